@@ -1,0 +1,105 @@
+using System.Collections.Immutable;
+using ToiletAid.Core.Evidence;
+using ToiletAid.Core.Person;
+
+namespace ToiletAid.Core.Catalogue;
+
+/// <summary>A kind of aid, or a way of cleaning without one.</summary>
+public sealed record Aid
+{
+    /// <summary>Stable id, kebab-case.</summary>
+    public required string Id { get; init; }
+
+    /// <summary>Descriptive name in the trade's words.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>One sentence of description.</summary>
+    public required string Summary { get; init; }
+
+    /// <summary>ISO 9999 class, or null where it was not verified.</summary>
+    public string? IsoClass { get; init; }
+
+    /// <summary>How it cleans.</summary>
+    public required MethodKind Method { get; init; }
+
+    /// <summary>What brings it to the skin.</summary>
+    public required ReachKind Reach { get; init; }
+
+    /// <summary>Length along its centreline from grip centre to the middle of the wiping face or the nozzle, m; null for hand, seat and helper.</summary>
+    public Sourced? Length { get; init; }
+
+    /// <summary>Distance that the jet covers beyond the nozzle, m; null where there is none.</summary>
+    public Sourced? JetReach { get; init; }
+
+    /// <summary>Shape of the handle.</summary>
+    public AidShape Shape { get; init; }
+
+    /// <summary>What meets the skin.</summary>
+    public required Tip Tip { get; init; }
+
+    /// <summary>Width of the head or tip with its paper, m; null where nothing solid enters the cleft.</summary>
+    public Sourced? TipWidth { get; init; }
+
+    /// <summary>Mass ready for use without water, kg; 0 when nothing is held.</summary>
+    public required Sourced Mass { get; init; }
+
+    /// <summary>Greatest length when folded or taken apart, m; null when it stays at the toilet.</summary>
+    public Sourced? FoldedLength { get; init; }
+
+    /// <summary>What the hand must do.</summary>
+    public required ImmutableArray<Operation> Operations { get; init; }
+
+    /// <summary>Paper, if it takes any.</summary>
+    public PaperUse? Paper { get; init; }
+
+    /// <summary>Water, if it uses any.</summary>
+    public WaterUse? Water { get; init; }
+
+    /// <summary>Share of the soiled skin that one careful pass covers, 0 to 1.</summary>
+    public required Sourced Coverage { get; init; }
+
+    /// <summary>Rubbing of the skin: 0 none, 1 as firm paper under a hard edge.</summary>
+    public required Sourced Rubbing { get; init; }
+
+    /// <summary>Used paper and soiled parts touched: 0 never, 1 always.</summary>
+    public required Sourced SoilTouched { get; init; }
+
+    /// <summary>How easily it is cleaned and disinfected: 0 not at all, 1 wiped down in a moment.</summary>
+    public required Sourced EasyToClean { get; init; }
+
+    /// <summary>How much it draws the eye when carried or standing at the toilet: 0 not at all, 1 at once.</summary>
+    public required Sourced Noticeable { get; init; }
+
+    /// <summary>Sound in use: 0 silent, 1 heard in the next room.</summary>
+    public required Sourced Noise { get; init; }
+
+    /// <summary>Steps from start to finish that the user must remember; 0 when another person does it.</summary>
+    public required int Steps { get; init; }
+
+    /// <summary>Need of sight: 0 none, 1 cannot be done without.</summary>
+    public required Sourced NeedsSight { get; init; }
+
+    /// <summary>Materials that touch skin and can cause allergy: silicone, latex, nickel.</summary>
+    public required ImmutableArray<string> Materials { get; init; }
+
+    /// <summary>Ways by which it can be brought to the skin; empty when it needs none.</summary>
+    public required ImmutableArray<Approach> Approaches { get; init; }
+
+    /// <summary>Postures in which it can be used.</summary>
+    public required ImmutableArray<Posture> Postures { get; init; }
+
+    /// <summary>Add-ons that combine with it.</summary>
+    public required ImmutableArray<string> AddOns { get; init; }
+
+    /// <summary>Companion methods: what may follow it.</summary>
+    public required ImmutableArray<string> Companions { get; init; }
+
+    /// <summary>True when it must be mounted or changes fixtures.</summary>
+    public bool ChangesFixtures { get; init; }
+
+    /// <summary>True when what it leaves behind must go into a bin.</summary>
+    public bool NeedsBin { get; init; }
+
+    /// <summary>Costs.</summary>
+    public required Upkeep Upkeep { get; init; }
+}
