@@ -1,0 +1,49 @@
+using System.Collections.Immutable;
+
+namespace ToiletAid.Core.Interview;
+
+/// <summary>One question of the interview.</summary>
+public sealed record Question
+{
+    /// <summary>Stable id, kebab-case.</summary>
+    public required string Id { get; init; }
+
+    /// <summary>Topic under which it is asked.</summary>
+    public required string Topic { get; init; }
+
+    /// <summary>The question, one sentence.</summary>
+    public required string Prompt { get; init; }
+
+    /// <summary>Shape of the answer.</summary>
+    public required QuestionKind Kind { get; init; }
+
+    /// <summary>Depths at which it is asked.</summary>
+    public required ImmutableArray<Depth> Depths { get; init; }
+
+    /// <summary>How to observe or measure the answer.</summary>
+    public required string Observe { get; init; }
+
+    /// <summary>Why it matters.</summary>
+    public required string Why { get; init; }
+
+    /// <summary>Options; empty for a plain number.</summary>
+    public ImmutableArray<Option> Options { get; init; } = [];
+
+    /// <summary>Numbers taken, or null.</summary>
+    public NumberSpec? Number { get; init; }
+
+    /// <summary>Parts; empty but for that kind.</summary>
+    public ImmutableArray<Part> Parts { get; init; } = [];
+
+    /// <summary>Conditions, all of which must hold for it to be asked.</summary>
+    public ImmutableArray<Clause> AskWhen { get; init; } = [];
+
+    /// <summary>True when it is asked whatever else is known.</summary>
+    public bool Safety { get; init; }
+
+    /// <summary>What is assumed, and said to be assumed, while the answer is not known: an option's id or a number in the first unit; null where nothing is.</summary>
+    public string? Assume { get; init; }
+
+    /// <summary>The option called <paramref name="id"/>, or null.</summary>
+    public Option? FindOption(string id) => Options.FirstOrDefault(o => o.Id == id);
+}

@@ -1,0 +1,39 @@
+using System.Collections.Immutable;
+
+namespace ToiletAid.Core.Person;
+
+/// <summary>The answers of one session, by question.</summary>
+public sealed class Answers
+{
+    /// <summary>No answers.</summary>
+    public static readonly Answers None = new(ImmutableDictionary<string, Answer>.Empty);
+
+    private readonly ImmutableDictionary<string, Answer> _items;
+
+    private Answers(ImmutableDictionary<string, Answer> items) => _items = items;
+
+    /// <summary>Ids of the questions that were answered, also with "not known".</summary>
+    public IEnumerable<string> Ids => _items.Keys;
+
+    /// <summary>The answer to <paramref name="question"/>, or null when it was not asked.</summary>
+    public Answer? this[string question] => _items.GetValueOrDefault(question);
+
+    /// <summary>The same answers with this one put in or replaced.</summary>
+    public Answers With(string question, Answer answer) => new(_items.SetItem(question, answer));
+
+    /// <summary>The same answers without this one.</summary>
+    public Answers Without(string question) => new(_items.Remove(question));
+
+    /// <summary>True when the question was answered with something known.</summary>
+    public bool Knows(string question) => this[question] is { Value: not AnswerValue.NotKnown };
+
+    /// <summary>The chosen option, or null when not asked, not known or not a choice.</summary>
+    public string? Choice(string question) => (this[question]?.Value as AnswerValue.Choice)?.Option;
+
+    /// <summary>The chosen options, or null when not asked or not known.</summary>
+    public ImmutableArray<string>? Many(string question) => (this[question]?.Value as AnswerValue.Many)?.Options;
+
+    /// <summary>The number, in SI, or null when not asked, not known or not a number.</summary>
+    public double? Si(string question) =>
+        this[question]?.Value is AnswerValue.Number n && Quantities.Units.Find(n.Unit) is { } unit ? unit.ToSi(n.Amount) : null;
+}
