@@ -20,13 +20,13 @@ public sealed record Operation
     public bool AgainstTheBody { get; init; }
 
     /// <summary>Hands needed, 1 or 2.</summary>
-    public int Hands { get; init; } = 1;
+    public int Hands { get => field == 0 ? 1 : field; init; }
 
     /// <summary>Duration of one go, s; above 0.</summary>
     public required Sourced Duration { get; init; }
 
     /// <summary>How often it is done in one clean; 1 or more.</summary>
-    public int Repetitions { get; init; } = 1;
+    public int Repetitions { get => field == 0 ? 1 : field; init; }
 
     /// <summary>Fine handling asked for.</summary>
     public FineHandling Fine { get; init; }

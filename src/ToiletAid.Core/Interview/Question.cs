@@ -27,16 +27,16 @@ public sealed record Question
     public required string Why { get; init; }
 
     /// <summary>Options; empty for a plain number.</summary>
-    public ImmutableArray<Option> Options { get; init; } = [];
+    public ImmutableArray<Option> Options { get => field.IsDefault ? [] : field; init; }
 
     /// <summary>Numbers taken, or null.</summary>
     public NumberSpec? Number { get; init; }
 
     /// <summary>Parts; empty but for that kind.</summary>
-    public ImmutableArray<Part> Parts { get; init; } = [];
+    public ImmutableArray<Part> Parts { get => field.IsDefault ? [] : field; init; }
 
     /// <summary>Conditions, all of which must hold for it to be asked.</summary>
-    public ImmutableArray<Clause> AskWhen { get; init; } = [];
+    public ImmutableArray<Clause> AskWhen { get => field.IsDefault ? [] : field; init; }
 
     /// <summary>True when it is asked whatever else is known.</summary>
     public bool Safety { get; init; }

@@ -1,0 +1,43 @@
+using System.Text.Json;
+using System.Text.Json.Serialization;
+using ToiletAid.Core.Catalogue;
+using ToiletAid.Core.Evidence;
+using ToiletAid.Core.Interview;
+using ToiletAid.Core.Person;
+using ToiletAid.Core.Safety;
+
+namespace ToiletAid.App.Files;
+
+/// <summary>The built-in data and a clinic's own stock: strict, so that a misspelt member is an error and not a default.</summary>
+[JsonSourceGenerationOptions(
+    PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase,
+    UnmappedMemberHandling = JsonUnmappedMemberHandling.Disallow,
+    RespectNullableAnnotations = true,
+    RespectRequiredConstructorParameters = true,
+    AllowDuplicateProperties = false,
+    ReadCommentHandling = JsonCommentHandling.Skip,
+    AllowTrailingCommas = true,
+    Converters =
+    [
+        typeof(SourcedConverter),
+        typeof(WordEnumConverter<Basis>),
+        typeof(WordEnumConverter<Depth>),
+        typeof(WordEnumConverter<QuestionKind>),
+        typeof(WordEnumConverter<Approach>),
+        typeof(WordEnumConverter<Posture>),
+        typeof(WordEnumConverter<Grasp>),
+        typeof(WordEnumConverter<AidShape>),
+        typeof(WordEnumConverter<FineHandling>),
+        typeof(WordEnumConverter<MethodKind>),
+        typeof(WordEnumConverter<OperationKind>),
+        typeof(WordEnumConverter<PaperHold>),
+        typeof(WordEnumConverter<ReachKind>),
+        typeof(WordEnumConverter<Tip>),
+        typeof(WordEnumConverter<RuleKind>),
+        typeof(WordEnumConverter<Severity>),
+    ])]
+[JsonSerializable(typeof(QuestionsFile))]
+[JsonSerializable(typeof(CatalogueFile))]
+[JsonSerializable(typeof(EvidenceFile))]
+[JsonSerializable(typeof(RulesFile))]
+internal sealed partial class KnowledgeJson : JsonSerializerContext;

@@ -1,0 +1,138 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using System.Text.Json;
+using ToiletAid.Core.Interview;
+using ToiletAid.Core.Person;
+
+namespace ToiletAid.App.Files;
+
+/// <summary>Reads a profile from JSON and says everything that is wrong with it.</summary>
+/// <param name="questions">The questions that answers are checked against.</param>
+public sealed class ProfileReader(QuestionSet questions)
+{
+    /// <summary>The format number that this program writes, and the newest that it reads.</summary>
+    public const int Format = 1;
+
+    /// <summary>Largest file that is read, bytes. A profile with a hundred visits takes about a fifth of it.</summary>
+    public const int MostBytes = 4 * 1024 * 1024;
+
+    private const int DeepestNesting = 16;
+
+    private static readonly JsonDocumentOptions Strict = new() { MaxDepth = DeepestNesting, AllowDuplicateProperties = false };
+
+    private readonly AnswerReader _answers = new(questions);
+
+    /// <summary>Reads a profile.</summary>
+    /// <param name="utf8">The text of one profile, UTF-8.</param>
+    public Checked<Profile> Read(ReadOnlyMemory<byte> utf8)
+    {
+        if (utf8.Length > MostBytes)
+        {
+            return Checked<Profile>.Bad(new Issue("too-large", string.Empty, $"it is larger than {MostBytes / 1024 / 1024} megabytes, which no profile is, check that it is the right file"));
+        }
+
+        if (utf8.Span.StartsWith("\uFEFF"u8))
+        {
+            utf8 = utf8[3..];
+        }
+
+        try
+        {
+            using var document = JsonDocument.Parse(utf8, Strict);
+            var issues = new List<Issue>();
+            var profile = Profile(new(document.RootElement, string.Empty, issues));
+            return profile is not null && issues.Count == 0 ? Checked<Profile>.Good(profile) : Checked<Profile>.Bad(issues);
+        }
+        catch (JsonException e)
+        {
+            return Checked<Profile>.Bad(Broken(e));
+        }
+        catch (InvalidOperationException)
+        {
+            // A string with half a surrogate pair or bytes that are not UTF-8 is found only when it is taken out.
+            return Checked<Profile>.Bad(new Issue("not-utf-8", string.Empty, "it has characters that are not UTF-8, save it as UTF-8"));
+        }
+    }
+
+    private static Issue Broken(JsonException e)
+    {
+        string place = string.Create(CultureInfo.InvariantCulture, $"line {(e.LineNumber ?? 0) + 1}, column {(e.BytePositionInLine ?? 0) + 1}");
+        string what = e.Message.Contains("duplicate", StringComparison.OrdinalIgnoreCase)
+            ? "a member stands twice, keep one of them"
+            : "this is not whole JSON, restore the file from a copy or mend it here";
+        return new("broken-json", place, what);
+    }
+
+    private Profile? Profile(JsonWalker root)
+    {
+        if (root.Element.ValueKind != JsonValueKind.Object)
+        {
+            root.Fault("wrong-kind", "a profile is an object in braces with format, person and sessions");
+            return null;
+        }
+
+        if (root.Required("format") is { } format && !IsFormat(format))
+        {
+            return null;
+        }
+
+        root.OnlyMembers("format", "person", "sessions");
+        string? person = root.Required("person")?.Text();
+        if (person is not null && PersonCode.Fault(person) is { } fault)
+        {
+            // The refused code is not repeated: it may be a name.
+            root.Member("person")!.Value.Fault("person-code", "the person's code " + fault);
+        }
+
+        ImmutableArray<Session> sessions = root.Required("sessions") is { } list ? [.. list.Items().Select(Session).OfType<Session>()] : [];
+        if (root.Issues.Count == 0 && sessions.IsEmpty)
+        {
+            root.Fault("no-session", "there is no session, add one");
+        }
+
+        return person is null || sessions.IsEmpty ? null : new(person, sessions);
+    }
+
+    private static bool IsFormat(JsonWalker format)
+    {
+        if (format.Element.ValueKind != JsonValueKind.Number || !format.Element.TryGetInt32(out int number) || number < 1)
+        {
+            format.Fault("format", $"{format.Quote()} is not a format number, this program writes {Format}");
+            return false;
+        }
+
+        if (number > Format)
+        {
+            format.Fault("newer-format", $"format {number} is newer than this program, which reads up to {Format}, use a newer version of toiletaid");
+            return false;
+        }
+
+        return true;
+    }
+
+    private Session? Session(JsonWalker at)
+    {
+        at.OnlyMembers("date", "depth", "answers");
+        DateOnly? date = null;
+        if (at.Required("date") is { } d && d.Text() is { } text)
+        {
+            if (DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day))
+            {
+                date = day;
+            }
+            else
+            {
+                d.Fault("date", $"{d.Quote()} is not a date, write year, month and day such as 2026-03-09");
+            }
+        }
+
+        Depth? depth = null;
+        if (at.Required("depth") is { } p && p.Text() is { } word && (depth = Words.Find<Depth>(word)) is null)
+        {
+            p.Fault("depth", $"{p.Quote()} is not a depth, use {string.Join(", ", Words.All<Depth>())}");
+        }
+
+        var answers = at.Required("answers") is { } a ? _answers.Read(a) : Answers.None;
+        return date is { } when && depth is { } how ? new(when, how, answers) : null;
+    }
+}

@@ -1,0 +1,115 @@
+using System.Globalization;
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using ToiletAid.Core.Interview;
+using ToiletAid.Core.Person;
+
+namespace ToiletAid.App.Files;
+
+/// <summary>Writes a profile as JSON: questions in the order in which they are asked, so that the same answers give the same bytes.</summary>
+/// <param name="questions">The questions.</param>
+public sealed class ProfileWriter(QuestionSet questions)
+{
+    // The file is read by people and by JSON readers, never put into a web page, so letters stay letters.
+    private static readonly JsonWriterOptions Readable = new() { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+
+    /// <summary>Writes the profile to <paramref name="stream"/>, with a last line end.</summary>
+    public void Write(Profile profile, Stream stream)
+    {
+        using (var json = new Utf8JsonWriter(stream, Readable))
+        {
+            json.WriteStartObject();
+            json.WriteNumber("format", ProfileReader.Format);
+            json.WriteString("person", profile.Person);
+            json.WriteStartArray("sessions");
+            foreach (var session in profile.Sessions)
+            {
+                Session(json, session);
+            }
+
+            json.WriteEndArray();
+            json.WriteEndObject();
+        }
+
+        stream.WriteByte((byte)'\n');
+    }
+
+    private void Session(Utf8JsonWriter json, Session session)
+    {
+        json.WriteStartObject();
+        json.WriteString("date", session.Date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture));
+        json.WriteString("depth", Words.Of(session.Depth));
+        json.WriteStartObject("answers");
+        foreach (var question in questions.All)
+        {
+            if (session.Answers[question.Id] is { } answer)
+            {
+                json.WriteStartObject(question.Id);
+                json.WritePropertyName("value");
+                Value(json, answer.Value);
+                if (answer.How is { } how)
+                {
+                    json.WriteString("how", Words.Of(how));
+                }
+
+                json.WriteEndObject();
+            }
+        }
+
+        json.WriteEndObject();
+        json.WriteEndObject();
+    }
+
+    private static void Value(Utf8JsonWriter json, AnswerValue value)
+    {
+        switch (value)
+        {
+            case AnswerValue.Choice choice when int.TryParse(choice.Option, NumberStyles.None, CultureInfo.InvariantCulture, out int n):
+                json.WriteNumberValue(n);
+                break;
+            case AnswerValue.Choice choice:
+                json.WriteStringValue(choice.Option);
+                break;
+            case AnswerValue.Many many:
+                List(json, many.Options);
+                break;
+            case AnswerValue.Number number:
+                json.WriteNumberValue(number.Amount);
+                json.WriteString("unit", number.Unit);
+                break;
+            case AnswerValue.Parts parts:
+                json.WriteStartObject();
+                foreach (var (id, amount) in parts.Amounts)
+                {
+                    json.WriteNumber(id, amount);
+                }
+
+                json.WriteEndObject();
+                json.WriteString("unit", parts.Unit);
+                break;
+            case AnswerValue.Order order:
+                json.WriteStartArray();
+                foreach (var group in order.Groups)
+                {
+                    List(json, group);
+                }
+
+                json.WriteEndArray();
+                break;
+            default:
+                json.WriteStringValue(AnswerReader.NotKnown);
+                break;
+        }
+    }
+
+    private static void List(Utf8JsonWriter json, IEnumerable<string> items)
+    {
+        json.WriteStartArray();
+        foreach (string item in items)
+        {
+            json.WriteStringValue(item);
+        }
+
+        json.WriteEndArray();
+    }
+}

@@ -1,0 +1,40 @@
+namespace ToiletAid.Core.Person;
+
+/// <summary>What a person's code may look like, so that names, birth dates and phone numbers stay off shared PCs.</summary>
+public static class PersonCode
+{
+    private const int LongestRunOfLetters = 2;
+    private const int MostDigits = 5;
+    private const int MostCharacters = 16;
+
+    /// <summary>Why <paramref name="code"/> is not taken, as the end of a sentence; null when it is taken.</summary>
+    public static string? Fault(string code)
+    {
+        if (code.Length is 0 or > MostCharacters || code.Any(c => !char.IsAsciiLetterOrDigit(c) && c != '-'))
+        {
+            return "is not a code, use up to 16 letters, digits and hyphens such as K-014";
+        }
+
+        int digits = code.Count(char.IsAsciiDigit);
+        if (LongestRun(code) > LongestRunOfLetters || digits == 0)
+        {
+            return "looks like a name, and names are not kept on shared PCs, use a code with at most two letters in a row and a digit such as K-014";
+        }
+
+        return digits > MostDigits
+            ? "looks like a birth date or a phone number, and these are not kept on shared PCs, use a code with at most five digits such as K-014"
+            : null;
+    }
+
+    private static int LongestRun(string code)
+    {
+        int longest = 0, run = 0;
+        foreach (char c in code)
+        {
+            run = char.IsAsciiLetter(c) ? run + 1 : 0;
+            longest = Math.Max(longest, run);
+        }
+
+        return longest;
+    }
+}

@@ -1,0 +1,39 @@
+using System.Collections.Immutable;
+using ToiletAid.Core.Catalogue;
+using ToiletAid.Core.Person;
+
+namespace ToiletAid.Core.Plans;
+
+/// <summary>What is ranked: one cleaning method with everything around it.</summary>
+public sealed record Plan
+{
+    /// <summary>The cleaning method.</summary>
+    public required Aid Aid { get; init; }
+
+    /// <summary>Add-ons, in the order of the catalogue.</summary>
+    public required ImmutableArray<AddOn> AddOns { get; init; }
+
+    /// <summary>What follows it: pats dry after a wash, or finishes with a moist wipe; null for nothing.</summary>
+    public Aid? Companion { get; init; }
+
+    /// <summary>Way to the skin; null where none is needed.</summary>
+    public Approach? Approach { get; init; }
+
+    /// <summary>Posture.</summary>
+    public required Posture Posture { get; init; }
+
+    /// <summary>Both methods of the plan, or the one.</summary>
+    public IEnumerable<Aid> Methods => Companion is null ? [Aid] : [Aid, Companion];
+
+    /// <summary>True when the plan has the add-on.</summary>
+    public bool Has(string addOn) => AddOns.Any(a => a.Id == addOn);
+
+    /// <summary>True when a method or an add-on touches the skin with the material.</summary>
+    public bool Touches(string material) => Methods.Any(m => m.Materials.Contains(material)) || AddOns.Any(a => a.Materials.Contains(material));
+
+    /// <summary>Steps that must be remembered.</summary>
+    public int Steps => Methods.Sum(m => m.Steps) + AddOns.Sum(a => a.ExtraSteps);
+
+    /// <summary>A key that tells any two different plans apart, and sorts them the same everywhere.</summary>
+    public string Key => string.Join('+', (string[])[Aid.Id, .. AddOns.Select(a => a.Id)]) + ">" + Companion?.Id + "@" + Posture + "/" + Approach;
+}

@@ -1,0 +1,42 @@
+using System.Collections.Immutable;
+
+namespace ToiletAid.Core.Safety;
+
+/// <summary>Whether a rule applies, does not, or cannot tell before a question is answered.</summary>
+/// <param name="Applies">True when it applies, false when it does not, null when it cannot tell.</param>
+/// <param name="Needs">Questions without whose answers it cannot tell; empty when it can.</param>
+/// <param name="Slots">Numbers and words of the case for its sentence.</param>
+public sealed record RuleOutcome(bool? Applies, ImmutableArray<string> Needs, ImmutableArray<Slot> Slots)
+{
+    /// <summary>It applies.</summary>
+    public static readonly RuleOutcome Yes = new(true, [], []);
+
+    /// <summary>It does not apply.</summary>
+    public static readonly RuleOutcome No = new(false, [], []);
+
+    /// <summary>It cannot tell without the answer to <paramref name="question"/>.</summary>
+    public static RuleOutcome Unclear(string question) => new(null, [question], []);
+
+    /// <summary>It applies or not.</summary>
+    public static RuleOutcome If(bool applies) => applies ? Yes : No;
+
+    /// <summary>The same outcome with numbers of the case for its sentence.</summary>
+    public RuleOutcome With(params ImmutableArray<Slot> slots) => this with { Slots = slots };
+
+    /// <summary>Both apply; one that does not settles it.</summary>
+    public static RuleOutcome operator &(RuleOutcome left, RuleOutcome right) =>
+        left.Applies == false || right.Applies == false ? No
+        : left.Applies == true && right.Applies == true ? new(true, [], [.. left.Slots, .. right.Slots])
+        : new(null, [.. left.Needs.Union(right.Needs)], []);
+
+    /// <summary>One of them applies; one that does settles it.</summary>
+    public static RuleOutcome operator |(RuleOutcome left, RuleOutcome right) =>
+        left.Applies == true ? left
+        : right.Applies == true ? right
+        : left.Applies == false && right.Applies == false ? No
+        : new(null, [.. left.Needs.Union(right.Needs)], []);
+
+    /// <summary>The opposite; what cannot be told stays so.</summary>
+    public static RuleOutcome operator !(RuleOutcome outcome) =>
+        outcome.Applies is { } applies ? If(!applies) : outcome;
+}
