@@ -1,0 +1,55 @@
+using System.Globalization;
+using ToiletAid.Core.Quantities;
+
+namespace ToiletAid.App.Typed;
+
+/// <summary>Numbers and units in words that a screen reader reads well.</summary>
+internal static class Spoken
+{
+    /// <summary>"172 centimetres", "1 foot", "40 degrees Celsius".</summary>
+    public static string Amount(double value, Unit unit)
+    {
+        string number = Number(value);
+        return unit.Symbol is "share" or "ratio" or "money" ? number : $"{number} {(number == "1" ? Singular(unit) : unit.Name)}";
+    }
+
+    /// <summary>At most three decimals, never an exponent.</summary>
+    public static string Number(double value) =>
+        Math.Abs(value) >= 1e9 ? "that number" : Math.Round(value, 3).ToString("0.###", CultureInfo.InvariantCulture);
+
+    /// <summary>"centimetres, metres or inches".</summary>
+    public static string Choice(IReadOnlyList<string> words) => words.Count == 1
+        ? words[0]
+        : string.Join(", ", words.Take(words.Count - 1)) + " or " + words[^1];
+
+    /// <summary>What a unit measures, with its article.</summary>
+    public static string Kind(Dimension dimension) => dimension switch
+    {
+        Dimension.Length => "a length",
+        Dimension.Mass => "a weight",
+        Dimension.Force => "a force",
+        Dimension.Angle => "an angle",
+        Dimension.Time => "a time",
+        Dimension.Temperature => "a temperature",
+        Dimension.Volume => "a volume",
+        Dimension.Flow => "a flow",
+        _ => "a plain number",
+    };
+
+    /// <summary>The same with a capital letter in front.</summary>
+    public static string Capital(string text) => text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text[1..];
+
+    private static string Singular(Unit unit) => unit.Symbol switch
+    {
+        "ft" => "foot",
+        "in" => "inch",
+        "C" => "degree Celsius",
+        "F" => "degree Fahrenheit",
+        "kgf" => "kilogram-force",
+        "lbf" => "pound-force",
+        "st" or "a-day" => unit.Name,
+        "ml/s" => "millilitre a second",
+        "l/min" => "litre a minute",
+        _ => unit.Name.TrimEnd('s'),
+    };
+}
