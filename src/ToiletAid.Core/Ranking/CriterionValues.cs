@@ -1,0 +1,152 @@
+using System.Runtime.Intrinsics;
+
+namespace ToiletAid.Core.Ranking;
+
+/// <summary>How good each alternative is on each criterion, in one or more draws of what is uncertain; more is better.</summary>
+/// <remarks>Fewer draws of values than of weights are enough: weight draw d meets value draw d modulo <see cref="Draws"/>.</remarks>
+public sealed class CriterionValues
+{
+    /// <summary>Alternatives that are computed side by side; each keeps its own sum, so the bits do not depend on it.</summary>
+    internal const int Lanes = 4;
+
+    private readonly double[] _values;
+
+    /// <summary>Makes a table of zeros.</summary>
+    /// <param name="alternatives">Number of alternatives, 1 or more.</param>
+    /// <param name="criteria">Number of criteria, 1 or more.</param>
+    /// <param name="draws">Number of value draws, 1 or more; 1 when nothing is uncertain.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A number is below 1.</exception>
+    public CriterionValues(int alternatives, int criteria, int draws = 1)
+    {
+        ArgumentOutOfRangeException.ThrowIfLessThan(alternatives, 1);
+        ArgumentOutOfRangeException.ThrowIfLessThan(criteria, 1);
+        ArgumentOutOfRangeException.ThrowIfLessThan(draws, 1);
+        Alternatives = alternatives;
+        Criteria = criteria;
+        Draws = draws;
+        Stride = (alternatives + Lanes - 1) / Lanes * Lanes;
+        _values = new double[checked(draws * criteria * Stride)];
+    }
+
+    /// <summary>Number of alternatives.</summary>
+    public int Alternatives { get; }
+
+    /// <summary>Number of criteria.</summary>
+    public int Criteria { get; }
+
+    /// <summary>Number of value draws.</summary>
+    public int Draws { get; }
+
+    /// <summary>Numbers kept for one criterion: the alternatives, filled up to a whole number of lanes.</summary>
+    internal int Stride { get; }
+
+    /// <summary>The value of an alternative on a criterion in a draw.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">An index is out of range, or the value is not finite.</exception>
+    public double this[int draw, int alternative, int criterion]
+    {
+        get => _values[At(draw, alternative, criterion)];
+        set
+        {
+            if (!double.IsFinite(value))
+            {
+                throw new ArgumentOutOfRangeException(nameof(value), value, "a criterion value is a finite number");
+            }
+
+            _values[At(draw, alternative, criterion)] = value;
+        }
+    }
+
+    /// <summary>Takes the values from a flat list.</summary>
+    /// <param name="alternatives">Number of alternatives, 1 or more.</param>
+    /// <param name="criteria">Number of criteria, 1 or more.</param>
+    /// <param name="draws">Number of value draws, 1 or more.</param>
+    /// <param name="flat">Draw after draw; in a draw alternative after alternative; in an alternative criterion after criterion.</param>
+    /// <exception cref="ArgumentException">The list has another length, or holds a number that is not finite.</exception>
+    public static CriterionValues Of(int alternatives, int criteria, int draws, ReadOnlySpan<double> flat)
+    {
+        CriterionValues values = new(alternatives, criteria, draws);
+        if (flat.Length != (long)alternatives * criteria * draws)
+        {
+            throw new ArgumentException($"{flat.Length} values instead of {(long)alternatives * criteria * draws}", nameof(flat));
+        }
+
+        int next = 0;
+        for (int draw = 0; draw < draws; draw++)
+        {
+            for (int alternative = 0; alternative < alternatives; alternative++)
+            {
+                for (int criterion = 0; criterion < criteria; criterion++)
+                {
+                    values[draw, alternative, criterion] = flat[next++];
+                }
+            }
+        }
+
+        return values;
+    }
+
+    /// <summary>Mean over the draws of each alternative's value on each criterion.</summary>
+    /// <returns>Alternative after alternative; in an alternative criterion after criterion.</returns>
+    public double[] Means()
+    {
+        double[] sums = new double[Criteria * Stride];
+        for (int from = 0; from < _values.Length; from += sums.Length)
+        {
+            for (int i = 0; i < sums.Length; i += Lanes)
+            {
+                (Vector256.Create(sums, i) + Vector256.Create(_values, from + i)).CopyTo(sums, i);
+            }
+        }
+
+        double[] means = new double[Alternatives * Criteria];
+        for (int alternative = 0; alternative < Alternatives; alternative++)
+        {
+            for (int criterion = 0; criterion < Criteria; criterion++)
+            {
+                means[(alternative * Criteria) + criterion] = sums[(criterion * Stride) + alternative] / Draws;
+            }
+        }
+
+        return means;
+    }
+
+    /// <summary>The weighted sum of every alternative in one draw.</summary>
+    /// <param name="draw">0 to <see cref="Draws"/> - 1.</param>
+    /// <param name="weights">One weight for each criterion.</param>
+    /// <param name="sums">Receives <see cref="Stride"/> numbers; those beyond the alternatives are minus infinity.</param>
+    /// <remarks>An alternative's sum runs over the criteria in ascending number, whatever the width of the machine's vectors.</remarks>
+    internal void WeightedSums(int draw, ReadOnlySpan<double> weights, Span<double> sums)
+    {
+        var block = _values.AsSpan(draw * Criteria * Stride, Criteria * Stride);
+        for (int lane = 0; lane < Stride; lane += Lanes)
+        {
+            var sum = Vector256<double>.Zero;
+            var column = block[lane..];
+            for (int criterion = 0; criterion < weights.Length; criterion++)
+            {
+                sum += Vector256.Create(weights[criterion]) * Vector256.Create<double>(column.Slice(criterion * Stride, Lanes));
+            }
+
+            sum.CopyTo(sums[lane..]);
+        }
+
+        sums[Alternatives..Stride].Fill(double.NegativeInfinity);
+    }
+
+    /// <summary>Refuses weights that belong to another number of criteria.</summary>
+    internal void RequireCriteria(int criteria)
+    {
+        if (criteria != Criteria)
+        {
+            throw new ArgumentException($"weights of {criteria} criteria for values of {Criteria}", nameof(criteria));
+        }
+    }
+
+    private int At(int draw, int alternative, int criterion)
+    {
+        ArgumentOutOfRangeException.ThrowIfGreaterThanOrEqual((uint)draw, (uint)Draws, nameof(draw));
+        ArgumentOutOfRangeException.ThrowIfGreaterThanOrEqual((uint)alternative, (uint)Alternatives, nameof(alternative));
+        ArgumentOutOfRangeException.ThrowIfGreaterThanOrEqual((uint)criterion, (uint)Criteria, nameof(criterion));
+        return (((draw * Criteria) + criterion) * Stride) + alternative;
+    }
+}
