@@ -23,6 +23,7 @@ namespace ToiletAid.App.Files;
         typeof(WordEnumConverter<Basis>),
         typeof(WordEnumConverter<Depth>),
         typeof(WordEnumConverter<QuestionKind>),
+        typeof(WordEnumConverter<HowObtained>),
         typeof(WordEnumConverter<Approach>),
         typeof(WordEnumConverter<Posture>),
         typeof(WordEnumConverter<Grasp>),

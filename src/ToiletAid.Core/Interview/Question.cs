@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ToiletAid.Core.Person;
 
 namespace ToiletAid.Core.Interview;
 
@@ -37,6 +38,9 @@ public sealed record Question
 
     /// <summary>Conditions, all of which must hold for it to be asked.</summary>
     public ImmutableArray<Clause> AskWhen { get => field.IsDefault ? [] : field; init; }
+
+    /// <summary>How the answer is usually obtained, unless the therapist says otherwise.</summary>
+    public required HowObtained Usually { get; init; }
 
     /// <summary>True when it is asked whatever else is known.</summary>
     public bool Safety { get; init; }

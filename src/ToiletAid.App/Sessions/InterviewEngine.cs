@@ -1,0 +1,200 @@
+using System.Collections.Immutable;
+using ToiletAid.Core.Interview;
+using ToiletAid.Core.Person;
+
+namespace ToiletAid.App.Sessions;
+
+/// <summary>One interview under way: what is asked now, what was answered, and the way back. Both front ends run on it.</summary>
+public sealed class InterviewEngine
+{
+    private readonly QuestionSet _questions;
+    private readonly Func<Answers, ImmutableArray<Question>> _open;
+    private readonly Stack<string> _asked = new();
+    private readonly Dictionary<string, Answer> _earlier = new(StringComparer.Ordinal);
+    private readonly SortedDictionary<string, double> _parts = new(StringComparer.Ordinal);
+    private Question? _question;
+    private int _part;
+    private bool _finished;
+
+    /// <summary>Starts an interview.</summary>
+    /// <param name="questions">The questions.</param>
+    /// <param name="open">The questions still to be asked, the next one first.</param>
+    public InterviewEngine(QuestionSet questions, Func<Answers, ImmutableArray<Question>> open)
+    {
+        _questions = questions;
+        _open = open;
+        Move();
+    }
+
+    /// <summary>What was answered so far.</summary>
+    public Answers Answers { get; private set; } = Answers.None;
+
+    /// <summary>What is asked now; null when nothing is left to ask.</summary>
+    public Step? Current => _question is null ? null
+        : _question.Kind == QuestionKind.Parts ? new(_question, _question.Parts[_part], _part + 1)
+        : new(_question, null, 0);
+
+    /// <summary>Number of the question asked now, from 1.</summary>
+    public int Position => _asked.Count + 1;
+
+    /// <summary>How many questions there are, as far as is known now.</summary>
+    public int Total { get; private set; }
+
+    /// <summary>The answer that was given before going back; null when the question is new.</summary>
+    public Answer? Earlier => _question is null ? null : _earlier.GetValueOrDefault(_question.Id);
+
+    /// <summary>Questions that were answered, in the order in which they were asked.</summary>
+    public IEnumerable<(Question Question, Answer Answer)> Given =>
+        _asked.Reverse().Select(id => (_questions[id], Answers[id]!));
+
+    /// <summary>Takes an answer as typed.</summary>
+    public Reply Submit(string text)
+    {
+        var question = _question ?? throw new InvalidOperationException("nothing is asked");
+        text = text.Trim();
+        if (text.Length == 0)
+        {
+            return Earlier is { } earlier && question.Kind != QuestionKind.Parts ? Keep(earlier) : Refuse("Nothing was typed.");
+        }
+
+        var (rest, how) = AnswerParser.SplitHow(text);
+        if (question.Kind == QuestionKind.Parts)
+        {
+            return Part(question, rest);
+        }
+
+        var (value, fault) = AnswerParser.Parse(question, rest);
+        return value is null ? Refuse(fault) : Keep(new(value, how ?? question.Usually));
+    }
+
+    /// <summary>Notes that the answer, or this part of it, is not known.</summary>
+    public Reply Unknown()
+    {
+        var question = _question ?? throw new InvalidOperationException("nothing is asked");
+        return question.Kind == QuestionKind.Parts ? NextPart(question, $"{question.Parts[_part].Label} left out.") : Keep(new(new AnswerValue.NotKnown(), null));
+    }
+
+    /// <summary>Goes back one question, or one part; false at the first one.</summary>
+    public bool Back()
+    {
+        if (_question is { Kind: QuestionKind.Parts } && _part > 0)
+        {
+            _part--;
+            _parts.Remove(_question.Parts[_part].Id);
+            return true;
+        }
+
+        if (_asked.Count == 0)
+        {
+            return false;
+        }
+
+        string id = _asked.Pop();
+        _earlier[id] = Answers[id]!;
+        Answers = Answers.Without(id);
+        _finished = false;
+        Show(_questions[id]);
+        return true;
+    }
+
+    /// <summary>Asks nothing more.</summary>
+    public void Finish()
+    {
+        _finished = true;
+        _question = null;
+    }
+
+    /// <summary>What has to be typed, short enough for the line with the cursor.</summary>
+    public string Wanted()
+    {
+        var question = _question ?? throw new InvalidOperationException("nothing is asked");
+        string keep = Earlier is { } earlier ? $", Enter keeps {AnswerWording.Typed(question, earlier.Value)}" : string.Empty;
+        return question.Kind switch
+        {
+            QuestionKind.Choice => keep.Length > 0 ? $"1 to {question.Options.Length}{keep}" : $"Number 1 to {question.Options.Length}",
+            QuestionKind.Many => keep.Length > 0 ? $"Numbers{keep}" : "Numbers, or none",
+            QuestionKind.Order => "Numbers in order",
+            QuestionKind.Parts => "Degrees, or unknown",
+            _ => WantedNumber(question) + keep,
+        };
+    }
+
+    private static string WantedNumber(Question question)
+    {
+        var unit = Core.Quantities.Units.Find(question.Number!.Units[0])!;
+        return unit.Dimension == Core.Quantities.Dimension.Number ? "A number" : $"In {question.Number.Units[0]}";
+    }
+
+    private Reply Refuse(string fault) => new(false, fault, _question!.Kind switch
+    {
+        QuestionKind.Choice => $"Not 1 to {_question.Options.Length}. Number",
+        QuestionKind.Many or QuestionKind.Order => $"Not 1 to {_question.Options.Length}. Numbers",
+        _ => "Not taken. Number",
+    });
+
+    private Reply Part(Question question, string text)
+    {
+        var part = question.Parts[_part];
+        var (value, fault) = AnswerParser.Number(part.Number, part.Id, text);
+        if (value is null)
+        {
+            return Refuse(fault);
+        }
+
+        var first = Core.Quantities.Units.Find(part.Number.Units[0])!;
+        double amount = value.Unit == first.Symbol ? value.Amount : Math.Round(first.FromSi(Core.Quantities.Units.Find(value.Unit)!.ToSi(value.Amount)), 1);
+        _parts[part.Id] = amount;
+        return NextPart(question, $"{part.Label} {Typed.Spoken.Amount(amount, first)}.");
+    }
+
+    private Reply NextPart(Question question, string said)
+    {
+        if (++_part < question.Parts.Length)
+        {
+            return new(true, said, string.Empty);
+        }
+
+        AnswerValue value = _parts.Count == 0
+            ? new AnswerValue.NotKnown()
+            : new AnswerValue.Parts(_parts.ToImmutableSortedDictionary(StringComparer.Ordinal), question.Parts[0].Number.Units[0]);
+        Put(question, new(value, _parts.Count == 0 ? null : question.Usually));
+        return new(true, said, string.Empty);
+    }
+
+    private Reply Keep(Answer answer)
+    {
+        var question = _question!;
+        Put(question, answer);
+        string verb = answer.Value is AnswerValue.Number ? "You entered" : answer.Value is AnswerValue.NotKnown ? "Noted as" : "You chose";
+        string how = answer.How is { } h ? $", {Words.Of(h)}" : string.Empty;
+        return new(true, $"{verb} {AnswerWording.Of(question, answer.Value)}{how}.", string.Empty);
+    }
+
+    private void Put(Question question, Answer answer)
+    {
+        Answers = Answers.With(question.Id, answer);
+        _asked.Push(question.Id);
+        Move();
+    }
+
+    private void Move()
+    {
+        var open = _finished ? [] : _open(Answers);
+        Total = _asked.Count + open.Length;
+        if (open.IsEmpty)
+        {
+            _question = null;
+            return;
+        }
+
+        Show(open[0]);
+    }
+
+    private void Show(Question question)
+    {
+        _question = question;
+        _part = 0;
+        _parts.Clear();
+        Total = Math.Max(Total, _asked.Count + 1);
+    }
+}
