@@ -14,12 +14,12 @@ public static class AnswerWording
     {
         AnswerValue.Choice c => question.FindOption(c.Option)?.Label ?? c.Option,
         AnswerValue.Many { Options.IsEmpty: true } => "none of them",
-        AnswerValue.Many m => m.Options.Select(o => question.FindOption(o)?.Label ?? o).Humanize(),
+        AnswerValue.Many m => m.Options.Select(o => question.FindOption(o)?.Label ?? o).Humanize("and"),
         AnswerValue.Number n => Amount(n.Amount, n.Unit),
         AnswerValue.Parts { Amounts.IsEmpty: true } => "no part",
-        AnswerValue.Parts p => question.Parts.Where(q => p.Amounts.ContainsKey(q.Id)).Select(q => $"{q.Label} {Amount(p.Amounts[q.Id], p.Unit)}").Humanize(),
+        AnswerValue.Parts p => question.Parts.Where(q => p.Amounts.ContainsKey(q.Id)).Select(q => $"{q.Label} {Amount(p.Amounts[q.Id], p.Unit)}").Humanize("and"),
         AnswerValue.Order { Groups.IsEmpty: true } => "no order",
-        AnswerValue.Order o => string.Join(", then ", o.Groups.Select(g => g.Humanize())),
+        AnswerValue.Order o => string.Join(", then ", o.Groups.Select(g => g.Humanize("and"))),
         _ => "not known",
     };
 

@@ -1,0 +1,35 @@
+using System.Text.Json;
+using System.Text.Json.Serialization.Metadata;
+using ToiletAid.Core.Catalogue;
+using ToiletAid.Core.Evidence;
+using ToiletAid.Core.Interview;
+using ToiletAid.Core.Safety;
+
+namespace ToiletAid.App.Files;
+
+/// <summary>The data that come with the program, embedded in it so that one file is enough.</summary>
+public static class BuiltIn
+{
+    /// <summary>The questions.</summary>
+    public static QuestionSet Questions() => new(Load("questions.json", KnowledgeJson.Default.QuestionsFile).Questions);
+
+    /// <summary>The kinds of aid and add-ons.</summary>
+    public static AidCatalogue Aids()
+    {
+        var file = Load("aids.json", KnowledgeJson.Default.CatalogueFile);
+        return new(file.Aids, file.AddOns);
+    }
+
+    /// <summary>The numbers that rules and criteria use.</summary>
+    public static EvidenceTable Evidence() => new(Load("evidence.json", KnowledgeJson.Default.EvidenceFile).Numbers);
+
+    /// <summary>The words of the rules.</summary>
+    public static RuleBook Rules() => new(Load("rules.json", KnowledgeJson.Default.RulesFile).Rules);
+
+    internal static T Load<T>(string name, JsonTypeInfo<T> type)
+    {
+        using var stream = typeof(BuiltIn).Assembly.GetManifestResourceStream(name)
+            ?? throw new InvalidOperationException($"the program was built without {name}");
+        return JsonSerializer.Deserialize(stream, type) ?? throw new InvalidOperationException($"{name} is empty");
+    }
+}

@@ -1,0 +1,47 @@
+using System.CommandLine;
+using System.Globalization;
+using ToiletAid.Core.Interview;
+using ToiletAid.Core.Person;
+using ToiletAidTui.Host;
+
+namespace ToiletAidTui.Commands;
+
+/// <summary>Defines the interview's command.</summary>
+internal static class AssessCommand
+{
+    internal static Command Define(Terminal terminal)
+    {
+        var depth = new Option<string>("--depth") { Description = "How much is asked: quick, full, measured.", DefaultValueFactory = _ => Words.Of(Depth.Quick) };
+        depth.AcceptOnlyFromAmong([.. Words.All<Depth>()]);
+        var save = new Option<string?>("--save") { Description = "File to save the answers in. An existing profile gets one more session." };
+        var person = new Option<string?>("--person") { Description = "Code of the person, never a name. Needed for a new file; asked for when left out." };
+        var date = new Option<string?>("--date") { Description = "Day of the visit, such as 2026-03-09. Today when left out." };
+        var top = new Option<int>("--top") { Description = "How many plans to read out.", DefaultValueFactory = _ => 3 };
+        var linear = new Option<bool>("--linear") { Description = "Line by line, for screen readers and braille." };
+        var command = new Command("assess", "Ask the questions and read out the ranked shortlist.") { depth, save, person, date, top, linear };
+        command.SetAction(parsed =>
+        {
+            DateOnly day = DateOnly.FromDateTime(terminal.Clock.GetLocalNow().DateTime);
+            if (parsed.GetValue(date) is { } typed && !DateOnly.TryParseExact(typed, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out day))
+            {
+                terminal.Error.WriteLine("The value of --date is not a date. Write year, month and day such as 2026-03-09.");
+                return ExitCode.WrongUsage;
+            }
+
+            if (parsed.GetValue(person) is { } code && PersonCode.Fault(code) is { } fault)
+            {
+                terminal.Error.WriteLine($"The value of --person {fault}.");
+                return ExitCode.WrongUsage;
+            }
+
+            if (parsed.GetValue(top) < 1)
+            {
+                terminal.Error.WriteLine("The value of --top is below 1. Give 1 or more.");
+                return ExitCode.WrongUsage;
+            }
+
+            return new Assessment(terminal, Words.Find<Depth>(parsed.GetValue(depth))!.Value, parsed.GetValue(save), parsed.GetValue(person), day, parsed.GetValue(top)).Run();
+        });
+        return command;
+    }
+}

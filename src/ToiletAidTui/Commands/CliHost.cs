@@ -1,0 +1,42 @@
+using System.CommandLine;
+using ToiletAid.App.Files;
+using ToiletAidTui.Host;
+
+namespace ToiletAidTui.Commands;
+
+/// <summary>The command line: arguments in, exit code out.</summary>
+public static class CliHost
+{
+    /// <summary>Runs a command.</summary>
+    /// <param name="args">Arguments as typed.</param>
+    /// <param name="terminal">What it talks to.</param>
+    /// <returns>One of <see cref="ExitCode"/>.</returns>
+    public static int Run(string[] args, Terminal terminal)
+    {
+        var parsed = Root(terminal).Parse(args);
+        if (parsed.Errors.Count > 0)
+        {
+            terminal.Error.WriteLine(UsageFault.Sentence(parsed.Errors[0]));
+            return ExitCode.WrongUsage;
+        }
+
+        try
+        {
+            return parsed.Invoke(new() { Output = terminal.Output, Error = terminal.Error, EnableDefaultExceptionHandler = false, ProcessTerminationTimeout = null });
+        }
+        catch (IOException e)
+        {
+            terminal.Error.WriteLine($"The output could not be written, {ProfileFile.Reason(e)}.");
+            return ExitCode.InputRefused;
+        }
+    }
+
+    /// <summary>Every command, for parsing, help and tests.</summary>
+    public static RootCommand Root(Terminal terminal) => new("Matches a person who can no longer clean themselves after using the toilet to the right kind of aid.")
+    {
+        AssessCommand.Define(terminal),
+        RankCommand.Define(terminal),
+        QuestionsCommand.Define(terminal),
+        AidsCommand.Define(terminal),
+    };
+}

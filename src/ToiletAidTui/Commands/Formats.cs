@@ -1,0 +1,24 @@
+using System.CommandLine;
+
+namespace ToiletAidTui.Commands;
+
+/// <summary>Options that several commands share.</summary>
+internal static class Formats
+{
+    internal const string Text = "text";
+    internal const string Json = "json";
+    internal const string Ndjson = "ndjson";
+    internal const string Csv = "csv";
+
+    /// <summary>--format with these choices; the first is the default.</summary>
+    internal static Option<string> Option(params string[] choices)
+    {
+        var option = new Option<string>("--format")
+        {
+            Description = $"Form of the output: {string.Join(", ", choices)}.",
+            DefaultValueFactory = _ => choices[0],
+        };
+        option.AcceptOnlyFromAmong(choices);
+        return option;
+    }
+}

@@ -1,0 +1,28 @@
+using System.CommandLine;
+using ToiletAid.App.Files;
+using ToiletAid.App.Wording;
+using ToiletAidTui.Host;
+
+namespace ToiletAidTui.Commands;
+
+/// <summary>Lists the questions.</summary>
+internal static class QuestionsCommand
+{
+    internal static Command Define(Terminal terminal)
+    {
+        var format = Formats.Option(Formats.Text, Formats.Json);
+        var command = new Command("questions", "List the questions with their ids, answers, units, and how to find out.") { format };
+        command.SetAction(parsed =>
+        {
+            if (parsed.GetValue(format) == Formats.Json)
+            {
+                KnowledgeText.Copy("questions.json", terminal.Output);
+                return ExitCode.Good;
+            }
+
+            new SpeechLines(terminal.Output, terminal.Width).Lines(KnowledgeText.Questions(BuiltIn.Questions()));
+            return ExitCode.Good;
+        });
+        return command;
+    }
+}

@@ -1,0 +1,29 @@
+namespace ToiletAidTui.Host;
+
+/// <summary>What the program talks to: passed in, so that every command can be run in a test.</summary>
+public sealed class Terminal
+{
+    /// <summary>Where answers and profiles come from.</summary>
+    public required Stream Input { get; init; }
+
+    /// <summary>Where results go.</summary>
+    public required TextWriter Output { get; init; }
+
+    /// <summary>Where complaints go.</summary>
+    public required TextWriter Error { get; init; }
+
+    /// <summary>True when a person types.</summary>
+    public bool InputIsTerminal { get; init; }
+
+    /// <summary>True when a person reads along.</summary>
+    public bool OutputIsTerminal { get; init; }
+
+    /// <summary>Characters in a line; 0 when lines are not wrapped.</summary>
+    public int Width { get; init; }
+
+    /// <summary>The clock.</summary>
+    public TimeProvider Clock { get; init; } = TimeProvider.System;
+
+    /// <summary>Where a dialogue is written: with results sent elsewhere, questions must still be seen by the person who types.</summary>
+    public TextWriter Talk => InputIsTerminal && !OutputIsTerminal ? Error : Output;
+}

@@ -1,0 +1,14 @@
+namespace ToiletAidTui.Linear;
+
+/// <summary>How an interview ended.</summary>
+public enum InterviewEnd
+{
+    /// <summary>Nothing was left to ask, or the person asked for the result.</summary>
+    Done,
+
+    /// <summary>The person left.</summary>
+    Quit,
+
+    /// <summary>Input came to its end before the questions did.</summary>
+    InputEnded,
+}
