@@ -1,0 +1,35 @@
+using System.Collections.Immutable;
+using ToiletAid.Core.Plans;
+
+namespace ToiletAid.Core.Advising;
+
+/// <summary>A plan of the shortlist.</summary>
+public sealed record RankedPlan
+{
+    /// <summary>Place, from 1.</summary>
+    public required int Rank { get; init; }
+
+    /// <summary>The plan.</summary>
+    public required Plan Plan { get; init; }
+
+    /// <summary>Expected value, 0 to 1.</summary>
+    public required double Value { get; init; }
+
+    /// <summary>Expected values by criterion, in the order of the criteria.</summary>
+    public required ImmutableArray<double> Criteria { get; init; }
+
+    /// <summary>What it asks for in the middle case.</summary>
+    public required PlanDemands Demands { get; init; }
+
+    /// <summary>What carries its lead over the plan behind it, or its distance to the plan ahead; greatest contribution first.</summary>
+    public required ImmutableArray<Reason> Reasons { get; init; }
+
+    /// <summary>The plan it is compared with in <see cref="Reasons"/>; null when it is alone.</summary>
+    public required Plan? ComparedWith { get; init; }
+
+    /// <summary>Warnings, most serious first.</summary>
+    public required ImmutableArray<Finding> Cautions { get; init; }
+
+    /// <summary>Questions without whose answers a rule about this plan cannot tell.</summary>
+    public required ImmutableArray<string> Unsettled { get; init; }
+}

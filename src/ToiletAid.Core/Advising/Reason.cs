@@ -1,0 +1,10 @@
+using ToiletAid.Core.Ranking;
+
+namespace ToiletAid.Core.Advising;
+
+/// <summary>What a criterion brings to a plan's lead over another.</summary>
+/// <param name="Criterion">The criterion.</param>
+/// <param name="Contribution">Share of the lead, in value; the contributions of all criteria add up to the lead.</param>
+/// <param name="Value">The plan's value on it.</param>
+/// <param name="Other">The other plan's value on it.</param>
+public sealed record Reason(Criterion Criterion, double Contribution, double Value, double Other);

@@ -1,0 +1,91 @@
+using System.Collections.Immutable;
+using ToiletAid.Core.Hand;
+using ToiletAid.Core.Person;
+using ToiletAid.Core.Reach;
+
+namespace ToiletAid.Core.Plans;
+
+/// <summary>Answers as the reach and hand computations take them.</summary>
+public static class AnswerMapping
+{
+    private static readonly ImmutableArray<(string Part, JointMotion Motion)> Joints =
+    [
+        ("shoulder-flexion", JointMotion.ShoulderFlexion),
+        ("shoulder-extension", JointMotion.ShoulderExtension),
+        ("shoulder-abduction", JointMotion.ShoulderAbduction),
+        ("internal-rotation", JointMotion.ShoulderInternalRotation),
+        ("external-rotation", JointMotion.ShoulderExternalRotation),
+        ("elbow-flexion", JointMotion.ElbowFlexion),
+        ("trunk-flexion", JointMotion.TrunkFlexion),
+        ("side-bend", JointMotion.TrunkSideBend),
+        ("trunk-rotation", JointMotion.TrunkRotation),
+        ("forearm-pronation", JointMotion.ForearmPronation),
+        ("forearm-supination", JointMotion.ForearmSupination),
+        ("wrist-flexion", JointMotion.WristFlexion),
+        ("wrist-extension", JointMotion.WristExtension),
+    ];
+
+    private static readonly ImmutableArray<(string Option, ReachPrecaution Precaution)> Precautions =
+    [
+        ("hip-flexion-limit", ReachPrecaution.HipFlexionLimit),
+        ("no-twisting-or-bending", ReachPrecaution.NoTwistingOrBending),
+        ("sternal", ReachPrecaution.Sternal),
+        ("shoulder-surgery", ReachPrecaution.ShoulderSurgery),
+        ("no-weight-through-the-hand", ReachPrecaution.NoWeightThroughHand),
+    ];
+
+    /// <summary>Questions whose answers change the reach.</summary>
+    public static ImmutableArray<string> ReachQuestions { get; } = ["age", "sex", "stature", "mass", "hand", "lean", "reach-behind", "reach-front", "joints", "precautions"];
+
+    /// <summary>Questions whose answers change what the hand can do.</summary>
+    public static ImmutableArray<string> HandQuestions { get; } = ["age", "sex", "grasp", "grip", "pinch", "dexterity", "tremor", "hands-free", "cleans"];
+
+    /// <summary>The person as the reach computation takes them. What is not known stays unknown there and widens its spread.</summary>
+    public static ReachPerson Reach(Answers known)
+    {
+        bool dizzy = known.Many("precautions") is { } all && all.Contains("dizzy-when-leaning");
+        return new()
+        {
+            Sex = Words.Find<Sex>(known.Choice("sex")) ?? Sex.Unstated,
+            AgeYears = known.Si("age"),
+            Stature = Input(known, "stature"),
+            Mass = Input(known, "mass"),
+            Hand = Words.Find<WorkingHand>(known.Choice("hand")) ?? WorkingHand.Right,
+            Behind = Words.Find<LandmarkBehind>(known.Choice("reach-behind")),
+            BehindHow = known["reach-behind"]?.How ?? HowObtained.Observed,
+            Front = Words.Find<LandmarkFront>(known.Choice("reach-front")),
+            FrontHow = known["reach-front"]?.How ?? HowObtained.Observed,
+            Lean = dizzy ? Lean.NotAtAll : Words.Find<Lean>(known.Choice("lean")),
+            LeanForward = dizzy ? null : Input(known, "lean"),
+            Joints = known["joints"]?.Value is AnswerValue.Parts parts ? Measured(parts, known["joints"]!.How) : ImmutableDictionary<JointMotion, ReachInput>.Empty,
+            Precautions = known.Many("precautions") is { } some ? [.. Precautions.Where(p => some.Contains(p.Option)).Select(p => p.Precaution)] : [],
+        };
+    }
+
+    /// <summary>The hand as the hand computation takes it.</summary>
+    /// <param name="filled">Answers with assumptions where nothing is known.</param>
+    public static HandFacts Hand(Answers filled) => new()
+    {
+        AgeYears = filled.Si("age") ?? throw new ArgumentException("age is neither known nor assumed", nameof(filled)),
+        Sex = Words.Find<Sex>(filled.Choice("sex")) ?? Sex.Unstated,
+        BestGrasp = Words.Find<Grasp>(filled.Choice("grasp")) ?? Grasp.WholeHand,
+        GraspObtained = filled["grasp"]?.How ?? HowObtained.Reported,
+        HandsFree = filled.Choice("hands-free") == "one" ? 1 : 2,
+        Dexterity = Words.Find<Dexterity>(filled.Choice("dexterity")) ?? Dexterity.Usual,
+        Tremor = Words.Find<Tremor>(filled.Choice("tremor")) ?? Tremor.None,
+        GripNewtons = filled.Si("grip"),
+        PinchNewtons = filled.Si("pinch"),
+        PegSeconds = filled.Si("dexterity"),
+        CleansPerDay = filled.Si("cleans") ?? 1,
+    };
+
+    private static ImmutableDictionary<JointMotion, ReachInput> Measured(AnswerValue.Parts parts, HowObtained? how)
+    {
+        var unit = Quantities.Units.Find(parts.Unit)!;
+        return Joints.Where(j => parts.Amounts.ContainsKey(j.Part))
+            .ToImmutableDictionary(j => j.Motion, j => new ReachInput(unit.ToSi(parts.Amounts[j.Part]), how ?? HowObtained.Measured));
+    }
+
+    private static ReachInput? Input(Answers known, string question) =>
+        known.Si(question) is { } si ? new ReachInput(si, known[question]!.How ?? HowObtained.Reported) : null;
+}

@@ -1,0 +1,132 @@
+using System.Collections.Immutable;
+using ToiletAid.Core.Catalogue;
+using ToiletAid.Core.Evidence;
+using ToiletAid.Core.Hand;
+using ToiletAid.Core.Person;
+using ToiletAid.Core.Ranking;
+using ToiletAid.Core.Reach;
+
+namespace ToiletAid.Core.Plans;
+
+/// <summary>Values plans for one person, in the middle case and in drawn ones.</summary>
+internal sealed class Appraiser
+{
+    private static readonly int Criteria = Enum.GetValues<Criterion>().Length;
+
+    private readonly Knowledge _knowledge;
+    private readonly CriterionFunctions _functions;
+    private readonly Dictionary<(HandFacts Facts, string Aid, string AddOns), HandlingDemands> _demands = [];
+    private readonly Dictionary<HandFacts, HandCapacity> _capacities = [];
+
+    internal Appraiser(Knowledge knowledge, Answers known, ReachReport reach, CriterionFunctions functions)
+    {
+        _knowledge = knowledge;
+        _functions = functions;
+        Known = known;
+        Reach = reach;
+        var filled = Assumptions.Fill(knowledge.Questions, known);
+        Middle = MakeWorld(filled, 0.5, -1);
+    }
+
+    /// <summary>Answers as given.</summary>
+    internal Answers Known { get; }
+
+    /// <summary>Reach in every posture and approach.</summary>
+    internal ReachReport Reach { get; }
+
+    /// <summary>The middle case.</summary>
+    internal World Middle { get; }
+
+    /// <summary>A person as they may be.</summary>
+    /// <param name="filled">Answers, none unknown.</param>
+    /// <param name="strength">Share of such people whose hands are weaker, above 0 and below 1.</param>
+    /// <param name="draw">Number of the reach draw.</param>
+    internal World MakeWorld(Answers filled, double strength, int draw)
+    {
+        var facts = AnswerMapping.Hand(filled);
+        if (!_capacities.TryGetValue(facts, out var capacity))
+        {
+            _capacities[facts] = capacity = _knowledge.Hand.Capacity(facts);
+        }
+
+        return new(new(_knowledge.Evidence, filled), facts, capacity.Slowness, capacity.At(strength), draw);
+    }
+
+    /// <summary>Values of a plan on every criterion, in the order of <see cref="Criterion"/>.</summary>
+    internal double[] Values(Plan plan, World world)
+    {
+        double[] values = new double[Criteria];
+        values[(int)Criterion.Reach] = plan.Methods.Min(m => ReachShare(m, plan, world.Draw));
+        values[(int)Criterion.Handling] = plan.Methods.Min(m => Handling(m, plan, world));
+        values[(int)Criterion.Cleaning] = _functions.Cleaning(plan, world.View);
+        values[(int)Criterion.Skin] = _functions.Skin(plan, world.View);
+        values[(int)Criterion.Contact] = CriterionFunctions.Contact(plan, world.View);
+        values[(int)Criterion.Learning] = _functions.Learning(plan, world.View);
+        values[(int)Criterion.Carrying] = _functions.Carrying(plan, world.View);
+        values[(int)Criterion.Upkeep] = _functions.Upkeep(plan, world.View);
+        return values;
+    }
+
+    /// <summary>What a plan asks for in the middle case.</summary>
+    internal PlanDemands Demands(Plan plan)
+    {
+        var reaching = plan.Methods.Where(m => m.Reach != ReachKind.None).ToList();
+        var need = reaching.Count > 0 && plan.Approach is { } approach ? Reach.Need(plan.Posture, approach) : null;
+        var shortest = reaching.MinBy(m => ReachShare(m, plan, -1));
+        return new()
+        {
+            Need = need,
+            GivenLength = shortest is null ? double.PositiveInfinity : Length(shortest),
+            ByBareHand = shortest?.Reach == ReachKind.BareHand,
+            ReachShare = plan.Methods.Min(m => ReachShare(m, plan, -1)),
+            Handling = Assessment(plan.Aid, plan),
+            CompanionHandling = plan.Companion is { } c ? Assessment(c, plan) : null,
+            OutsideSurvey = Reach.OutsideSurvey,
+        };
+    }
+
+    /// <summary>Probability that a method is long enough; in a drawn case 0 or 1.</summary>
+    private double ReachShare(Aid aid, Plan plan, int draw)
+    {
+        if (aid.Reach == ReachKind.None || plan.Approach is not { } approach)
+        {
+            return 1;
+        }
+
+        var need = Reach.Need(plan.Posture, approach);
+        if (draw < 0 || need.Draws.IsEmpty)
+        {
+            return aid.Reach == ReachKind.BareHand ? need.ProbabilityBareHand() : need.ProbabilityLongEnough(Length(aid), aid.Shape);
+        }
+
+        if (!need.Allowed)
+        {
+            return 0;
+        }
+
+        int i = draw % need.Draws.Length;
+        double given = aid.Reach == ReachKind.BareHand ? need.HandReach[i] + need.Stroke : Length(aid) - (aid.Shape == AidShape.Straight ? need.StraightExtra : 0);
+        return need.Draws[i] <= given ? 1 : 0;
+    }
+
+    private double Length(Aid aid) => aid.Reach == ReachKind.BareHand ? Reach.HandReach : (aid.Length?.Value ?? 0) + (aid.JetReach?.Value ?? 0);
+
+    private double Handling(Aid aid, Plan plan, World world) =>
+        aid.Method == MethodKind.Helper ? 0 : DemandsOf(aid, plan, world).Score(world.Strength).Value;
+
+    private HandlingAssessment? Assessment(Aid aid, Plan plan) =>
+        aid.Method == MethodKind.Helper ? null : DemandsOf(aid, plan, Middle).Assess(Middle.Strength);
+
+    private HandlingDemands DemandsOf(Aid aid, Plan plan, World world)
+    {
+        // Only add-ons that fit this method help with it: a cuff on the washer does nothing for the paper.
+        ImmutableArray<AddOn> fitting = [.. plan.AddOns.Where(a => aid.AddOns.Contains(a.Id) && (a.HoldsTheHand || a.GripShare is not null || a.PreparesPaper))];
+        var key = (world.Facts, aid.Id, string.Join('+', fitting.Select(a => a.Id)));
+        if (!_demands.TryGetValue(key, out var demands))
+        {
+            _demands[key] = demands = HandlingDemands.Of(aid, fitting.AsSpan(), world.Facts, world.Slowness, _knowledge.Hand.Coefficients);
+        }
+
+        return demands;
+    }
+}

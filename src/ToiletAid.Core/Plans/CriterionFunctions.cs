@@ -1,0 +1,165 @@
+using ToiletAid.Core.Catalogue;
+using ToiletAid.Core.Evidence;
+
+namespace ToiletAid.Core.Plans;
+
+/// <summary>Values of a plan on the criteria that do not hang on reach and hand. All shares and coefficients are evidence entries.</summary>
+/// <param name="evidence">Limits and coefficients.</param>
+/// <param name="monthlyCost">Cost a month of a method at so many cleans a day, with paper and consumables, in the clinic's currency.</param>
+internal sealed class CriterionFunctions(EvidenceTable evidence, Func<Aid, double, double> monthlyCost)
+{
+    private readonly double _wetLeft = evidence.Value("cleaning.wet-left");
+    private readonly double _narrow = evidence.Value("cleaning.narrow");
+    private readonly double _wide = evidence.Value("cleaning.wide");
+    private readonly double _wideShare = evidence.Value("cleaning.wide-share");
+    private readonly double _shallowShare = evidence.Value("cleaning.shallow-share");
+    private readonly double _menstrualDry = evidence.Value("cleaning.menstrual-dry");
+    private readonly double _unwanted = evidence.Value("cleaning.unwanted");
+    private readonly double _companionShare = evidence.Value("cleaning.companion-share");
+    private readonly double _hardTip = evidence.Value("skin.hard-tip");
+    private readonly double _scald = evidence.Value("skin.scald");
+    private readonly double _wetSkin = evidence.Value("skin.wet");
+    private readonly double _tremor = evidence.Value("skin.tremor");
+    private readonly double _pat = evidence.Value("skin.pat-share");
+    private readonly double _eachStep = evidence.Value("learning.each-step");
+    private readonly double _prompted = evidence.Value("learning.prompted");
+    private readonly double _pocket = evidence.Value("carrying.pocket");
+    private readonly double _bulky = evidence.Value("carrying.bulky");
+    private readonly double _heavy = evidence.Value("carrying.heavy");
+    private readonly double _lengthShare = evidence.Value("carrying.length-share");
+    private readonly double _massShare = evidence.Value("carrying.mass-share");
+    private readonly double _half = evidence.Value("upkeep.half");
+    private readonly double _fixtures = evidence.Value("upkeep.fixtures");
+    private readonly double _socket = evidence.Value("upkeep.socket");
+    private readonly double _waterFar = evidence.Value("upkeep.water-far");
+    private readonly double _drain = evidence.Value("upkeep.drain");
+    private readonly double _overBudget = evidence.Value("upkeep.over-budget");
+
+    /// <summary>How clean and dry the skin gets. A companion takes up a share of what the first method leaves.</summary>
+    internal double Cleaning(Plan plan, PersonView person)
+    {
+        double value = Alone(plan.Aid, person);
+        if (plan.Companion is { } companion)
+        {
+            value = 1 - ((1 - value) * (1 - (_companionShare * Alone(companion, person))));
+        }
+        else if (plan.Aid.Method == MethodKind.Wash)
+        {
+            value *= _wetLeft;
+        }
+
+        bool wets = plan.Methods.Any(m => m.Water is not null);
+        bool wanted = person.WantedMethod switch { "dry" => !wets, "wet" => wets || plan.Methods.Any(m => m.NeedsBin && m.Method == MethodKind.Wipe), _ => true };
+        return wanted ? value : value * _unwanted;
+    }
+
+    /// <summary>How safe the skin is.</summary>
+    internal double Skin(Plan plan, PersonView person)
+    {
+        double rubbing = plan.Aid.Rubbing.Value;
+        if (plan.Companion is { } companion)
+        {
+            rubbing += companion.Rubbing.Value * _pat;
+        }
+
+        double risk = rubbing * person.Fragility;
+        if (plan.Methods.Any(m => m.Tip == Tip.Hard))
+        {
+            // A mirror finds a tear but does not prevent it, so it takes nothing off here.
+            risk += (_hardTip * person.LackOfWarning) + (person.MarkedTremor ? _tremor : 0);
+        }
+
+        if (plan.Aid.Water is { CanBeWarm: true, LimitsTemperature: false })
+        {
+            risk += _scald * person.LackOfWarning;
+        }
+
+        if (plan.Aid.Method == MethodKind.Wash && plan.Companion is null)
+        {
+            risk += _wetSkin * person.Fragility;
+        }
+
+        return Math.Clamp(1 - risk, 0, 1);
+    }
+
+    /// <summary>How little soil is touched and how easily everything is disinfected.</summary>
+    internal static double Contact(Plan plan, PersonView person)
+    {
+        double touched = plan.Methods.Max(m => m.SoilTouched.Value), easy = plan.Methods.Min(m => m.EasyToClean.Value);
+        return Math.Clamp(1 - (touched * person.TouchCounts) - ((1 - easy) * person.CleaningCounts), 0, 1);
+    }
+
+    /// <summary>How easily it is remembered and done with the sight there is.</summary>
+    internal double Learning(Plan plan, PersonView person)
+    {
+        int steps = plan.Steps;
+        if (steps == 0)
+        {
+            return 1;
+        }
+
+        double followed = Math.Min(1, person.FollowsSteps / steps);
+        double remembered = followed + ((1 - followed) * (person.SomebodyPrompts ? _prompted : 0));
+        double sight = 1 - (person.SightCounts * plan.Methods.Max(m => m.NeedsSight.Value));
+        return Math.Clamp((remembered - (_eachStep * steps)) * sight, 0, 1);
+    }
+
+    /// <summary>How little of a burden it is away from home, and how little it is seen and heard.</summary>
+    internal double Carrying(Plan plan, PersonView person)
+    {
+        double burden = Math.Min(1, plan.Methods.Sum(Burden));
+        double noticed = plan.Methods.Max(m => m.Noticeable.Value), heard = plan.Methods.Max(m => m.Noise.Value);
+        return Math.Clamp(1 - (burden * person.CarryingCounts) - (noticed * person.NoticedCounts) - (heard * person.HeardCounts), 0, 1);
+    }
+
+    /// <summary>How little it costs in money, water, power and fixtures.</summary>
+    internal double Upkeep(Plan plan, PersonView person)
+    {
+        double monthly = plan.Methods.Sum(m => monthlyCost(m, person.CleansPerDay)) + plan.AddOns.Sum(a => a.Upkeep.Price.Value / (a.Upkeep.LifeYears.Value * 12));
+        double price = plan.Methods.Sum(m => m.Upkeep.Price.Value) + plan.AddOns.Sum(a => a.Upkeep.Price.Value);
+        double value = 1 / (1 + (monthly / _half));
+        value -= Safety.RulesOut.ChangesFixtures(plan) ? _fixtures : 0;
+        value -= plan.Aid.Water is { NeedsSocket: true } ? _socket : 0;
+        value -= plan.Aid.Water is { Plumbed: false } && !person.WaterInReach ? _waterFar : 0;
+        value -= person.SensitiveDrain && plan.Methods.Any(m => m.NeedsBin && m.Method == MethodKind.Wipe) ? _drain : 0;
+        return Math.Clamp(value, 0, 1) * (person.Budget < price ? _overBudget : 1);
+    }
+
+    private double Alone(Aid aid, PersonView person)
+    {
+        double suits = aid.Method is MethodKind.Wash or MethodKind.WashAndDry ? person.WashCleaning
+            : aid.NeedsBin && aid.Method == MethodKind.Wipe ? person.MoistCleaning
+            : person.DryCleaning * (person.MenstrualBlood ? _menstrualDry : 1);
+        return aid.Coverage.Value * suits * Cleft(aid, person);
+    }
+
+    /// <summary>What is left because a wide head stays outside the cleft; water has no width.</summary>
+    private double Cleft(Aid aid, PersonView person)
+    {
+        if (aid.TipWidth is not { } width || aid.Method == MethodKind.Helper)
+        {
+            return 1;
+        }
+
+        double outside = Math.Clamp((width.Value - _narrow) / (_wide - _narrow), 0, 1);
+        return 1 - (outside * (1 - (person.SoilStaysDeep ? _wideShare : _shallowShare)));
+    }
+
+    private double Burden(Aid aid)
+    {
+        if (aid.Reach == ReachKind.None)
+        {
+            // A seat cannot be taken along, and a helper is not always there.
+            return 1;
+        }
+
+        if (aid.FoldedLength is not { } length)
+        {
+            return aid.ChangesFixtures ? 1 : 0;
+        }
+
+        double full = aid.Mass.Value + (1000 * (aid.Water?.Reservoir?.Value ?? 0));
+        double share = Math.Clamp((length.Value - _pocket) / (_bulky - _pocket), 0, 1) * _lengthShare;
+        return Math.Min(1, share + (Math.Clamp(full / _heavy, 0, 1) * _massShare));
+    }
+}

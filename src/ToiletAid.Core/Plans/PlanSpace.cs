@@ -1,0 +1,92 @@
+using System.Collections.Immutable;
+using ToiletAid.Core.Catalogue;
+using ToiletAid.Core.Evidence;
+using ToiletAid.Core.Person;
+
+namespace ToiletAid.Core.Plans;
+
+/// <summary>All plans that can be made of a catalogue for one person.</summary>
+internal sealed class PlanSpace
+{
+    private static readonly ImmutableArray<Posture> OnASeat = [Posture.Seated, Posture.SeatedLeaningForward];
+    private static readonly ImmutableArray<Posture> InBed = [Posture.SideLying, Posture.Reclined];
+
+    private readonly AidCatalogue _catalogue;
+    private readonly Dictionary<string, Aid> _aids;
+    private readonly ImmutableArray<Posture> _postures;
+    private readonly bool _hipLimit;
+    private readonly bool _poorFeeling;
+    private readonly bool _short;
+    private readonly bool _mayMount;
+
+    internal PlanSpace(AidCatalogue catalogue, EvidenceTable evidence, Answers known)
+    {
+        _catalogue = catalogue;
+        _aids = catalogue.Aids.ToDictionary(a => a.Id, StringComparer.Ordinal);
+        _postures = Postures(known);
+        _hipLimit = known.Many("precautions") is { } p && p.Contains("hip-flexion-limit");
+        _poorFeeling = known.Choice("feeling") is "reduced" or "none";
+        _short = known.Si("stature") < evidence.Value("body.short");
+        _mayMount = known.Choice("fixtures") != "no" && known.Choice("place") is null or "own-toilet";
+    }
+
+    /// <summary>Every plan of a method.</summary>
+    internal IEnumerable<Plan> Of(Aid aid) =>
+        from posture in PosturesOf(aid)
+        from companion in Companions(aid)
+        from approach in Approaches(aid, companion)
+        from addOns in AddOns(aid, companion, posture, approach)
+        select new Plan { Aid = aid, AddOns = addOns, Companion = companion, Approach = approach, Posture = posture };
+
+    /// <summary>Postures worth trying: the one used now, and the usual ones that it can be changed into without more balance than shown.</summary>
+    internal static ImmutableArray<Posture> Postures(Answers known)
+    {
+        string? place = known.Choice("place");
+        return Words.Find<Posture>(known.Choice("posture")) switch
+        {
+            null => place == "bed" ? InBed : OnASeat,
+            Posture.SideLying => [Posture.SideLying],
+            Posture.Reclined => [Posture.Reclined, Posture.SideLying],
+            Posture.HalfStanding => [Posture.HalfStanding, .. OnASeat],
+            Posture.Standing => [Posture.Standing, .. OnASeat],
+            _ => OnASeat,
+        };
+    }
+
+    /// <summary>A seat aid needs nobody's reach, so any posture in which it works will do; one that nothing allows is kept, so that a rule can say so.</summary>
+    private IEnumerable<Posture> PosturesOf(Aid aid)
+    {
+        var usable = _postures.Where(aid.Postures.Contains).ToList();
+        return usable.Count > 0 ? usable : _postures.Take(1);
+    }
+
+    private IEnumerable<Aid?> Companions(Aid aid) => [null, .. aid.Companions.Select(id => _aids.GetValueOrDefault(id)).Where(a => a is not null)];
+
+    private static IEnumerable<Approach?> Approaches(Aid aid, Aid? companion)
+    {
+        var ways = aid.Approaches.IsEmpty ? companion?.Approaches ?? [] : aid.Approaches;
+        return ways.IsEmpty ? [null] : ways.Select(w => (Approach?)w);
+    }
+
+    private IEnumerable<ImmutableArray<AddOn>> AddOns(Aid aid, Aid? companion, Posture posture, Approach? approach)
+    {
+        var possible = _catalogue.AddOns.Where(a => aid.AddOns.Contains(a.Id) || (companion?.AddOns.Contains(a.Id) ?? false)).ToList();
+        var needed = possible.Where(a => IsNeeded(a, posture, approach)).ToList();
+        var forHand = possible.Where(a => a.HoldsTheHand || a.GripShare is not null).ToList();
+        var forPaper = possible.Where(a => a.PreparesPaper).ToList();
+        foreach (var hand in (IEnumerable<AddOn?>)[null, .. forHand])
+        {
+            foreach (var paper in (IEnumerable<AddOn?>)[null, .. forPaper])
+            {
+                yield return [.. _catalogue.AddOns.Where(a => a == hand || a == paper || needed.Contains(a))];
+            }
+        }
+    }
+
+    /// <summary>What safety asks for is part of every plan that needs it; what only helps the hand is tried with and without.</summary>
+    private bool IsNeeded(AddOn addOn, Posture posture, Approach? approach) =>
+        (addOn.ShowsTheSkin && _poorFeeling)
+        || (addOn.RoomGained is not null && _hipLimit && posture == Posture.Seated)
+        || (addOn.Steadies && addOn.ChangesFixtures && _mayMount && (posture == Posture.HalfStanding || (approach == Approach.Side && OnASeat.Contains(posture))))
+        || (addOn.Steadies && !addOn.ChangesFixtures && _short && !_hipLimit && posture == Posture.Seated);
+}

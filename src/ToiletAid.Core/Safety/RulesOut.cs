@@ -1,0 +1,153 @@
+using System.Collections.Immutable;
+using ToiletAid.Core.Catalogue;
+using ToiletAid.Core.Hand;
+using ToiletAid.Core.Person;
+using ToiletAid.Core.Plans;
+using ToiletAid.Core.Quantities;
+
+namespace ToiletAid.Core.Safety;
+
+/// <summary>Conditions under which a plan is not offered, the plainest reason first.</summary>
+internal static class RulesOut
+{
+    internal static readonly ImmutableArray<RuleCheck> All =
+    [
+        new("no-helper", c => c.Plan.Aid.Method == MethodKind.Helper ? c.Is("helper", "never") : RuleOutcome.No),
+        new("posture-not-in-this-place", PostureNotInThisPlace),
+        new("allergy", Allergy),
+        new("no-water", c => c.Plan.Aid.Water is { Plumbed: false } ? c.Is("water", "none") : RuleOutcome.No),
+        new("no-socket", c => c.Plan.Aid.Water is { NeedsSocket: true } ? c.Is("socket", "no") | NotOwnToilet(c) : RuleOutcome.No),
+        new("no-fixture-change", c => ChangesFixtures(c.Plan) ? c.Is("fixtures", "no") | NotOwnToilet(c) : RuleOutcome.No),
+        new("broken-skin-rubbing", BrokenSkinRubbing),
+        new("hip-flexion-limit", c => Forbidden(c, "hip-flexion-limit")),
+        new("no-twisting-or-bending", c => Forbidden(c, "no-twisting-or-bending")),
+        new("sternal", c => Forbidden(c, "sternal")),
+        new("shoulder-surgery", c => Forbidden(c, "shoulder-surgery")),
+        new("no-weight-through-the-hand", c => Forbidden(c, "no-weight-through-the-hand")),
+        new("dizzy-when-leaning", c => Leans(c.Plan) ? c.Has("precautions", "dizzy-when-leaning") : RuleOutcome.No),
+        new("cannot-hold-the-posture", CannotHold),
+        new("no-way-to-the-skin", NoWay),
+        new("hand-does-not-reach", HandDoesNotReach),
+        new("too-short", TooShort),
+        new("needs-two-hands", c => Obstacle(c, HandlingObstacle.NeedsTwoHands, "hands-free")),
+        new("no-usable-grasp", c => Obstacle(c, HandlingObstacle.NoUsableGrasp, "grasp")),
+        new("too-weak", c => Obstacle(c, HandlingObstacle.TooWeak, "grasp")),
+        new("too-fine", c => Obstacle(c, HandlingObstacle.NeedsFineHandling, "dexterity")),
+        new("too-many-steps", TooManySteps),
+    ];
+
+    /// <summary>True when the plan takes a lean that can cost balance.</summary>
+    internal static bool Leans(Plan plan) =>
+        plan.Posture is Posture.SeatedLeaningForward or Posture.HalfStanding || (plan.Approach == Approach.Side && plan.Posture is not (Posture.SideLying or Posture.Reclined));
+
+    internal static bool ChangesFixtures(Plan plan) => plan.Methods.Any(m => m.ChangesFixtures) || plan.AddOns.Any(a => a.ChangesFixtures);
+
+    /// <summary>Steps that somebody follows in a row; +infinity for four or more, which is no upper end.</summary>
+    internal static double Follows(RuleContext c, string choice) =>
+        choice == "four-or-more" ? double.PositiveInfinity : c.Value("learning.follows." + choice);
+
+    internal static Slot Approach(Plan plan) =>
+        new("approach", 0, Dimension.Number, plan.Approach is { } a ? ApproachWord(a) : "where it is");
+
+    private static string ApproachWord(Approach approach) => approach switch
+    {
+        Person.Approach.Behind => "from behind",
+        Person.Approach.Front => "from the front",
+        _ => "from the side",
+    };
+
+    private static RuleOutcome NotOwnToilet(RuleContext c) =>
+        c.Known.Choice("place") is null ? RuleOutcome.No : !c.Is("place", "own-toilet");
+
+    private static RuleOutcome PostureNotInThisPlace(RuleContext c)
+    {
+        if (c.Plan.Methods.Any(m => !m.Postures.Contains(c.Plan.Posture)))
+        {
+            return RuleOutcome.Yes;
+        }
+
+        // A seat that washes stays on one toilet; a commode or a bed has none.
+        return c.Plan.Aid is { Reach: ReachKind.None, Method: not MethodKind.Helper } && c.Known.Choice("place") is not null
+            ? c.Is("place", "commode", "bed", "shared-or-public-toilet")
+            : RuleOutcome.No;
+    }
+
+    private static RuleOutcome Allergy(RuleContext c)
+    {
+        foreach (string material in (string[])["silicone", "latex", "nickel"])
+        {
+            if (c.Plan.Touches(material))
+            {
+                var outcome = c.Has("precautions", "allergy-" + material);
+                if (outcome.Applies != false)
+                {
+                    return outcome.With(new Slot("material", 0, Dimension.Number, material));
+                }
+            }
+        }
+
+        return RuleOutcome.No;
+    }
+
+    private static RuleOutcome BrokenSkinRubbing(RuleContext c)
+    {
+        bool rubs = c.Plan.Aid.Method == MethodKind.Wipe && c.Plan.Aid.Rubbing.Value > c.Value("skin.rubbing-limit");
+        return rubs ? c.Is("skin", "sore-or-broken", "pressure-injury", "surgical-wound") : RuleOutcome.No;
+    }
+
+    private static RuleOutcome Forbidden(RuleContext c, string reason) =>
+        RuleOutcome.If(c.Demands.Need is { Allowed: false } need && need.ForbiddenBecause == reason);
+
+    private static RuleOutcome CannotHold(RuleContext c) =>
+        RuleOutcome.If(c.Demands.Need is { Allowed: false } need && All.All(r => r.Id != need.ForbiddenBecause));
+
+    private static RuleOutcome NoWay(RuleContext c) =>
+        RuleOutcome.If(c.Demands.Need is { Allowed: true } need && need.SharePossible < c.Value("reach.least-share")).With(Approach(c.Plan));
+
+    private static bool Short(RuleContext c) =>
+        c.Demands.Need is { Allowed: true } need && need.SharePossible >= c.Value("reach.least-share") && c.Demands.ReachShare < c.Value("reach.least-share");
+
+    private static RuleOutcome HandDoesNotReach(RuleContext c) =>
+        RuleOutcome.If(c.Demands.ByBareHand && Short(c)).With(
+            Approach(c.Plan), new Slot("needed", c.Demands.Need?.MissingForBareHand ?? 0, Dimension.Length));
+
+    private static RuleOutcome TooShort(RuleContext c) =>
+        RuleOutcome.If(!c.Demands.ByBareHand && Short(c)).With(
+            Approach(c.Plan),
+            new Slot("length", c.Demands.GivenLength, Dimension.Length),
+            new Slot("needed", c.Demands.Need?.MedianLength ?? 0, Dimension.Length),
+            new Slot("share", c.Demands.ReachShare, Dimension.Number));
+
+    private static RuleOutcome Obstacle(RuleContext c, HandlingObstacle obstacle, string question)
+    {
+        var failing = Operations(c.Demands).FirstOrDefault(o => o.Obstacle == obstacle);
+        if (failing is null)
+        {
+            return RuleOutcome.No;
+        }
+
+        // Assumed strength or grasp rules nothing out; it only lowers the value.
+        return c.Known.Knows(question)
+            ? RuleOutcome.Yes.With(
+                new Slot("operation", 0, Dimension.Number, Words.Of(failing.Kind)),
+                new Slot("force", failing.DemandNewtons, Dimension.Force))
+            : RuleOutcome.Unclear(question);
+    }
+
+    private static IEnumerable<OperationHandling> Operations(PlanDemands demands) =>
+        ((IEnumerable<OperationHandling>)(demands.Handling?.Operations ?? [])).Concat(demands.CompanionHandling?.Operations ?? []);
+
+    private static RuleOutcome TooManySteps(RuleContext c)
+    {
+        if (c.Known.Choice("steps") is not { } choice)
+        {
+            return c.Plan.Steps > 1 ? RuleOutcome.Unclear("steps") : RuleOutcome.No;
+        }
+
+        double follows = Follows(c, choice);
+        return c.Plan.Steps <= follows
+            ? RuleOutcome.No
+            : c.Is("helper", "never").With(
+                new Slot("steps", c.Plan.Steps, Dimension.Number), new Slot("follows", follows, Dimension.Number));
+    }
+}
