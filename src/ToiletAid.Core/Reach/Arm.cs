@@ -1,0 +1,89 @@
+using System.Runtime.InteropServices;
+
+namespace ToiletAid.Core.Reach;
+
+/// <summary>Forward kinematics of trunk and arm.</summary>
+/// <remarks>Trunk: lean about y, then bend about x, then twist about its own axis, all about the middle between the hips. Upper arm:
+/// flexion about y, then abduction about x, then rotation about its own axis. The pelvis takes a share of lean and bend.</remarks>
+[StructLayout(LayoutKind.Auto)]
+internal struct Arm
+{
+    /// <summary>Elbow and grip centre in the trunk's frame.</summary>
+    public Space ElbowInTrunk;
+
+    /// <inheritdoc cref="ElbowInTrunk"/>
+    public Space GripInTrunk;
+
+    /// <summary>Elbow and grip centre in the frame of seat and thighs.</summary>
+    public Space Elbow;
+
+    /// <inheritdoc cref="Elbow"/>
+    public Space Grip;
+
+    /// <summary>Direction in which the thumb points when the forearm is neither pronated nor supinated; frame of seat and thighs.</summary>
+    public Space Thumb;
+
+    private double _pelvisLeanSine;
+    private double _pelvisLeanCosine;
+    private double _pelvisBendSine;
+    private double _pelvisBendCosine;
+
+    /// <summary>Rise of the hip centre over the seat when the pelvis rolls onto one sitting bone, as a share of half the distance of the bones.</summary>
+    public readonly double Rise => Math.Abs(_pelvisBendSine);
+
+    /// <summary>Places trunk and arm.</summary>
+    public static Arm At(in Body body, double pelvisLean, double pelvisBend, in JointVector q)
+    {
+        (double sf, double cf) = Math.SinCos(q[JointVector.Flexion]);
+        (double sa, double ca) = Math.SinCos(q[JointVector.Abduction]);
+        (double sr, double cr) = Math.SinCos(q[JointVector.Rotation]);
+        (double se, double ce) = Math.SinCos(q[JointVector.Elbow]);
+        (double sl, double cl) = Math.SinCos(q[JointVector.Lean]);
+        (double sb, double cb) = Math.SinCos(q[JointVector.Bend]);
+        (double st, double ct) = Math.SinCos(q[JointVector.Twist]);
+
+        var shoulder = new Space(0, body.ShoulderOut, body.ShoulderUp);
+        Space upper = FromUpperArm(0, 0, -1, sf, cf, sa, ca);
+        Space fore = FromUpperArm(se * cr, -se * sr, -ce, sf, cf, sa, ca);
+        Space thumb = FromUpperArm(ce * cr, -ce * sr, se, sf, cf, sa, ca);
+
+        Arm arm = default;
+        arm.ElbowInTrunk = shoulder + (body.UpperArm * upper);
+        arm.GripInTrunk = arm.ElbowInTrunk + (body.Forearm * fore);
+        arm.Elbow = FromTrunk(arm.ElbowInTrunk, sl, cl, sb, cb, st, ct);
+        arm.Grip = FromTrunk(arm.GripInTrunk, sl, cl, sb, cb, st, ct);
+        arm.Thumb = FromTrunk(thumb, sl, cl, sb, cb, st, ct);
+        (arm._pelvisLeanSine, arm._pelvisLeanCosine) = Math.SinCos(pelvisLean * q[JointVector.Lean]);
+        (arm._pelvisBendSine, arm._pelvisBendCosine) = Math.SinCos(pelvisBend * q[JointVector.Bend]);
+        return arm;
+    }
+
+    /// <summary>A point of the seat's frame as the pelvis sees it.</summary>
+    public readonly Space ToPelvis(Space p)
+    {
+        double x = (p.X * _pelvisLeanCosine) - (p.Z * _pelvisLeanSine);
+        double z = (p.X * _pelvisLeanSine) + (p.Z * _pelvisLeanCosine);
+        return new Space(x, (p.Y * _pelvisBendCosine) - (z * _pelvisBendSine), (p.Y * _pelvisBendSine) + (z * _pelvisBendCosine));
+    }
+
+    /// <summary>A point of the pelvis as the seat sees it.</summary>
+    public readonly Space FromPelvis(Space p)
+    {
+        double y = (p.Y * _pelvisBendCosine) + (p.Z * _pelvisBendSine);
+        double z = (-p.Y * _pelvisBendSine) + (p.Z * _pelvisBendCosine);
+        return new Space((p.X * _pelvisLeanCosine) + (z * _pelvisLeanSine), y, (-p.X * _pelvisLeanSine) + (z * _pelvisLeanCosine));
+    }
+
+    private static Space FromUpperArm(double x, double y, double z, double sf, double cf, double sa, double ca)
+    {
+        double y1 = (y * ca) - (z * sa), z1 = (y * sa) + (z * ca);
+        return new Space((x * cf) - (z1 * sf), y1, (x * sf) + (z1 * cf));
+    }
+
+    private static Space FromTrunk(Space p, double sl, double cl, double sb, double cb, double st, double ct)
+    {
+        double x = (p.X * ct) - (p.Y * st), y = (p.X * st) + (p.Y * ct);
+        double y1 = (y * cb) + (p.Z * sb), z1 = (-y * sb) + (p.Z * cb);
+        return new Space((x * cl) + (z1 * sl), y1, (-x * sl) + (z1 * cl));
+    }
+}

@@ -1,0 +1,56 @@
+namespace ToiletAid.Core.Reach;
+
+/// <summary>A joint motion whose range limits reach.</summary>
+public enum JointMotion
+{
+    /// <summary>Shoulder flexion: upper arm forward and up.</summary>
+    ShoulderFlexion,
+
+    /// <summary>Shoulder extension: upper arm backward.</summary>
+    ShoulderExtension,
+
+    /// <summary>Shoulder abduction: upper arm sideways.</summary>
+    ShoulderAbduction,
+
+    /// <summary>Shoulder adduction: upper arm across the body.</summary>
+    ShoulderAdduction,
+
+    /// <summary>Shoulder internal rotation: forearm toward the belly or the back.</summary>
+    ShoulderInternalRotation,
+
+    /// <summary>Shoulder external rotation: forearm outward.</summary>
+    ShoulderExternalRotation,
+
+    /// <summary>Elbow flexion.</summary>
+    ElbowFlexion,
+
+    /// <summary>Elbow extension lag: how much is missing until the arm is straight; 0 when it straightens fully.</summary>
+    ElbowExtensionLag,
+
+    /// <summary>Trunk flexion, or lean forward.</summary>
+    TrunkFlexion,
+
+    /// <summary>Trunk side bend, each way.</summary>
+    TrunkSideBend,
+
+    /// <summary>Trunk rotation, each way.</summary>
+    TrunkRotation,
+
+    /// <summary>Forearm pronation.</summary>
+    ForearmPronation,
+
+    /// <summary>Forearm supination.</summary>
+    ForearmSupination,
+
+    /// <summary>Wrist flexion.</summary>
+    WristFlexion,
+
+    /// <summary>Wrist extension.</summary>
+    WristExtension,
+
+    /// <summary>Wrist bent to the thumb side.</summary>
+    RadialDeviation,
+
+    /// <summary>Wrist bent to the little-finger side.</summary>
+    UlnarDeviation,
+}

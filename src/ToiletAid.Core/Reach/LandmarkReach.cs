@@ -1,0 +1,152 @@
+using ToiletAid.Core.Person;
+
+namespace ToiletAid.Core.Reach;
+
+/// <summary>The landmark tests in the model: how far the hand is from a landmark, and how much of the full joint range it takes.</summary>
+/// <remarks>Hand behind the back is tested upright, standing; hand between the thighs seated, leaning as the person can.</remarks>
+internal sealed class LandmarkReach(ReachNumbers numbers, PersonModel model)
+{
+    private const int Halvings = 10;
+
+    /// <summary>Range of capability that reproduces a landmark behind.</summary>
+    public (double Low, double High) Behind(LandmarkBehind landmark)
+    {
+        double low = landmark == LandmarkBehind.NotPastTheHip ? 0 : Least(landmark);
+        double high = landmark == LandmarkBehind.WaistOrAbove ? 1 : Least(landmark + 1);
+        return (low, Math.Max(low, high));
+    }
+
+    /// <summary>Range of capability that reproduces a landmark in front.</summary>
+    public (double Low, double High) Front(LandmarkFront landmark)
+    {
+        double low = landmark == LandmarkFront.NotPastMidThigh ? 0 : Least(landmark);
+        double high = landmark == LandmarkFront.PastTheGroin ? 1 : Least(landmark + 1);
+        return (low, Math.Max(low, high));
+    }
+
+    /// <summary>What the hand lacks to a landmark behind, m; 0 or below when it gets there.</summary>
+    public double MissingBehind(in PersonDraw person, LandmarkBehind landmark)
+    {
+        Set(in person, landmark, out ReachObjective objective, out JointBox box);
+        return ReachSolver.Solve(in objective, in box, Approach.Behind, out _) - Hand(in person);
+    }
+
+    /// <summary>What the hand lacks to a landmark in front, m; 0 or below when it gets there.</summary>
+    public double MissingFront(in PersonDraw person, LandmarkFront landmark)
+    {
+        Set(in person, landmark, out ReachObjective objective, out JointBox box);
+        return ReachSolver.Solve(in objective, in box, Approach.Front, out _) - Hand(in person);
+    }
+
+    private double Least(LandmarkBehind landmark)
+    {
+        PersonDraw person = model.Middle(1, 1, 0);
+        Set(in person, landmark, out ReachObjective objective, out JointBox box);
+        if (ReachSolver.Solve(in objective, in box, Approach.Behind, out JointVector pose) > Hand(in person))
+        {
+            return 1;
+        }
+
+        double low = 0, high = 1;
+        for (int i = 0; i < Halvings; i++)
+        {
+            double middle = (low + high) / 2;
+            person = model.Middle(middle, 1, 0);
+            Set(in person, landmark, out objective, out box);
+            JointVector q = pose;
+            if (ReachSolver.Follow(in objective, in box, ref q) <= Hand(in person))
+            {
+                (high, pose) = (middle, q);
+            }
+            else
+            {
+                low = middle;
+            }
+        }
+
+        return high;
+    }
+
+    private double Least(LandmarkFront landmark)
+    {
+        double behind = (model.Behind.Low + model.Behind.High) / 2;
+        PersonDraw person = model.Middle(behind, 1, 0);
+        Set(in person, landmark, out ReachObjective objective, out JointBox box);
+        if (ReachSolver.Solve(in objective, in box, Approach.Front, out JointVector pose) > Hand(in person))
+        {
+            return 1;
+        }
+
+        double low = 0, high = 1;
+        for (int i = 0; i < Halvings; i++)
+        {
+            double middle = (low + high) / 2;
+            person = model.Middle(behind, middle, 0);
+            Set(in person, landmark, out objective, out box);
+            JointVector q = pose;
+            if (ReachSolver.Follow(in objective, in box, ref q) <= Hand(in person))
+            {
+                (high, pose) = (middle, q);
+            }
+            else
+            {
+                low = middle;
+            }
+        }
+
+        return high;
+    }
+
+    private double Hand(in PersonDraw person) => person.Body.HandBeyond + numbers["landmark.hand-errors"];
+
+    private void Set(in PersonDraw person, LandmarkBehind landmark, out ReachObjective objective, out JointBox box)
+    {
+        PostureNumbers standing = numbers.Postures[(int)Posture.Standing];
+        _ = PostureSetting.Prepare(numbers, standing, Approach.Behind, in person, [], out box, out Scene scene);
+        for (int i = JointVector.Lean; i <= JointVector.Twist; i++)
+        {
+            box.Low[i] = 0;
+            box.High[i] = 0;
+        }
+
+        Free(ref scene);
+        Body body = person.Body;
+        (scene.Target, scene.TargetOnTrunk) = landmark switch
+        {
+            LandmarkBehind.OuterButtock => (OnPelvis(body, numbers["landmark.outer-buttock.sideways"], numbers["landmark.outer-buttock.above-middle"]), false),
+            LandmarkBehind.TheCleft => (OnPelvis(body, 0, numbers["landmark.cleft.above-middle"]), false),
+            LandmarkBehind.Tailbone => (OnPelvis(body, 0, numbers["landmark.tailbone.above-middle"]), false),
+            _ => (new Space(body.TrunkCentre - body.TrunkForward, 0, body.WaistUp), true),
+        };
+        objective = new ReachObjective(in body, in scene);
+    }
+
+    private void Set(in PersonDraw person, LandmarkFront landmark, out ReachObjective objective, out JointBox box)
+    {
+        PostureNumbers seated = numbers.Postures[(int)Posture.Seated];
+        _ = PostureSetting.Prepare(numbers, seated, Approach.Front, in person, [], out box, out Scene scene);
+        Free(ref scene);
+        Body body = person.Body;
+        double angle = numbers["landmark.past-groin.before-lowest"];
+        (scene.Target, scene.TargetOnTrunk) = landmark switch
+        {
+            LandmarkFront.Groin => (new Space(numbers["landmark.groin.before-hip"] * 2 * body.PelvisForward, 0, 0), true),
+            _ => (new Space(body.PelvisForward * Math.Sin(angle), 0, -body.PelvisUp * Math.Cos(angle)), false),
+        };
+        objective = new ReachObjective(in body, in scene);
+    }
+
+    /// <summary>A landmark may be come at from anywhere and with bare fingers, which point as they like.</summary>
+    private static void Free(ref Scene scene)
+    {
+        (scene.WedgeX, scene.WedgeY, scene.WedgeSine, scene.WedgeCosine) = (0, 0, 0, 0);
+        (scene.Pronation, scene.Supination, scene.Deviation) = (Math.PI, Math.PI, Math.PI);
+    }
+
+    private static Space OnPelvis(Body body, double sideways, double up)
+    {
+        (double ss, double cs) = Math.SinCos(sideways);
+        (double su, double cu) = Math.SinCos(up);
+        return new Space(-body.PelvisForward * cs * cu, body.PelvisSideways * ss * cu, body.PelvisUp * su);
+    }
+}

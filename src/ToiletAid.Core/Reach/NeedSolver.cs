@@ -1,0 +1,99 @@
+using System.Collections.Immutable;
+using ToiletAid.Core.Person;
+
+namespace ToiletAid.Core.Reach;
+
+/// <summary>Solves one posture and approach after the other for the middle person and all draws.</summary>
+internal sealed class NeedSolver(
+    ReachNumbers numbers,
+    ImmutableArray<ReachPrecaution> precautions,
+    PersonDraw[] draws,
+    ImmutableArray<double> hands,
+    bool withDetail)
+{
+    private readonly ReachPrecaution[] _precautions = precautions.IsDefault ? [] : [.. precautions];
+    private readonly double _stroke = numbers["aid.stroke"];
+
+    public ReachNeed Solve(in PersonDraw middle, Posture posture, Approach approach)
+    {
+        PostureNumbers place = numbers.Postures[(int)posture];
+        string? reason = PostureSetting.Prepare(numbers, place, approach, in middle, _precautions, out JointBox box, out Scene scene);
+        if (reason is not null)
+        {
+            return new ReachNeed
+            {
+                Posture = posture,
+                Approach = approach,
+                Allowed = false,
+                ForbiddenBecause = reason,
+                Draws = [.. Enumerable.Repeat(double.PositiveInfinity, draws.Length)],
+                HandReach = hands,
+                Stroke = _stroke,
+            };
+        }
+
+        var objective = new ReachObjective(in middle.Body, in scene);
+        double way = ReachSolver.Solve(in objective, in box, approach, out JointVector pose);
+        bool possible = way <= middle.Body.LongestWay;
+        ImmutableArray<double> lengths = Sample(place, approach, in pose);
+        double[] sorted = [.. lengths];
+        Array.Sort(sorted);
+        double length = possible ? way + _stroke : double.PositiveInfinity;
+        return new ReachNeed
+        {
+            Posture = posture,
+            Approach = approach,
+            Allowed = true,
+            MiddleLength = length,
+            MedianLength = sorted.Length == 0 ? length : Quantile(sorted, 0.5),
+            LowLength = sorted.Length == 0 ? length : Quantile(sorted, 0.1),
+            HighLength = sorted.Length == 0 ? length : Quantile(sorted, 0.9),
+            Draws = lengths,
+            HandReach = hands,
+            Stroke = _stroke,
+            SharePossible = sorted.Length == 0 ? (possible ? 1 : 0) : (double)sorted.Count(double.IsFinite) / sorted.Length,
+            Pose = pose.ToPose(),
+            StraightExtra = withDetail && possible ? StraightExtra(in middle, in scene, in box, approach, in pose, way) : 0,
+            Limiting = withDetail && possible ? LimitingJoints.Find(in objective, in box, place, in pose, way) : [],
+            MissingForBareHand = possible ? Math.Max(way - middle.Body.HandBeyond, 0) : double.PositiveInfinity,
+        };
+    }
+
+    private ImmutableArray<double> Sample(PostureNumbers place, Approach approach, in JointVector pose)
+    {
+        double[] lengths = new double[draws.Length];
+        for (int i = 0; i < draws.Length; i++)
+        {
+            lengths[i] = double.PositiveInfinity;
+            if (PostureSetting.Prepare(numbers, place, approach, in draws[i], _precautions, out JointBox box, out Scene scene) is null)
+            {
+                var objective = new ReachObjective(in draws[i].Body, in scene);
+                JointVector q = pose;
+                double way = ReachSolver.Follow(in objective, in box, ref q);
+                lengths[i] = way <= draws[i].Body.LongestWay ? way + _stroke : double.PositiveInfinity;
+            }
+        }
+
+        return ImmutableArray.Create(lengths);
+    }
+
+    private static double StraightExtra(
+        in PersonDraw middle,
+        in Scene scene,
+        in JointBox box,
+        Approach approach,
+        in JointVector pose,
+        double way)
+    {
+        Scene straight = scene;
+        straight.Straight = true;
+        var objective = new ReachObjective(in middle.Body, in straight);
+        JointVector q = pose;
+        double least = Math.Min(ReachSolver.Follow(in objective, in box, ref q), ReachSolver.Solve(in objective, in box, approach, out _));
+        return least <= middle.Body.LongestWay ? Math.Max(least - way, 0) : double.PositiveInfinity;
+    }
+
+    /// <summary>The least length that at least a share of the draws does not exceed.</summary>
+    private static double Quantile(double[] sorted, double share) =>
+        sorted[Math.Min(Math.Max((int)Math.Ceiling(share * sorted.Length) - 1, 0), sorted.Length - 1)];
+}

@@ -1,0 +1,103 @@
+using System.Runtime.InteropServices;
+
+namespace ToiletAid.Core.Reach;
+
+/// <summary>Shortest way from a point to a target on the skin of the pelvis, outside the pelvis, in the plane of both and its centre:
+/// straight to the point of tangency, then along the skin.</summary>
+/// <remarks>An aid is a plane curve, so a way in one plane is what an aid of that length can follow (decision). Stretching space until the
+/// ellipsoid is a unit sphere keeps planes, tangents and insides; lengths are taken in the unstretched space.</remarks>
+[StructLayout(LayoutKind.Auto)]
+internal struct PelvisPath
+{
+    /// <summary>Length of the whole way, m.</summary>
+    public double Length;
+
+    /// <summary>Straight distance, m.</summary>
+    public double Straight;
+
+    /// <summary>How deep a straight line would press into the body, m.</summary>
+    public double Depth;
+
+    /// <summary>Where the way touches the skin first: the tangent point, or the target when it is in sight.</summary>
+    public Space Touch;
+
+    /// <summary>Points at a third and two thirds of the way along the skin.</summary>
+    public Space FirstThird;
+
+    /// <inheritdoc cref="FirstThird"/>
+    public Space SecondThird;
+
+    /// <summary>Finds the way.</summary>
+    /// <param name="body">Gives the ellipsoid.</param>
+    /// <param name="target">On the ellipsoid, m.</param>
+    /// <param name="from">Anywhere; a point inside counts as lying on the skin.</param>
+    public static PelvisPath To(in Body body, Space target, Space from)
+    {
+        double a = body.PelvisForward, b = body.PelvisSideways, c = body.PelvisUp;
+        PelvisPath path = default;
+        path.Straight = (from - target).Length;
+        path.Length = path.Straight;
+        path.Touch = target;
+        path.FirstThird = target;
+        path.SecondThird = target;
+
+        var u = new Space(target.X / a, target.Y / b, target.Z / c);
+        var q = new Space(from.X / a, from.Y / b, from.Z / c);
+        double r = q.Length;
+        double along = Space.Dot(q, u);
+        Space across = q - (along * u);
+        double w = across.Length;
+        if (w < 1e-12 * r || r < 1e-12)
+        {
+            return path;
+        }
+
+        double angle = Math.Atan2(w, along);
+        double hidden = angle - Math.Acos(Math.Min(1, 1 / r));
+        if (hidden <= 0)
+        {
+            return path;
+        }
+
+        Space unit = (1 / w) * across;
+        var v = new Space(unit.X * a, unit.Y * b, unit.Z * c);
+        (double s, double k) = Math.SinCos(hidden / 6);
+        path.Bend(target, v, s, k, hidden);
+        path.Length += (from - path.Touch).Length;
+        return path;
+    }
+
+    /// <summary>Length along the skin by Simpson's rule over six equal steps of the parameter.</summary>
+    private void Bend(Space target, Space v, double s, double k, double hidden)
+    {
+        double uu = Space.Dot(target, target), vv = Space.Dot(v, v), uv = Space.Dot(target, v);
+        double sine = 0, cosine = 1, sum = 0, sineHalf = 0, cosineHalf = 1;
+        for (int i = 0; i <= 6; i++)
+        {
+            double speed = Math.Sqrt((uu * sine * sine) + (vv * cosine * cosine) - (2 * uv * sine * cosine));
+            sum += speed * (i is 0 or 6 ? 1 : (i % 2 == 1 ? 4 : 2));
+            switch (i)
+            {
+                case 2:
+                    FirstThird = (cosine * target) + (sine * v);
+                    break;
+                case 3:
+                    (sineHalf, cosineHalf) = (sine, cosine);
+                    break;
+                case 4:
+                    SecondThird = (cosine * target) + (sine * v);
+                    break;
+                case 6:
+                    Touch = (cosine * target) + (sine * v);
+                    break;
+                default:
+                    break;
+            }
+
+            (sine, cosine) = ((sine * k) + (cosine * s), (cosine * k) - (sine * s));
+        }
+
+        Depth = (1 - cosineHalf) * ((cosineHalf * target) + (sineHalf * v)).Length;
+        Length = sum * hidden / 18;
+    }
+}

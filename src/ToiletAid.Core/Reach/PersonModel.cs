@@ -1,0 +1,143 @@
+using ToiletAid.Core.Evidence;
+using ToiletAid.Core.Person;
+
+namespace ToiletAid.Core.Reach;
+
+/// <summary>Turns answers into plausible persons.</summary>
+internal sealed class PersonModel
+{
+    private readonly BodyTables _tables;
+    private readonly ReachPerson _person;
+    private readonly JointRanges _norm;
+    private readonly double[] _zeros = new double[BodyModel.Deviates];
+
+    public PersonModel(BodyTables tables, ReachPerson person)
+    {
+        _tables = tables;
+        _person = person;
+        for (int i = 0; i < JointRanges.Count; i++)
+        {
+            double adult = tables.Model.AdultRanges[i], older = tables.Model.OlderRanges[i];
+            _norm[i] = person.AgeYears switch
+            {
+                null => (adult + older) / 2,
+                < 65 => adult,
+                _ => older,
+            };
+        }
+    }
+
+    /// <summary>Share of full range behind, lower and upper end; set from the landmark answer.</summary>
+    public (double Low, double High) Behind { get; set; } = (0, 1);
+
+    /// <summary>Share of full range in front, lower and upper end; set from the landmark answer.</summary>
+    public (double Low, double High) Front { get; set; } = (0, 1);
+
+    /// <summary>True when the landmark behind has nothing left to decide.</summary>
+    public bool HasJointsBehind =>
+        _person.Joints.ContainsKey(JointMotion.ShoulderExtension) && _person.Joints.ContainsKey(JointMotion.ShoulderInternalRotation);
+
+    /// <summary>The middle person.</summary>
+    public PersonDraw Middle() => Middle((Behind.Low + Behind.High) / 2, (Front.Low + Front.High) / 2, 0);
+
+    /// <summary>The middle person at given capabilities, measured joints off by a number of standard errors.</summary>
+    public PersonDraw Middle(double behind, double front, double errors)
+    {
+        PersonDraw draw = default;
+        draw.Body = BodyModel.Make(_tables, _person, _zeros);
+        for (int i = 0; i < JointRanges.Count; i++)
+        {
+            draw.Ranges[i] = Joint((JointMotion)i, behind, front, 0, errors);
+        }
+
+        draw.LeanForward = Lean(true, 0.5, 0);
+        draw.LeanSideways = Lean(false, 0.5, 0);
+        return draw;
+    }
+
+    /// <summary>One plausible person.</summary>
+    public PersonDraw Draw(Chance chance, int index)
+    {
+        Span<double> z = stackalloc double[BodyModel.Deviates];
+        for (int i = 0; i < z.Length; i++)
+        {
+            z[i] = chance.Normal(i, index);
+        }
+
+        PersonDraw draw = default;
+        draw.Body = BodyModel.Make(_tables, _person, z);
+        if (_person.AgeYears >= 60)
+        {
+            double longer = 1 + (_tables.Model["arm-for-stature.spread"] * chance.Normal(Chance.Arms, index));
+            draw.Body.UpperArm *= longer;
+            draw.Body.Forearm *= longer;
+        }
+
+        double behind = Capability(Behind, _person.Behind.HasValue, _person.BehindHow, chance.Share(Chance.Behind, index));
+        double front = Capability(Front, _person.Front.HasValue, _person.FrontHow, chance.Share(Chance.Front, index));
+        for (int i = 0; i < JointRanges.Count; i++)
+        {
+            double deviate = chance.Normal(Chance.Joints + i, index);
+            draw.Ranges[i] = Joint((JointMotion)i, behind, front, deviate, deviate);
+        }
+
+        draw.LeanForward = Lean(true, chance.Share(Chance.LeanForward, index), chance.Normal(Chance.LeanForward, index));
+        draw.LeanSideways = Lean(false, chance.Share(Chance.LeanSideways, index), chance.Normal(Chance.LeanSideways, index));
+        return draw;
+    }
+
+    /// <summary>Share of full range: evenly spread between the ends, which the error of the landmark test moves apart.</summary>
+    private double Capability((double Low, double High) range, bool answered, HowObtained how, double share)
+    {
+        double error = answered ? _tables.Model[$"error.landmark.{ReachNumbers.Word(how)}"] : 0;
+        double low = Math.Max(range.Low - error, 0), high = Math.Min(range.High + error, 1);
+        return low + (share * (high - low));
+    }
+
+    private double Joint(JointMotion motion, double behind, double front, double betweenPeople, double errors)
+    {
+        if (_person.Joints.TryGetValue(motion, out ReachInput given))
+        {
+            return Math.Min(Math.Max(given.Value + (errors * _tables.Model.JointError(motion, given.How)), 0), Math.PI);
+        }
+
+        double full = _norm[motion] * Math.Max(1 + (betweenPeople * _tables.Model["error.joint-between-people"]), 0.5);
+        return motion switch
+        {
+            JointMotion.ShoulderExtension or JointMotion.ShoulderInternalRotation => behind * _norm[motion],
+            JointMotion.ShoulderFlexion or JointMotion.ShoulderAdduction => front * full,
+            JointMotion.ElbowExtensionLag => Math.Max(full, (1 - front) * _tables.Model["front.elbow-lag-at-nothing"]),
+            _ => full,
+        };
+    }
+
+    private double Lean(bool forward, double share, double deviate)
+    {
+        ReachInput? given = forward ? _person.LeanForward : _person.LeanSideways;
+        if (given is { } known)
+        {
+            return Math.Max(known.Value + (deviate * _tables.Model.JointError(JointMotion.TrunkFlexion, known.How)), 0);
+        }
+
+        string way = forward ? "forward" : "sideways";
+        Sourced no = _tables.Model.Range($"lean.{way}.no"), yes = _tables.Model.Range($"lean.{way}.yes");
+        bool? leans = _person.Lean switch
+        {
+            null => null,
+            Core.Person.Lean.Both => true,
+            Core.Person.Lean.Forward => forward,
+            Core.Person.Lean.ToASide => !forward,
+            _ => false,
+        };
+        return leans switch
+        {
+            null => no.Low + (share * (yes.High - no.Low)),
+            true => Between(yes, share),
+            false => Between(no, share),
+        };
+    }
+
+    /// <summary>Evenly spread below and above the value, which is the median.</summary>
+    private static double Between(Sourced s, double share) =>
+        share < 0.5 ? s.Low + (2 * share * (s.Value - s.Low)) : s.Value + (((2 * share) - 1) * (s.High - s.Value));
+}

@@ -1,0 +1,44 @@
+using ToiletAid.Core.Evidence;
+using ToiletAid.Core.Person;
+
+namespace ToiletAid.Core.Reach;
+
+/// <summary>What a posture leaves free and how it places thighs and pelvis; rad and shares.</summary>
+internal sealed class PostureNumbers
+{
+    public PostureNumbers(EvidenceTable numbers, Posture posture, string id)
+    {
+        Posture = posture;
+        double Read(string name) => numbers.Value($"posture.{id}.{name}");
+        LeanLow = Read("lean-low");
+        LeanHigh = Read("lean-high");
+        Bend = Read("bend");
+        Twist = Read("twist");
+        PelvisLean = Read("pelvis-share-of-lean");
+        PelvisBend = Read("pelvis-share-of-bend");
+        ThighFlexion = Read("thigh-flexion");
+        ThighParting = Read("thigh-parting");
+    }
+
+    public Posture Posture { get; }
+
+    public double LeanLow { get; }
+
+    public double LeanHigh { get; }
+
+    public double Bend { get; }
+
+    public double Twist { get; }
+
+    public double PelvisLean { get; }
+
+    public double PelvisBend { get; }
+
+    public double ThighFlexion { get; }
+
+    public double ThighParting { get; }
+
+    public bool HasSeat => Posture is Posture.Seated or Posture.SeatedLeaningForward;
+
+    public bool IsLying => Posture is Posture.SideLying or Posture.Reclined;
+}

@@ -1,0 +1,56 @@
+using System.Runtime.InteropServices;
+
+namespace ToiletAid.Core.Reach;
+
+/// <summary>What surrounds the body in one posture and where the hand is going.</summary>
+[StructLayout(LayoutKind.Auto)]
+internal struct Scene
+{
+    /// <summary>Share of the forward lean that the pelvis takes.</summary>
+    public double PelvisLean;
+
+    /// <summary>Share of the side bend that the pelvis takes.</summary>
+    public double PelvisBend;
+
+    /// <summary>True when there is a seat under the body.</summary>
+    public bool HasSeat;
+
+    /// <summary>Height of the seat plane, m; below 0.</summary>
+    public double SeatUp;
+
+    /// <summary>Side on which the mattress lies: 0 none, 1 under the hip away from the working hand, 2 behind.</summary>
+    public int Mattress;
+
+    /// <summary>Direction of the working-side thigh; the other mirrors it.</summary>
+    public Space Thigh;
+
+    /// <summary>Target on the skin of the pelvis, in its frame, m.</summary>
+    public Space Target;
+
+    /// <summary>True when the target lies on the trunk and the way to it is a straight line.</summary>
+    public bool TargetOnTrunk;
+
+    /// <summary>Direction from which the approach comes, horizontal: (-1,0) behind, (1,0) front, (0,1) side.</summary>
+    public double WedgeX;
+
+    /// <inheritdoc cref="WedgeX"/>
+    public double WedgeY;
+
+    /// <summary>Sine of the half-angle of the approach.</summary>
+    public double WedgeSine;
+
+    /// <summary>Cosine of the half-angle of the approach.</summary>
+    public double WedgeCosine;
+
+    /// <summary>Pronation, supination and side bend of the wrist, rad.</summary>
+    public double Pronation;
+
+    /// <inheritdoc cref="Pronation"/>
+    public double Supination;
+
+    /// <inheritdoc cref="Pronation"/>
+    public double Deviation;
+
+    /// <summary>True for an aid that cannot bend around the body.</summary>
+    public bool Straight;
+}
