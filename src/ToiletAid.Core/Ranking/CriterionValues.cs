@@ -47,12 +47,7 @@ public sealed class CriterionValues
         get => _values[At(draw, alternative, criterion)];
         set
         {
-            if (!double.IsFinite(value))
-            {
-                throw new ArgumentOutOfRangeException(nameof(value), value, "a criterion value is a finite number");
-            }
-
-            _values[At(draw, alternative, criterion)] = value;
+            _values[At(draw, alternative, criterion)] = Finite(value);
         }
     }
 
@@ -61,7 +56,7 @@ public sealed class CriterionValues
     /// <param name="criteria">Number of criteria, 1 or more.</param>
     /// <param name="draws">Number of value draws, 1 or more.</param>
     /// <param name="flat">Draw after draw; in a draw alternative after alternative; in an alternative criterion after criterion.</param>
-    /// <exception cref="ArgumentException">The list has another length, or holds a number that is not finite.</exception>
+    /// <exception cref="ArgumentException">The list has another length, or a value is not finite.</exception>
     public static CriterionValues Of(int alternatives, int criteria, int draws, ReadOnlySpan<double> flat)
     {
         CriterionValues values = new(alternatives, criteria, draws);
@@ -70,14 +65,14 @@ public sealed class CriterionValues
             throw new ArgumentException($"{flat.Length} values instead of {(long)alternatives * criteria * draws}", nameof(flat));
         }
 
-        int next = 0;
-        for (int draw = 0; draw < draws; draw++)
+        for (int next = 0, draw = 0; draw < draws; draw++)
         {
+            var block = values._values.AsSpan(draw * criteria * values.Stride, criteria * values.Stride);
             for (int alternative = 0; alternative < alternatives; alternative++)
             {
-                for (int criterion = 0; criterion < criteria; criterion++)
+                for (int at = alternative; at < block.Length; at += values.Stride)
                 {
-                    values[draw, alternative, criterion] = flat[next++];
+                    block[at] = Finite(flat[next++]);
                 }
             }
         }
@@ -141,6 +136,11 @@ public sealed class CriterionValues
             throw new ArgumentException($"weights of {criteria} criteria for values of {Criteria}", nameof(criteria));
         }
     }
+
+    private static double Finite(double value) =>
+        double.IsFinite(value)
+            ? value
+            : throw new ArgumentOutOfRangeException(nameof(value), value, "a criterion value is a finite number");
 
     private int At(int draw, int alternative, int criterion)
     {

@@ -164,9 +164,16 @@ public sealed class WeightSet
         }
     }
 
-    /// <summary>The simplexes that make up the set, one for each way to fill the open ranges.</summary>
+    /// <summary>Simplexes of equal size that make up the set, one for each way to fill the open ranges.</summary>
     internal IEnumerable<double[][]> Simplexes()
     {
+        if (_open.Exists(range => range.Equals(0..Criteria)))
+        {
+            // Nothing is known: the corners that have all the weight on one criterion are enough.
+            yield return [.. Enumerable.Range(0, Criteria).Select(criterion => EqualOn([criterion]))];
+            yield break;
+        }
+
         foreach (int[] filling in Fillings(0))
         {
             yield return [.. _stepEnds.Select(end => EqualOn(filling.AsSpan(0, end)))];
