@@ -18,6 +18,21 @@ public sealed record RankedPlan
     /// <summary>Expected values by criterion, in the order of the criteria.</summary>
     public required ImmutableArray<double> Criteria { get; init; }
 
+    /// <summary>Share of weightings and persons for which it is first, 0 to 1.</summary>
+    public required double FirstShare { get; init; }
+
+    /// <summary>Share of weightings and persons for which it has each place; they add up to 1.</summary>
+    public required ImmutableArray<double> RankShares { get; init; }
+
+    /// <summary>Share of persons for which it is first when the weights are those that favour it; null when it is never first.</summary>
+    public required double? Confidence { get; init; }
+
+    /// <summary>Mean of the weights for which it is first; null when it is never first.</summary>
+    public required ImmutableArray<double>? CentralWeights { get; init; }
+
+    /// <summary>A better-placed plan that beats it whatever the weights; null when there is none.</summary>
+    public required Plan? BeatenBy { get; init; }
+
     /// <summary>What it asks for in the middle case.</summary>
     public required PlanDemands Demands { get; init; }
 

@@ -25,6 +25,6 @@ public static class Priorities
             return (PriorityOrder.Of(Count, groups), true);
         }
 
-        return (PriorityOrder.Of(Count, Usual.Select(g => g.Select(c => (int)c).ToArray()), TieMeaning.Unordered), false);
+        return (PriorityOrder.Of(Count, Usual.Select(g => g.Select(c => (int)c).ToArray()), TieMeaning.EitherFirst), false);
     }
 }

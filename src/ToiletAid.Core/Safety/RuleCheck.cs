@@ -3,4 +3,5 @@ namespace ToiletAid.Core.Safety;
 /// <summary>The condition of a rule.</summary>
 /// <param name="Id">Id of the rule.</param>
 /// <param name="Check">The condition.</param>
-public sealed record RuleCheck(string Id, Func<RuleContext, RuleOutcome> Check);
+/// <param name="HangsOnHand">True when it looks at what the hand does, which is drawn together with the values.</param>
+public sealed record RuleCheck(string Id, Func<RuleContext, RuleOutcome> Check, bool HangsOnHand = false);

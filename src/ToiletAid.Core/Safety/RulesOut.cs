@@ -29,10 +29,10 @@ internal static class RulesOut
         new("no-way-to-the-skin", NoWay),
         new("hand-does-not-reach", HandDoesNotReach),
         new("too-short", TooShort),
-        new("needs-two-hands", c => Obstacle(c, HandlingObstacle.NeedsTwoHands, "hands-free")),
-        new("no-usable-grasp", c => Obstacle(c, HandlingObstacle.NoUsableGrasp, "grasp")),
-        new("too-weak", c => Obstacle(c, HandlingObstacle.TooWeak, "grasp")),
-        new("too-fine", c => Obstacle(c, HandlingObstacle.NeedsFineHandling, "dexterity")),
+        new("needs-two-hands", c => Obstacle(c, HandlingObstacle.NeedsTwoHands, "hands-free"), HangsOnHand: true),
+        new("no-usable-grasp", c => Obstacle(c, HandlingObstacle.NoUsableGrasp, "grasp"), HangsOnHand: true),
+        new("too-weak", c => Obstacle(c, HandlingObstacle.TooWeak, "grasp"), HangsOnHand: true),
+        new("too-fine", c => Obstacle(c, HandlingObstacle.NeedsFineHandling, "dexterity"), HangsOnHand: true),
         new("too-many-steps", TooManySteps),
     ];
 

@@ -1,0 +1,124 @@
+using System.Collections.Immutable;
+using ToiletAid.Core.Catalogue;
+using ToiletAid.Core.Person;
+using ToiletAid.Core.Plans;
+using ToiletAid.Core.Ranking;
+using ToiletAid.Core.Reach;
+using ToiletAid.Core.Safety;
+
+namespace ToiletAid.Core.Advising;
+
+/// <summary>The one door: from answers to advice. It keeps weightings that were drawn before, so one instance serves one thread.</summary>
+public sealed class Advisor
+{
+    private readonly Knowledge _knowledge;
+    private readonly AdviceSettings _settings;
+    private readonly CriterionFunctions _functions;
+    private readonly Dictionary<PriorityOrder, WeightSample> _weights = [];
+
+    /// <summary>Makes an advisor.</summary>
+    /// <param name="knowledge">Everything that is known beforehand.</param>
+    /// <param name="settings">How advice is computed.</param>
+    public Advisor(Knowledge knowledge, AdviceSettings settings)
+    {
+        _knowledge = knowledge;
+        _settings = settings;
+        _functions = new(knowledge.Evidence, knowledge.MonthlyCost);
+    }
+
+    /// <summary>Advice on these answers.</summary>
+    /// <exception cref="ArgumentException">Stature or mass lie outside what the body model takes.</exception>
+    public Advice Advise(Answers known)
+    {
+        var (order, stated) = Priorities.Of(known);
+        var sample = Weights(order);
+        var stops = Stops(known);
+        if (!stops.IsEmpty)
+        {
+            return new() { Stops = stops, Ranked = [], RuledOut = [], Weights = [.. sample.Set.Centroid], PrioritiesStated = stated };
+        }
+
+        var postures = PlanSpace.Postures(known);
+        var reach = ReachAnalysis.Analyse(_knowledge.Body, AnswerMapping.Reach(known), new() { Seed = _settings.Seed, Draws = _settings.ValueDraws, Postures = postures });
+        var appraiser = new Appraiser(_knowledge, known, reach, _functions);
+        var (offered, ruledOut) = Choose(appraiser, sample.Set);
+        return new()
+        {
+            Stops = [],
+            Ranked = offered.Count == 0 ? [] : new PlanRanking(_knowledge, _settings, appraiser, sample).Rank(offered),
+            RuledOut = ruledOut,
+            Weights = [.. sample.Set.Centroid],
+            PrioritiesStated = stated,
+            Reach = reach,
+        };
+    }
+
+    private WeightSample Weights(PriorityOrder order)
+    {
+        if (!_weights.TryGetValue(order, out var sample))
+        {
+            _weights[order] = sample = WeightSample.Draw(order, _settings.WeightDraws, _settings.Seed);
+        }
+
+        return sample;
+    }
+
+    private ImmutableArray<Finding> Stops(Answers known) => known.Many("red-flags") is not { } flags ? []
+        : [.. Cautions.Stops.Where(s => flags.Contains(s.Option)).Select(s => new Finding(_knowledge.Rules[s.Rule], []))];
+
+    /// <summary>The best plan of each method that nothing rules out, and what rules out the rest.</summary>
+    private (List<Offer> Offered, ImmutableArray<RuledOutAid> RuledOut) Choose(Appraiser appraiser, WeightSet weights)
+    {
+        var space = new PlanSpace(_knowledge.Catalogue, _knowledge.Evidence, appraiser.Known);
+        var offered = new List<Offer>();
+        var ruledOut = ImmutableArray.CreateBuilder<RuledOutAid>();
+        foreach (var aid in _knowledge.Catalogue.Aids)
+        {
+            var closest = default(RuledOutAid);
+            Offer? best = null;
+            foreach (var plan in ByValue(space, aid, appraiser, weights))
+            {
+                var check = PlanCheck.Of(_knowledge, appraiser, plan);
+                if (check.Reasons.IsEmpty)
+                {
+                    best = new(plan, check.Demands, check.Unclear);
+                    break;
+                }
+
+                if (closest is null || check.Reasons.Length < closest.Reasons.Length)
+                {
+                    closest = new(aid, plan, check.Reasons);
+                }
+            }
+
+            if (best is not null)
+            {
+                offered.Add(best);
+            }
+            else
+            {
+                ruledOut.Add(closest!);
+            }
+        }
+
+        return (offered, ruledOut.ToImmutable());
+    }
+
+    private static IEnumerable<Plan> ByValue(PlanSpace space, Aid aid, Appraiser appraiser, WeightSet weights) => space.Of(aid)
+        .Select(plan => (Plan: plan, Value: Dot(appraiser.Values(plan, appraiser.Middle), weights.Centroid)))
+        .OrderByDescending(p => p.Value)
+        .ThenBy(p => p.Plan.AddOns.Length)
+        .ThenBy(p => p.Plan.Key, StringComparer.Ordinal)
+        .Select(p => p.Plan);
+
+    private static double Dot(double[] values, ReadOnlySpan<double> weights)
+    {
+        double sum = 0;
+        for (int i = 0; i < values.Length; i++)
+        {
+            sum += values[i] * weights[i];
+        }
+
+        return sum;
+    }
+}

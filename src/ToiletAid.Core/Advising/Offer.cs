@@ -1,0 +1,11 @@
+using System.Collections.Immutable;
+using ToiletAid.Core.Plans;
+using ToiletAid.Core.Safety;
+
+namespace ToiletAid.Core.Advising;
+
+/// <summary>A plan that nothing known rules out.</summary>
+/// <param name="Plan">The plan.</param>
+/// <param name="Demands">What it asks for.</param>
+/// <param name="Unclear">Rules that would rule it out if an answer that is not known turned out badly.</param>
+internal sealed record Offer(Plan Plan, PlanDemands Demands, ImmutableArray<RuleCheck> Unclear);

@@ -1,0 +1,135 @@
+using System.Collections.Immutable;
+using ToiletAid.Core.Person;
+using ToiletAid.Core.Plans;
+using ToiletAid.Core.Randomness;
+using ToiletAid.Core.Ranking;
+using ToiletAid.Core.Safety;
+
+namespace ToiletAid.Core.Advising;
+
+/// <summary>Puts the offered plans in order, over all weightings that the priorities allow and all persons that the answers allow.</summary>
+internal sealed class PlanRanking(Knowledge knowledge, AdviceSettings settings, Appraiser appraiser, WeightSample weights)
+{
+    private const ulong StrengthStream = 0x4752_4950;
+
+    private static readonly int Criteria = Enum.GetValues<Criterion>().Length;
+
+    internal ImmutableArray<RankedPlan> Rank(List<Offer> offers)
+    {
+        var values = Draw(offers);
+        double[] expected = ExpectedValues.Of(values, weights.Set);
+        double[] means = values.Means();
+        var acceptability = Acceptability.Of(values, weights);
+        int[] order = [.. Enumerable.Range(0, offers.Count).OrderByDescending(i => expected[i]).ThenBy(i => offers[i].Plan.Key, StringComparer.Ordinal)];
+        var ranked = ImmutableArray.CreateBuilder<RankedPlan>(offers.Count);
+        for (int rank = 0; rank < order.Length; rank++)
+        {
+            int i = order[rank];
+            int? other = rank + 1 < order.Length ? order[rank + 1] : rank > 0 ? order[rank - 1] : null;
+            var (cautions, unsettled) = Look(offers[i]);
+            ranked.Add(new()
+            {
+                Rank = rank + 1,
+                Plan = offers[i].Plan,
+                Value = expected[i],
+                Criteria = [.. Mean(means, i)],
+                FirstShare = acceptability.FirstRankShare(i),
+                RankShares = [.. Enumerable.Range(0, offers.Count).Select(r => acceptability.RankShare(i, r))],
+                Confidence = acceptability.ConfidenceFactors[i],
+                CentralWeights = acceptability.CentralWeights[i],
+                BeatenBy = BeatenBy(means, order, rank) is { } b ? offers[b].Plan : null,
+                Demands = offers[i].Demands,
+                Reasons = other is { } o ? Reasons(values, means, i, o) : [],
+                ComparedWith = other is { } c ? offers[c].Plan : null,
+                Cautions = cautions,
+                Unsettled = unsettled,
+            });
+        }
+
+        return ranked.MoveToImmutable();
+    }
+
+    /// <summary>Values of every plan for every drawn person; a plan that one of them cannot use is worth nothing to them.</summary>
+    private CriterionValues Draw(List<Offer> offers)
+    {
+        var values = new CriterionValues(offers.Count, Criteria, settings.ValueDraws);
+        var strength = new RandomDraws(settings.Seed, StrengthStream);
+        for (int draw = 0; draw < settings.ValueDraws; draw++)
+        {
+            var filled = Assumptions.Draw(knowledge.Questions, appraiser.Known, settings.Seed, draw);
+            var world = appraiser.MakeWorld(filled, strength.NextUniform(), draw);
+            for (int i = 0; i < offers.Count; i++)
+            {
+                if (!IsUsable(offers[i], filled))
+                {
+                    continue;
+                }
+
+                double[] plan = appraiser.Values(offers[i].Plan, world);
+                for (int c = 0; c < Criteria; c++)
+                {
+                    values[draw, i, c] = plan[c];
+                }
+            }
+        }
+
+        return values;
+    }
+
+    private bool IsUsable(Offer offer, Answers filled)
+    {
+        if (offer.Unclear.IsEmpty)
+        {
+            return true;
+        }
+
+        var context = new RuleContext(knowledge, filled, offer.Plan, offer.Demands);
+        return !offer.Unclear.Any(rule => !rule.HangsOnHand && rule.Check(context).Applies == true);
+    }
+
+    private (ImmutableArray<Finding> Cautions, ImmutableArray<string> Unsettled) Look(Offer offer)
+    {
+        var context = new RuleContext(knowledge, appraiser.Known, offer.Plan, offer.Demands);
+        var findings = new List<Finding>();
+        var unsettled = offer.Unclear.SelectMany(r => r.Check(context).Needs).ToList();
+        foreach (var rule in Cautions.All)
+        {
+            var outcome = rule.Check(context);
+            if (outcome.Applies == true)
+            {
+                findings.Add(new(knowledge.Rules[rule.Id], outcome.Slots));
+            }
+
+            unsettled.AddRange(outcome.Needs);
+        }
+
+        return ([.. findings.OrderBy(f => f.Rule.Severity)], [.. unsettled.Distinct(StringComparer.Ordinal)]);
+    }
+
+    private ImmutableArray<Reason> Reasons(CriterionValues values, double[] means, int one, int other)
+    {
+        var lead = LeadContributions.Of(values, weights.Set, one, other);
+        return
+        [
+            .. Enumerable.Range(0, Criteria)
+                .Select(c => new Reason((Criterion)c, lead.ByCriterion[c], means[(one * Criteria) + c], means[(other * Criteria) + c]))
+                .OrderByDescending(r => r.Contribution),
+        ];
+    }
+
+    private static ReadOnlySpan<double> Mean(double[] means, int plan) => means.AsSpan(plan * Criteria, Criteria);
+
+    /// <summary>A better-placed plan that beats this one whatever the weights, or null.</summary>
+    private int? BeatenBy(double[] means, int[] order, int rank)
+    {
+        for (int better = 0; better < rank; better++)
+        {
+            if (Dominance.Beats(weights.Set, Mean(means, order[better]), Mean(means, order[rank])))
+            {
+                return order[better];
+            }
+        }
+
+        return null;
+    }
+}
