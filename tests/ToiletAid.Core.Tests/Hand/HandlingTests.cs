@@ -1,0 +1,215 @@
+using System.Collections.Immutable;
+using ToiletAid.App.Files;
+using ToiletAid.Core.Catalogue;
+using ToiletAid.Core.Evidence;
+using ToiletAid.Core.Hand;
+using ToiletAid.Core.Person;
+
+namespace ToiletAid.Core.Tests.Hand;
+
+public sealed class HandlingTests
+{
+    private static readonly HandCoefficients Numbers = HandData.Handling.Coefficients;
+
+    private static Sourced Exactly(double x) => new(x, x, x, Basis.Decision, "test");
+
+    private static Operation Release(double newtons, params ImmutableArray<Grasp> grasps) => new()
+    {
+        Kind = OperationKind.Release,
+        Force = Exactly(newtons),
+        Grasps = grasps,
+        Duration = Exactly(2),
+    };
+
+    private static Aid With(params ImmutableArray<Operation> operations) => HandData.Aid("long-clamp") with { Operations = operations };
+
+    /// <summary>2010 ADA Standards 309.4: 5 pounds (22.2 N) at most, one hand, no tight grasping, pinching or twisting.</summary>
+    [Theory]
+    [InlineData(22.2, Grasp.PressWithPalmOrFist, 1, true)]
+    [InlineData(22.3, Grasp.PressWithPalmOrFist, 1, false)]
+    [InlineData(10, Grasp.PressWithForearm, 1, true)]
+    [InlineData(10, Grasp.WholeHand, 1, false)]
+    [InlineData(10, Grasp.FinePinch, 1, false)]
+    [InlineData(10, Grasp.PressWithPalmOrFist, 2, false)]
+    public void A_release_meets_the_accessibility_line_or_not(double newtons, Grasp grasp, int hands, bool meets)
+    {
+        var aid = With(Release(newtons, grasp) with { Hands = hands });
+        Assert.Equal(meets, HandData.Assess(aid, [], HandData.Usual).ReleaseIsAccessible);
+    }
+
+    [Fact]
+    public void The_accessibility_line_is_five_pounds_of_force() =>
+        Assert.Equal(5 * 4.4482216152605, Numbers.AccessibleForce, 0.05);
+
+    /// <summary>Worked by hand: 0.22 kg weigh 2.157 N; level, half of 0.38 m away, that is 0.4099 N m.</summary>
+    [Fact]
+    public void Holding_is_own_weight_and_moment_turned_into_grip()
+    {
+        var hold = HoldDemand.Of(HandData.Aid("long-clamp"), Numbers);
+
+        Assert.Equal(0.22, hold.MassKilograms, 1e-12);
+        Assert.Equal(0.4099, hold.MomentNewtonMetres, 1e-4);
+
+        // 1.5 · (2.157 / (2 · 0.5) + 0.4099 / 0.0782).
+        Assert.Equal(11.10, hold.GripNewtons, 0.01);
+    }
+
+    [Fact]
+    public void A_full_reservoir_is_held_too() =>
+        Assert.Equal(0.280 + 0.180, HoldDemand.Of(HandData.Aid("spray-wash"), Numbers).MassKilograms, 1e-9);
+
+    [Theory]
+    [InlineData(Grasp.FinePinch, true, true, true, true)]
+    [InlineData(Grasp.WholeHand, false, true, true, true)]
+    [InlineData(Grasp.PressWithPalmOrFist, false, false, true, true)]
+    [InlineData(Grasp.PressWithForearm, false, false, false, true)]
+    [InlineData(Grasp.None, false, false, false, false)]
+    public void A_hand_has_its_best_grasp_and_the_coarser_ones(Grasp best, bool pinch, bool grip, bool palm, bool forearm)
+    {
+        var strength = HandData.Handling.Capacity(HandData.Usual with { BestGrasp = best, GripNewtons = 200, PinchNewtons = 50 }).At(0.5);
+
+        Assert.Equal((pinch, grip, palm, forearm), (strength.Pinch > 0, strength.Grip > 0, strength.Palm > 0, strength.Forearm > 0));
+    }
+
+    [Fact]
+    public void A_dynamometer_that_contradicts_the_observed_grasp_is_flagged()
+    {
+        var person = HandData.Usual with { GripNewtons = 200 };
+        Assert.False(HandData.Handling.Capacity(person).MeasurementAndGraspDisagree);
+        Assert.True(HandData.Handling.Capacity(person with { BestGrasp = Grasp.PressWithPalmOrFist }).MeasurementAndGraspDisagree);
+    }
+
+    [Fact]
+    public void A_measured_grip_counts_instead_of_the_norm_within_its_error()
+    {
+        var grip = HandData.Handling.Capacity(HandData.Usual with { GripNewtons = 300 }).Of(Grasp.WholeHand);
+        Assert.Equal(300, grip.Median, 1e-9);
+
+        // Schreuders et al. 2003: smallest detectable difference 61 N, so a standard error of 61 / (1.96 · √2) = 22 N.
+        Assert.Equal(22, grip.At(0.8413447460685429) - 300, 0.05);
+    }
+
+    [Theory]
+    [InlineData(2, HandlingObstacle.None)]
+    [InlineData(1, HandlingObstacle.NeedsTwoHands)]
+    public void Wrapping_paper_takes_two_hands(int handsFree, HandlingObstacle obstacle)
+    {
+        var assessment = HandData.Assess(HandData.Aid("paddle-lock"), [], HandData.Usual with { HandsFree = handsFree });
+        Assert.Equal(obstacle, assessment.Operations.Single(o => o.Kind == OperationKind.Load).Obstacle);
+        Assert.Equal(obstacle == HandlingObstacle.None, assessment.Possible);
+    }
+
+    [Fact]
+    public void Prepared_paper_frees_the_second_hand_and_the_fingertips()
+    {
+        var person = HandData.Usual with { HandsFree = 1, Dexterity = Dexterity.Cannot, BestGrasp = Grasp.WholeHand };
+        Assert.Equal(HandlingObstacle.NeedsTwoHands, HandData.Assess(HandData.Aid("short-soft"), [], person).Score.Obstacle);
+        Assert.True(HandData.Assess(HandData.Aid("short-soft"), [HandData.AddOn("prepared-paper")], person).Possible);
+    }
+
+    [Fact]
+    public void Tucking_paper_is_not_for_a_hand_that_cannot_handle_small_things()
+    {
+        var load = HandData.Assess(HandData.Aid("short-soft"), [], HandData.Usual with { Dexterity = Dexterity.Cannot }).Operations[0];
+        Assert.Equal((OperationKind.Load, HandlingObstacle.NeedsFineHandling), (load.Kind, load.Obstacle));
+    }
+
+    [Fact]
+    public void A_hand_cuff_takes_over_holding_but_not_loading_or_letting_go()
+    {
+        var person = HandData.Usual with { BestGrasp = Grasp.PressWithPalmOrFist };
+        var bare = HandData.Assess(HandData.Aid("long-clamp"), [], person);
+        var cuffed = HandData.Assess(HandData.Aid("long-clamp"), [HandData.AddOn("hand-cuff")], person);
+
+        Assert.True(Demand(bare, OperationKind.Hold) > 10);
+        Assert.Equal(0, Demand(cuffed, OperationKind.Hold));
+        Assert.Equal(Demand(bare, OperationKind.Load), Demand(cuffed, OperationKind.Load));
+        Assert.Equal(Demand(bare, OperationKind.Release), Demand(cuffed, OperationKind.Release));
+    }
+
+    [Fact]
+    public void A_built_up_handle_scales_what_the_whole_hand_must_give()
+    {
+        var bare = HandData.Assess(HandData.Aid("tongs"), [], HandData.Usual);
+        var thick = HandData.Assess(HandData.Aid("tongs"), [HandData.AddOn("built-up-handle")], HandData.Usual);
+
+        Assert.Equal(0.8 * Demand(bare, OperationKind.Hold), Demand(thick, OperationKind.Hold), 1e-9);
+        Assert.Equal(Demand(bare, OperationKind.Load), Demand(thick, OperationKind.Load));
+    }
+
+    [Fact]
+    public void Pressing_against_the_thigh_counts_the_strongest_that_the_hand_has()
+    {
+        var person = HandData.Usual with { BestGrasp = Grasp.PressWithForearm };
+        var free = Release(20, Grasp.FinePinch);
+        Assert.Equal(HandlingObstacle.NoUsableGrasp, HandData.Assess(With(free), [], person).Score.Obstacle);
+
+        var pressed = HandData.Assess(With(free with { AgainstTheBody = true }), [], person).Operations[0];
+        Assert.Equal((true, Grasp.PressWithForearm, true), (pressed.Possible, pressed.GraspUsed, pressed.AgainstTheBody));
+    }
+
+    /// <summary>Bands of demand over acceptable force at 0.30, 0.50 and 0.70 (decision), each end and just beyond it.</summary>
+    [Theory]
+    [InlineData(0.30, EffortBand.Ok, true)]
+    [InlineData(0.31, EffortBand.Caution, true)]
+    [InlineData(0.50, EffortBand.Caution, true)]
+    [InlineData(0.51, EffortBand.Poor, true)]
+    [InlineData(0.70, EffortBand.Poor, true)]
+    [InlineData(0.71, EffortBand.NotFeasible, false)]
+    public void Effort_is_banded_and_too_much_is_not_possible(double ratio, EffortBand band, bool possible)
+    {
+        var person = HandData.Usual with { GripNewtons = 100 };
+        double acceptable = HandData.Assess(With(Release(1, Grasp.WholeHand)), [], person).Operations[0].AcceptableNewtons;
+        var operation = HandData.Assess(With(Release((ratio - 1e-9) * acceptable, Grasp.WholeHand)), [], person).Operations[0];
+
+        Assert.Equal(ratio, operation.ShareOfAcceptable, 1e-6);
+        Assert.Equal((band, possible), (operation.Band, operation.Possible));
+        Assert.Equal(possible ? HandlingObstacle.None : HandlingObstacle.TooWeak, operation.Obstacle);
+    }
+
+    [Fact]
+    public void A_slow_peg_test_stretches_fine_handling()
+    {
+        // Median of women at 67.5: between 18.99 s at 63.5 and 19.90 s at 68.5, that is 19.718 s.
+        var capacity = HandData.Handling.Capacity(HandData.Usual with { PegSeconds = 39.436 });
+        Assert.Equal(2, capacity.Slowness, 1e-3);
+    }
+
+    [Fact]
+    public void Where_another_person_does_it_the_hand_has_nothing_to_do()
+    {
+        var assessment = HandData.Assess(HandData.Aid("helper-wipe"), [], HandData.Usual with { BestGrasp = Grasp.None });
+        Assert.True(assessment.Possible);
+        Assert.Equal(1, assessment.Value);
+        Assert.Null(assessment.Limiting);
+        Assert.Null(assessment.ReleaseIsAccessible);
+    }
+
+    [Fact]
+    public void Every_number_of_the_hand_is_needed_and_missed_at_once()
+    {
+        var table = BuiltInNorms.HandNumbers();
+        Assert.All(table.Ids, id => Assert.StartsWith("hand.", id, StringComparison.Ordinal));
+        foreach (string id in table.Ids)
+        {
+            var without = new EvidenceTable(table.Ids.Where(i => i != id).Select(i => KeyValuePair.Create(i, table[i])));
+            Assert.Throws<KeyNotFoundException>(() => new HandCoefficients(without));
+        }
+    }
+
+    [Theory]
+    [InlineData(0, 2, 2, 100)]
+    [InlineData(70, 0, 2, 100)]
+    [InlineData(70, 2, 3, 100)]
+    [InlineData(70, 2, 2, -1)]
+    [InlineData(70, 2, 2, double.NaN)]
+    [InlineData(double.NaN, 2, 2, 100)]
+    public void Facts_out_of_range_are_refused(double age, double cleans, int hands, double grip)
+    {
+        var person = HandData.Usual with { AgeYears = age, CleansPerDay = cleans, HandsFree = hands, GripNewtons = grip };
+        Assert.Throws<ArgumentOutOfRangeException>(() => HandData.Handling.Capacity(person));
+    }
+
+    private static double Demand(HandlingAssessment assessment, OperationKind kind) =>
+        assessment.Operations.Single(o => o.Kind == kind).DemandNewtons;
+}
