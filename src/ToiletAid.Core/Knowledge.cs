@@ -15,4 +15,9 @@ namespace ToiletAid.Core;
 /// <param name="Body">Body and joints.</param>
 /// <param name="Hand">Norms and coefficients of the hand.</param>
 public sealed record Knowledge(
-    QuestionSet Questions, AidCatalogue Catalogue, EvidenceTable Evidence, RuleBook Rules, BodyTables Body, Handling Hand);
+    QuestionSet Questions, AidCatalogue Catalogue, EvidenceTable Evidence, RuleBook Rules, BodyTables Body, Handling Hand)
+{
+    /// <summary>Cost a month of a method at so many cleans a day, in the clinic's currency.</summary>
+    public static double MonthlyCost(Aid aid, double cleansPerDay) =>
+        (aid.Upkeep.Price.Value / (aid.Upkeep.LifeYears.Value * 12)) + aid.Upkeep.MonthlyConsumables.Value;
+}

@@ -1,5 +1,6 @@
 using System.Text.Json;
 using System.Text.Json.Serialization.Metadata;
+using ToiletAid.Core;
 using ToiletAid.Core.Catalogue;
 using ToiletAid.Core.Evidence;
 using ToiletAid.Core.Interview;
@@ -25,6 +26,10 @@ public static class BuiltIn
 
     /// <summary>The words of the rules.</summary>
     public static RuleBook Rules() => new(Load("rules.json", KnowledgeJson.Default.RulesFile).Rules);
+
+    /// <summary>All of it.</summary>
+    public static Knowledge Knowledge() =>
+        new(Questions(), Aids(), Evidence(), Rules(), BodyTablesReader.ReadBuiltIn(), BuiltInNorms.Handling());
 
     internal static T Load<T>(string name, JsonTypeInfo<T> type)
     {

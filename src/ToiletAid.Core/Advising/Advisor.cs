@@ -23,7 +23,7 @@ public sealed class Advisor
     {
         _knowledge = knowledge;
         _settings = settings;
-        _functions = new(knowledge.Evidence, knowledge.MonthlyCost);
+        _functions = new(knowledge.Evidence, Knowledge.MonthlyCost);
     }
 
     /// <summary>Advice on these answers.</summary>

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using ToiletAid.Core.Catalogue;
-using ToiletAid.Core.Evidence;
 using ToiletAid.Core.Hand;
 using ToiletAid.Core.Person;
 using ToiletAid.Core.Ranking;

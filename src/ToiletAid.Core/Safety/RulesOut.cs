@@ -23,7 +23,7 @@ internal static class RulesOut
         new("no-twisting-or-bending", c => Forbidden(c, "no-twisting-or-bending")),
         new("sternal", c => Forbidden(c, "sternal")),
         new("shoulder-surgery", c => Forbidden(c, "shoulder-surgery")),
-        new("no-weight-through-the-hand", c => Forbidden(c, "no-weight-through-the-hand")),
+        new("no-weight-through-the-hand", c => Forbidden(c, "no-weight-through-hand")),
         new("dizzy-when-leaning", c => Leans(c.Plan) ? c.Has("precautions", "dizzy-when-leaning") : RuleOutcome.No),
         new("cannot-hold-the-posture", CannotHold),
         new("no-way-to-the-skin", NoWay),
@@ -46,13 +46,13 @@ internal static class RulesOut
     internal static double Follows(RuleContext c, string choice) =>
         choice == "four-or-more" ? double.PositiveInfinity : c.Value("learning.follows." + choice);
 
-    internal static Slot Approach(Plan plan) =>
+    internal static Slot Way(Plan plan) =>
         new("approach", 0, Dimension.Number, plan.Approach is { } a ? ApproachWord(a) : "where it is");
 
     private static string ApproachWord(Approach approach) => approach switch
     {
-        Person.Approach.Behind => "from behind",
-        Person.Approach.Front => "from the front",
+        Approach.Behind => "from behind",
+        Approach.Front => "from the front",
         _ => "from the side",
     };
 
@@ -99,21 +99,21 @@ internal static class RulesOut
         RuleOutcome.If(c.Demands.Need is { Allowed: false } need && need.ForbiddenBecause == reason);
 
     private static RuleOutcome CannotHold(RuleContext c) =>
-        RuleOutcome.If(c.Demands.Need is { Allowed: false } need && All.All(r => r.Id != need.ForbiddenBecause));
+        RuleOutcome.If(c.Demands.Need is { Allowed: false, ForbiddenBecause: not ("hip-flexion-limit" or "no-twisting-or-bending" or "sternal" or "shoulder-surgery" or "no-weight-through-hand") });
 
     private static RuleOutcome NoWay(RuleContext c) =>
-        RuleOutcome.If(c.Demands.Need is { Allowed: true } need && need.SharePossible < c.Value("reach.least-share")).With(Approach(c.Plan));
+        RuleOutcome.If(c.Demands.Need is { Allowed: true } need && need.SharePossible < c.Value("reach.least-share")).With(Way(c.Plan));
 
     private static bool Short(RuleContext c) =>
         c.Demands.Need is { Allowed: true } need && need.SharePossible >= c.Value("reach.least-share") && c.Demands.ReachShare < c.Value("reach.least-share");
 
     private static RuleOutcome HandDoesNotReach(RuleContext c) =>
         RuleOutcome.If(c.Demands.ByBareHand && Short(c)).With(
-            Approach(c.Plan), new Slot("needed", c.Demands.Need?.MissingForBareHand ?? 0, Dimension.Length));
+            Way(c.Plan), new Slot("needed", c.Demands.Need?.MissingForBareHand ?? 0, Dimension.Length));
 
     private static RuleOutcome TooShort(RuleContext c) =>
         RuleOutcome.If(!c.Demands.ByBareHand && Short(c)).With(
-            Approach(c.Plan),
+            Way(c.Plan),
             new Slot("length", c.Demands.GivenLength, Dimension.Length),
             new Slot("needed", c.Demands.Need?.MedianLength ?? 0, Dimension.Length),
             new Slot("share", c.Demands.ReachShare, Dimension.Number));

@@ -16,7 +16,7 @@ internal static class AssessCommand
         var save = new Option<string?>("--save") { Description = "File to save the answers in. An existing profile gets one more session." };
         var person = new Option<string?>("--person") { Description = "Code of the person, never a name. Needed for a new file; asked for when left out." };
         var date = new Option<string?>("--date") { Description = "Day of the visit, such as 2026-03-09. Today when left out." };
-        var top = new Option<int>("--top") { Description = "How many plans to read out.", DefaultValueFactory = _ => 3 };
+        var top = Formats.Top();
         var linear = new Option<bool>("--linear") { Description = "Line by line, for screen readers and braille." };
         var command = new Command("assess", "Ask the questions and read out the ranked shortlist.") { depth, save, person, date, top, linear };
         command.SetAction(parsed =>
@@ -31,12 +31,6 @@ internal static class AssessCommand
             if (parsed.GetValue(person) is { } code && PersonCode.Fault(code) is { } fault)
             {
                 terminal.Error.WriteLine($"The value of --person {fault}.");
-                return ExitCode.WrongUsage;
-            }
-
-            if (parsed.GetValue(top) < 1)
-            {
-                terminal.Error.WriteLine("The value of --top is below 1. Give 1 or more.");
                 return ExitCode.WrongUsage;
             }
 

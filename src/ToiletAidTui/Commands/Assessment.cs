@@ -1,5 +1,7 @@
 using ToiletAid.App.Files;
 using ToiletAid.App.Sessions;
+using ToiletAid.App.Wording;
+using ToiletAid.Core.Advising;
 using ToiletAid.Core.Interview;
 using ToiletAid.Core.Person;
 using ToiletAidTui.Host;
@@ -15,7 +17,8 @@ internal sealed class Assessment(Terminal terminal, Depth depth, string? save, s
 
     internal int Run()
     {
-        var questions = BuiltIn.Questions();
+        var knowledge = BuiltIn.Knowledge();
+        var questions = knowledge.Questions;
         var files = new ProfileFile(questions);
         Profile? earlier = null;
         if (save is not null && Path.Exists(save))
@@ -38,7 +41,9 @@ internal sealed class Assessment(Terminal terminal, Depth depth, string? save, s
         }
         else if (end == InterviewEnd.Done)
         {
-            _ = top;
+            _lines.Line("That was the last question. Result.");
+            var advice = new Advisor(knowledge, new()).Advise(engine.Answers);
+            _lines.Lines(new AdviceText(knowledge).Lines(advice, engine.Answers, top));
         }
 
         return Save(files, earlier, engine.Answers) is { } fault ? fault : code;

@@ -21,4 +21,18 @@ internal static class Formats
         option.AcceptOnlyFromAmong(choices);
         return option;
     }
+
+    /// <summary>--top, 1 or more.</summary>
+    internal static Option<int> Top()
+    {
+        var option = new Option<int>("--top") { Description = "How many plans to give.", DefaultValueFactory = _ => 3 };
+        option.Validators.Add(result =>
+        {
+            if (result.GetValueOrDefault<int>() < 1)
+            {
+                result.AddError("The value of --top is below 1, give 1 or more");
+            }
+        });
+        return option;
+    }
 }

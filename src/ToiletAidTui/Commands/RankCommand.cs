@@ -1,4 +1,6 @@
 using System.CommandLine;
+using ToiletAid.App.Files;
+using ToiletAid.Core.Advising;
 using ToiletAidTui.Host;
 
 namespace ToiletAidTui.Commands;
@@ -10,9 +12,35 @@ internal static class RankCommand
     {
         var paths = new Argument<string[]>("PATH") { Description = "Profile, folder of profiles, or - for one profile a line on standard input.", Arity = ArgumentArity.OneOrMore };
         var format = Formats.Option(Formats.Text, Formats.Json, Formats.Ndjson, Formats.Csv);
-        var top = new Option<int>("--top") { Description = "How many plans to give.", DefaultValueFactory = _ => 3 };
-        var command = new Command("rank", "Rank the plans for saved profiles.") { paths, format, top };
-        _ = terminal;
+        var top = Formats.Top();
+        var command = new Command("rank", "Rank the plans for saved profiles, the latest session of each.") { paths, format, top };
+        command.SetAction(parsed => Run(terminal, parsed.GetValue(paths)!, parsed.GetValue(format)!, parsed.GetValue(top)));
         return command;
+    }
+
+    private static int Run(Terminal terminal, string[] paths, string format, int top)
+    {
+        var knowledge = BuiltIn.Knowledge();
+        var advisor = new Advisor(knowledge, new());
+        var source = new ProfileSource(knowledge.Questions, terminal);
+        int code = ExitCode.Good;
+        using var writer = ResultWriter.Of(format, terminal, new(knowledge), top);
+        foreach (var (name, read) in paths.SelectMany(source.Read))
+        {
+            if (read.TryGet(out var profile))
+            {
+                writer.Write(profile, advisor.Advise(profile.Latest.Answers));
+                continue;
+            }
+
+            foreach (var issue in read.Issues)
+            {
+                terminal.Error.WriteLine(issue.Sentence(name) + ".");
+            }
+
+            code = ExitCode.InputRefused;
+        }
+
+        return code;
     }
 }

@@ -1,0 +1,119 @@
+using System.Globalization;
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using ToiletAid.Core.Advising;
+using ToiletAid.Core.Person;
+using ToiletAid.Core.Ranking;
+
+namespace ToiletAid.App.Wording;
+
+/// <summary>Advice as JSON for scripts, in the shape that the README documents.</summary>
+public static class AdviceJson
+{
+    /// <summary>How one result is written on one line.</summary>
+    public static readonly JsonWriterOptions OneLine = new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+
+    /// <summary>How results are written to be read by people.</summary>
+    public static readonly JsonWriterOptions Indented = OneLine with { Indented = true, NewLine = "\n" };
+
+    /// <summary>Writes one result as an object.</summary>
+    public static void Write(Utf8JsonWriter json, string person, Session session, Advice advice, int top)
+    {
+        json.WriteStartObject();
+        json.WriteString("person", person);
+        json.WriteString("date", session.Date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture));
+        json.WriteStartArray("stop");
+        foreach (var stop in advice.Stops)
+        {
+            json.WriteStartObject();
+            json.WriteString("id", stop.Rule.Id);
+            json.WriteString("text", AdviceText.Sentence(stop));
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+        json.WriteStartArray("shortlist");
+        foreach (var plan in advice.Ranked.Where(p => p.BeatenBy is null).Take(top))
+        {
+            Plan(json, plan);
+        }
+
+        json.WriteEndArray();
+        json.WriteStartArray("ruledOut");
+        foreach (var aid in advice.RuledOut)
+        {
+            json.WriteStartObject();
+            json.WriteString("aid", aid.Aid.Id);
+            json.WriteString("id", aid.Reasons[0].Rule.Id);
+            json.WriteString("reason", AdviceText.Sentence(aid.Reasons[0]));
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+        json.WriteEndObject();
+    }
+
+    private static void Plan(Utf8JsonWriter json, RankedPlan ranked)
+    {
+        json.WriteStartObject();
+        json.WriteNumber("rank", ranked.Rank);
+        var plan = ranked.Plan;
+        json.WriteStartObject("plan");
+        json.WriteString("aid", plan.Aid.Id);
+        json.WriteStartArray("addOns");
+        foreach (var addOn in plan.AddOns)
+        {
+            json.WriteStringValue(addOn.Id);
+        }
+
+        json.WriteEndArray();
+        json.WriteString("companion", plan.Companion?.Id);
+        json.WriteString("approach", plan.Approach is { } approach ? Words.Of(approach) : null);
+        json.WriteString("posture", Words.Of(plan.Posture));
+        json.WriteEndObject();
+        json.WriteNumber("value", Rounded(ranked.Value));
+        json.WriteNumber("firstShare", Rounded(ranked.FirstShare));
+        json.WriteStartObject("criteria");
+        foreach (var criterion in Enum.GetValues<Criterion>())
+        {
+            json.WriteNumber(Words.Of(criterion), Rounded(ranked.Criteria[(int)criterion]));
+        }
+
+        json.WriteEndObject();
+        json.WriteStartArray("reasons");
+        foreach (string reason in AdviceText.Reasons(ranked))
+        {
+            json.WriteStringValue(reason);
+        }
+
+        json.WriteEndArray();
+        json.WriteStartArray("cautions");
+        foreach (var caution in ranked.Cautions)
+        {
+            json.WriteStartObject();
+            json.WriteString("id", caution.Rule.Id);
+            json.WriteString("severity", Words.Of(caution.Rule.Severity));
+            json.WriteString("text", AdviceText.Sentence(caution));
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+        Setup(json, ranked);
+        json.WriteEndObject();
+    }
+
+    private static void Setup(Utf8JsonWriter json, RankedPlan ranked)
+    {
+        json.WriteStartObject("setup");
+        if (ranked.Demands.Need is { } need && double.IsFinite(need.MedianLength))
+        {
+            json.WriteNumber("neededLengthMetres", Rounded(need.MedianLength));
+            json.WriteNumber("givenLengthMetres", Rounded(ranked.Demands.GivenLength));
+        }
+
+        json.WriteEndObject();
+    }
+
+    /// <summary>Four decimals: more would be noise of the draws.</summary>
+    private static double Rounded(double value) => Math.Round(value, 4);
+}

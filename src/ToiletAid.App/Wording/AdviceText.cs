@@ -1,0 +1,168 @@
+using System.Globalization;
+using Humanizer;
+using ToiletAid.Core;
+using ToiletAid.Core.Advising;
+using ToiletAid.Core.Person;
+
+namespace ToiletAid.App.Wording;
+
+/// <summary>Advice as lines to be read aloud: one idea a sentence, no tables, no symbols.</summary>
+/// <param name="knowledge">Questions and rules.</param>
+public sealed class AdviceText(Knowledge knowledge)
+{
+    private const int MostReasons = 3;
+
+    /// <summary>What stands under every piece of advice.</summary>
+    public static readonly string Limits =
+        "This supports trained staff and is no diagnosis. The therapist decides. Local policy, building, electrical and plumbing codes and licensed trades prevail.";
+
+    /// <summary>The whole advice.</summary>
+    /// <param name="advice">The advice.</param>
+    /// <param name="known">The answers it rests on.</param>
+    /// <param name="top">How many plans to give.</param>
+    public IEnumerable<string> Lines(Advice advice, Answers known, int top)
+    {
+        if (!advice.Stops.IsEmpty)
+        {
+            return Stop(advice);
+        }
+
+        return
+        [
+            .. advice.Ranked.IsEmpty ? ["No plan can be offered on these answers."] : Shortlist(advice, known, top),
+            .. RuledOut(advice),
+            .. Contradictions(advice),
+            Limits,
+        ];
+    }
+
+    /// <summary>Why a method is not offered, as a sentence or several.</summary>
+    public static string Sentence(Finding finding) => SlotText.Fill(finding.Rule.Text, finding.Slots);
+
+    /// <summary>Why a plan stands where it stands, one sentence for each reason.</summary>
+    public static IEnumerable<string> Reasons(RankedPlan plan)
+    {
+        if (plan.ComparedWith is not { } other)
+        {
+            yield return "It is the only plan that can be offered.";
+            yield break;
+        }
+
+        bool leads = plan.Reasons.Sum(r => r.Contribution) >= 0;
+        var telling = leads
+            ? plan.Reasons.Where(r => r.Contribution > 0.0005).Take(MostReasons)
+            : plan.Reasons.Where(r => r.Contribution < -0.0005).Reverse().Take(MostReasons);
+        bool any = false;
+        foreach (var r in telling)
+        {
+            any = true;
+            yield return $"{PlanText.Of(r.Criterion)}: {SlotText.OfHundred(r.Value)} of 100, {(leads ? "against" : "behind")} {SlotText.OfHundred(r.Other)} for {PlanText.Method(other)}. 100 means that {PlanText.Best(r.Criterion)}.";
+        }
+
+        if (!any)
+        {
+            yield return $"It is as good as {PlanText.Method(other)} on every criterion.";
+        }
+    }
+
+    /// <summary>How sure the place is, in words.</summary>
+    public static string HowSure(RankedPlan plan) =>
+        $"First in {SlotText.OfHundred(plan.FirstShare)} of 100 plausible weightings and cases.";
+
+    private static IEnumerable<string> Stop(Advice advice)
+    {
+        yield return "Stop. Nothing is ranked.";
+        foreach (var stop in advice.Stops)
+        {
+            yield return Sentence(stop);
+        }
+
+        yield return Limits;
+    }
+
+    private IEnumerable<string> Shortlist(Advice advice, Answers known, int top)
+    {
+        if (!advice.PrioritiesStated)
+        {
+            yield return "No order of priorities was stated. Skin, reach, handling and cleaning count most, then contact and learning, then carrying and upkeep.";
+        }
+
+        var shown = advice.Ranked.Where(p => p.BeatenBy is null).Take(top).ToList();
+        foreach (var plan in shown)
+        {
+            yield return $"Place {plan.Rank}. {PlanText.Name(plan.Plan)}.";
+            yield return HowSure(plan);
+            foreach (string reason in Reasons(plan))
+            {
+                yield return reason;
+            }
+
+            foreach (string line in Demands(plan))
+            {
+                yield return line;
+            }
+
+            foreach (var caution in plan.Cautions)
+            {
+                yield return $"Caution, {Words.Of(caution.Rule.Severity)}. {Sentence(caution)}";
+            }
+
+            if (Unsettled(plan, known) is { Length: > 0 } ask)
+            {
+                yield return $"Not known yet: {ask}.";
+            }
+        }
+
+        var rest = advice.Ranked.Except(shown).ToList();
+        if (rest.Count > 0)
+        {
+            yield return "Also possible:";
+            foreach (var plan in rest)
+            {
+                yield return plan.BeatenBy is { } better
+                    ? $"{plan.Plan.Aid.Name}. Whatever the weights, {PlanText.Method(better)} is better."
+                    : $"{plan.Plan.Aid.Name}, place {plan.Rank}.";
+            }
+        }
+    }
+
+    private static IEnumerable<string> Demands(RankedPlan plan)
+    {
+        if (plan.Demands.Need is { } need && double.IsFinite(need.MedianLength))
+        {
+            string band = double.IsFinite(need.HighLength)
+                ? $"between {SlotText.Centimetres(need.LowLength)} and {SlotText.Centimetres(need.HighLength)} in 80 of 100 cases"
+                : $"{SlotText.Centimetres(need.LowLength)} or more";
+            yield return plan.Demands.ByBareHand
+                ? $"Reach: the hand is enough in {SlotText.OfHundred(plan.Demands.ReachShare)} of 100 cases."
+                : $"Length needed: about {SlotText.Centimetres(need.MedianLength)}, {band}. It gives {SlotText.Centimetres(plan.Demands.GivenLength)}.";
+        }
+
+        if (plan.Demands.Hardest is { DemandNewtons: > 0 } hardest && double.IsFinite(hardest.ShareOfAcceptable))
+        {
+            yield return $"Hardest for the hand: {SlotText.Operation(Words.Of(hardest.Kind)).ToLowerInvariant()}, {"newton".ToQuantity((int)Math.Round(hardest.DemandNewtons))}, about {SlotText.OfHundred(hardest.ShareOfAcceptable)} of 100 parts of what this hand can comfortably give.";
+        }
+    }
+
+    private string Unsettled(RankedPlan plan, Answers known) => string.Join(", ", plan.Unsettled
+        .Where(q => !known.Knows(q))
+        .Select(q => PlanText.Lower(knowledge.Questions[q].Prompt.TrimEnd('?'))));
+
+    private static IEnumerable<string> RuledOut(Advice advice)
+    {
+        if (advice.RuledOut.IsEmpty)
+        {
+            yield break;
+        }
+
+        yield return "Ruled out:";
+        foreach (var aid in advice.RuledOut)
+        {
+            yield return $"{aid.Aid.Name}. {Sentence(aid.Reasons[0])}";
+        }
+    }
+
+    private static IEnumerable<string> Contradictions(Advice advice) => (advice.Reach?.Contradictions ?? []).Select(c => string.Create(
+        CultureInfo.InvariantCulture,
+        $"The answer to {c.Question} and the measured joints do not fit. The answer is {(c.AnswerIsTooGood ? "better" : "worse")} than the joints allow. Ask or measure again."));
+}

@@ -1,0 +1,61 @@
+using Humanizer;
+using ToiletAid.Core.Person;
+using ToiletAid.Core.Plans;
+using ToiletAid.Core.Ranking;
+
+namespace ToiletAid.App.Wording;
+
+/// <summary>Plans and criteria in words.</summary>
+public static class PlanText
+{
+    /// <summary>The plan in one sentence without a full stop: method, way, posture, add-ons, companion.</summary>
+    public static string Name(Plan plan)
+    {
+        string way = plan.Approach is { } approach ? ", " + Way(approach) : string.Empty;
+        string with = plan.AddOns.IsEmpty ? string.Empty : ", with " + plan.AddOns.Select(a => Lower(a.Name)).Humanize("and");
+        string then = plan.Companion is { } c ? $", then {Then(plan)} {Lower(c.Name)}" : string.Empty;
+        return $"{plan.Aid.Name}{way}, {Of(plan.Posture)}{with}{then}";
+    }
+
+    /// <summary>The method alone.</summary>
+    public static string Method(Plan plan) => Lower(plan.Aid.Name);
+
+    /// <summary>The way to the skin.</summary>
+    public static string Way(Approach approach) => approach switch
+    {
+        Approach.Behind => "from behind",
+        Approach.Front => "from the front",
+        _ => "from the side",
+    };
+
+    /// <summary>The posture, as the middle of a sentence.</summary>
+    public static string Of(Posture posture) => posture switch
+    {
+        Posture.Seated => "seated",
+        Posture.SeatedLeaningForward => "seated leaning forward",
+        Posture.HalfStanding => "half-standing",
+        Posture.Standing => "standing",
+        Posture.SideLying => "lying on the side",
+        _ => "reclined",
+    };
+
+    /// <summary>The criterion's name.</summary>
+    public static string Of(Criterion criterion) => criterion.ToString();
+
+    /// <summary>What a value of 100 of 100 means.</summary>
+    public static string Best(Criterion criterion) => criterion switch
+    {
+        Criterion.Reach => "it is certainly long enough",
+        Criterion.Handling => "the hand does every step without effort",
+        Criterion.Cleaning => "the skin is clean and dry",
+        Criterion.Skin => "there is no risk to the skin",
+        Criterion.Contact => "nothing soiled is touched",
+        Criterion.Learning => "there is nothing to remember",
+        Criterion.Carrying => "it is no burden and nobody notices it",
+        _ => "it costs nothing to keep",
+    };
+
+    internal static string Lower(string text) => char.ToLowerInvariant(text[0]) + text[1..];
+
+    private static string Then(Plan plan) => plan.Aid.Water is not null ? "pat dry with" : "finish with";
+}

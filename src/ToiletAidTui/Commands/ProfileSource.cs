@@ -1,0 +1,66 @@
+using System.Text;
+using ToiletAid.App.Files;
+using ToiletAid.Core.Interview;
+using ToiletAid.Core.Person;
+using ToiletAidTui.Host;
+
+namespace ToiletAidTui.Commands;
+
+/// <summary>Profiles from files, folders and standard input, one at a time.</summary>
+internal sealed class ProfileSource(QuestionSet questions, Terminal terminal)
+{
+    internal const string StandardInput = "-";
+
+    private readonly ProfileFile _files = new(questions);
+    private readonly ProfileReader _reader = new(questions);
+
+    /// <summary>Every profile under a path, or what is wrong with it; each with a name for messages.</summary>
+    internal IEnumerable<(string Name, Checked<Profile> Profile)> Read(string path)
+    {
+        if (path == StandardInput)
+        {
+            return Lines();
+        }
+
+        return Directory.Exists(path) ? Folder(path) : [(path, _files.Read(path))];
+    }
+
+    private IEnumerable<(string Name, Checked<Profile> Profile)> Folder(string path)
+    {
+        string[] files;
+        try
+        {
+            files = Directory.GetFiles(path, "*.json");
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            return [(path, Refused("cannot-read", $"the folder cannot be read, {ProfileFile.Reason(e)}"))];
+        }
+
+        Array.Sort(files, StringComparer.Ordinal);
+        return files.Length == 0
+            ? [(path, Refused("empty-folder", "the folder has no profiles, give a folder with files that end in .json"))]
+            : files.Select(f => (f, _files.Read(f)));
+    }
+
+    private IEnumerable<(string Name, Checked<Profile> Profile)> Lines()
+    {
+        using var reader = new StreamReader(terminal.Input, new UTF8Encoding(false, throwOnInvalidBytes: false));
+        int number = 0;
+        while (reader.ReadLine() is { } line)
+        {
+            number++;
+            if (!string.IsNullOrWhiteSpace(line))
+            {
+                yield return ($"Standard input line {number}", _reader.Read(Encoding.UTF8.GetBytes(line)));
+            }
+        }
+
+        if (number == 0)
+        {
+            yield return ("Standard input", Refused("empty", "there was nothing on it, give one profile a line"));
+        }
+    }
+
+    private static Checked<Profile> Refused(string code, string message) => Checked<Profile>.Bad(new Issue(code, string.Empty, message));
+}
