@@ -60,7 +60,8 @@ public sealed class AcceptabilityResult
     /// <param name="alternative">Number of the alternative.</param>
     /// <param name="rank">0 for first.</param>
     /// <returns>0 to 1. Shares add up to 1 over the ranks of an alternative and over the alternatives of a rank: alternatives with exactly
-    /// equal sums divide the ranks that they cover equally.</returns>
+    /// equal sums divide the ranks that they cover equally. (Sums that are equal on paper but were added from different values may
+    /// differ in the last bit; then that bit decides.)</returns>
     public double RankShare(int alternative, int rank) => _ranks[At(alternative, rank)];
 
     /// <summary>Share of the draws in which an alternative comes first.</summary>

@@ -26,6 +26,8 @@ public static class SamplingError
     /// <summary>95 % half-width of a share that was estimated from independent draws.</summary>
     /// <param name="share">Estimated share, 0 to 1.</param>
     /// <param name="draws">Number of draws, 1 or more.</param>
+    /// <returns>0 for a share of 0 or 1, which says little when draws are few: what never came up in n draws may still have a share of
+    /// 3/n (the rule of three, from memory).</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument is out of range.</exception>
     public static double HalfWidth(double share, int draws)
     {

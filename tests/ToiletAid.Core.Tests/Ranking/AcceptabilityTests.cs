@@ -127,6 +127,27 @@ public sealed class AcceptabilityTests
     }
 
     [Fact]
+    public void Value_draws_that_are_used_more_often_count_more_in_the_stated_error()
+    {
+        // Seven draws over three value draws: used 3, 2 and 2 times, hits 3, 0 and 0, share 3/7. Offs 12/7, -6/7, -6/7; squares 216/49.
+        var values = CriterionValues.Of(2, 1, 3, [1, 0, 0, 1, 0, 1]);
+        var result = Acceptability.Of(values, WeightSample.Draw(PriorityOrder.None(1), 7, seed: 1));
+        Assert.Equal(3 / 7.0, result.FirstRankShare(0), Rounding);
+        Assert.Equal(1.96 * Math.Sqrt(216 / 49.0 * 3 / 2) / 7, result.FirstRankHalfWidths[0], Rounding);
+    }
+
+    [Fact]
+    public void Value_draws_beyond_the_weight_draws_are_not_counted()
+    {
+        var values = CriterionValues.Of(2, 1, 4, [1, 0, 0, 1, 0, 1, 0, 1]);
+        var result = Acceptability.Of(values, WeightSample.Draw(PriorityOrder.None(1), 2, seed: 1));
+        Assert.Equal(0.5, result.FirstRankShare(0));
+        Assert.Equal(2, result.ValueDraws);
+        Assert.Equal(SamplingError.HalfWidth(0.5, 2), result.FirstRankHalfWidths[0], Rounding);
+        Assert.Equal(0.25, result.ConfidenceFactors[0]);
+    }
+
+    [Fact]
     public void Stated_half_widths_cover_the_truth_about_95_times_in_100()
     {
         // Two alternatives, one with even noise on both of its criteria; the truth comes from a long run.

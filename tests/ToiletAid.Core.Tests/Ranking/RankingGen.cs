@@ -6,8 +6,9 @@ namespace ToiletAid.Core.Tests.Ranking;
 /// <summary>Generated orders and values.</summary>
 internal static class RankingGen
 {
-    /// <summary>Values in hundredths, so that ties occur.</summary>
-    public static Gen<double[]> Values(int count) => Gen.Int[0, 100].Select(i => i / 100.0).Array[count];
+    /// <summary>Values in hundredths or, so that ties are common, one of three.</summary>
+    public static Gen<double[]> Values(int count) =>
+        Gen.Bool.SelectMany(coarse => Gen.Int[0, coarse ? 2 : 100].Select(i => i / (coarse ? 10.0 : 100.0)).Array[count]);
 
     /// <summary>Any order of some of the criteria, ties of both meanings included.</summary>
     public static Gen<PriorityOrder> Order(int criteria) =>
