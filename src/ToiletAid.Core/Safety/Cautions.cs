@@ -59,6 +59,7 @@ internal static class Cautions
     private static RuleOutcome Scald(RuleContext c) => WarmByChoice(c.Plan)
         ? PoorFeeling(c).With(
             new Slot("limit", c.Value("water.limit-poor-feeling"), Dimension.Temperature),
+            new Slot("example", c.Value("water.warning-example"), Dimension.Temperature),
             new Slot("burn", c.Value("water.warning-time"), Dimension.Time))
         : RuleOutcome.No;
 
