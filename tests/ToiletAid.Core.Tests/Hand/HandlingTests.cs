@@ -175,6 +175,23 @@ public sealed class HandlingTests
         Assert.Equal(2, capacity.Slowness, 1e-3);
     }
 
+    [Theory]
+    [InlineData(Grasp.WholeHand, 1)]
+    [InlineData(Grasp.PressWithPalmOrFist, 5)]
+    [InlineData(Grasp.PressWithForearm, 5)]
+    public void A_hand_that_only_presses_cannot_handle_small_things(Grasp best, double slowness) =>
+        Assert.Equal(slowness, HandData.Handling.Capacity(HandData.Usual with { BestGrasp = best }).Slowness);
+
+    [Fact]
+    public void A_hand_without_grip_still_presses_with_its_arm()
+    {
+        var strength = HandData.Handling.Capacity(HandData.Usual with { BestGrasp = Grasp.PressWithPalmOrFist, GripNewtons = 0 }).At(0.5);
+        Assert.Equal(0, strength.Grip);
+
+        // Women of 67.5 years, 25.0 kg: half of it is pressed with the palm, and 0.6 of that is left.
+        Assert.Equal(25.0 * HandData.NewtonsInKilogram * 0.5 * 0.6, strength.Palm, 1e-6);
+    }
+
     [Fact]
     public void Where_another_person_does_it_the_hand_has_nothing_to_do()
     {
