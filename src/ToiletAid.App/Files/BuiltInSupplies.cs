@@ -13,15 +13,13 @@ namespace ToiletAid.App.Files;
 public sealed record BuiltInSupplies(EvidenceTable Numbers, PaperCoefficients Paper, WaterCoefficients Water, Prices Prices)
 {
     /// <summary>Reads them.</summary>
-    /// <param name="evidence">Limits of rules and criteria, those for water among them: each limit stands in one place.</param>
     /// <exception cref="System.Text.Json.JsonException">The file is not as it should be.</exception>
     /// <exception cref="KeyNotFoundException">A number is missing.</exception>
-    public static BuiltInSupplies Load(EvidenceTable evidence)
+    public static BuiltInSupplies Load()
     {
         var file = BuiltInNorms.Load("supplies.json", NormsJson.Default.SuppliesFile);
         var numbers = new EvidenceTable(file.Numbers);
-        var all = new EvidenceTable(file.Numbers.Concat(evidence.Ids.Select(id => KeyValuePair.Create(id, evidence[id]))));
         var burns = new BurnTable(file.Burns.Rows, file.Burns.Basis, file.Burns.Source);
-        return new(numbers, new(numbers, file.Stool.Rows), new(all, burns), Prices.From(numbers));
+        return new(numbers, new(numbers, file.Stool.Rows), new(numbers, burns), Prices.From(numbers));
     }
 }

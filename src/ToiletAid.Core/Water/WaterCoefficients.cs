@@ -3,13 +3,13 @@ using ToiletAid.Core.Evidence;
 namespace ToiletAid.Core.Water;
 
 /// <summary>The numbers that the use of water rests on, taken from the evidence by id; a missing one fails at once.</summary>
-/// <param name="table">Evidence with every entry that starts with "water.", the limits among them.</param>
+/// <param name="table">Evidence with every entry that starts with "water.".</param>
 /// <param name="burns">Time to a burn.</param>
 /// <exception cref="KeyNotFoundException">An entry is missing.</exception>
 public sealed class WaterCoefficients(EvidenceTable table, BurnTable burns)
 {
-    private readonly double _bidetLimit = table.Value("water.limit");
-    private readonly double _poorFeelingLimit = table.Value("water.limit-poor-feeling");
+    private readonly double _bidetLimit = table.Value("water.bidet-limit");
+    private readonly double _poorFeelingLimit = table.Value("water.poor-feeling-limit");
 
     /// <summary>Time to a burn by temperature.</summary>
     public BurnTable Burns { get; } = burns;

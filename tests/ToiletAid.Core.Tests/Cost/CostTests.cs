@@ -12,7 +12,7 @@ namespace ToiletAid.Core.Tests.Cost;
 
 public sealed class CostTests
 {
-    private static readonly BuiltInSupplies Supplies = BuiltInSupplies.Load(BuiltIn.Evidence());
+    private static readonly BuiltInSupplies Supplies = BuiltInSupplies.Load();
 
     private static readonly Prices Set = new(Prices.Set(0.5), Prices.Set(0.1), Prices.Set(5));
 
@@ -112,9 +112,7 @@ public sealed class CostTests
         var stool = Enumerable.Range(1, 7).Select(Supplies.Paper.For).ToImmutableArray();
         foreach (string id in Supplies.Numbers.Ids)
         {
-            var evidence = BuiltIn.Evidence();
-            var without = new EvidenceTable(Supplies.Numbers.Ids.Where(i => i != id).Select(i => KeyValuePair.Create(i, Supplies.Numbers[i]))
-                .Concat(evidence.Ids.Select(i => KeyValuePair.Create(i, evidence[i]))));
+            var without = new EvidenceTable(Supplies.Numbers.Ids.Where(i => i != id).Select(i => KeyValuePair.Create(i, Supplies.Numbers[i])));
             Assert.Throws<KeyNotFoundException>(() => (new PaperCoefficients(without, stool), new WaterCoefficients(without, Supplies.Water.Burns), Prices.From(without)));
         }
     }

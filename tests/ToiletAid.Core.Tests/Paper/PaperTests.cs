@@ -10,7 +10,7 @@ namespace ToiletAid.Core.Tests.Paper;
 
 public sealed class PaperTests
 {
-    private static readonly PaperCoefficients Numbers = BuiltInSupplies.Load(BuiltIn.Evidence()).Paper;
+    private static readonly PaperCoefficients Numbers = BuiltInSupplies.Load().Paper;
 
     private static readonly Gen<PaperUse> Uses = Gen.Select(Gen.Enum<PaperHold>(), Gen.Int[1, 10], Gen.Int[0, 3], Gen.Double[0.05, 0.25]).Select(
         (hold, sheets, folds, girth) => new PaperUse(hold, sheets, folds, hold == PaperHold.Pad ? null : Exactly(girth)));
@@ -192,7 +192,7 @@ public sealed class PaperTests
     [Fact]
     public void A_stool_table_with_a_gap_is_refused()
     {
-        var table = BuiltInSupplies.Load(BuiltIn.Evidence()).Numbers;
+        var table = BuiltInSupplies.Load().Numbers;
         ImmutableArray<StoolPaper> six = [.. Enumerable.Range(1, 6).Select(t => new StoolPaper(t, 4, 2))];
         Assert.Throws<ArgumentException>(() => new PaperCoefficients(table, six));
         Assert.NotNull(new PaperCoefficients(table, six.Add(new(7, 8, 4))));

@@ -8,7 +8,7 @@ namespace ToiletAid.Core.Tests.Water;
 
 public sealed class WaterTests
 {
-    private static readonly WaterCoefficients Numbers = BuiltInSupplies.Load(BuiltIn.Evidence()).Water;
+    private static readonly WaterCoefficients Numbers = BuiltInSupplies.Load().Water;
 
     /// <summary>Seen table of burn times (Moritz and Henriques type), partial thickness, typed in again.</summary>
     [Theory]
