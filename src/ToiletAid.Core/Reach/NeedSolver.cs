@@ -58,6 +58,7 @@ internal sealed class NeedSolver(
             Stroke = _stroke,
             SharePossible = sorted.Length == 0 ? (possible ? 1 : 0) : (double)sorted.Count(double.IsFinite) / sorted.Length,
             Pose = pose.ToPose(),
+            Sketch = withDetail ? ReachSketch.Of(in middle.Body, in scene, in pose) : null,
             StraightExtra = withDetail && possible ? StraightExtra(in middle, in scene, in box, approach, in pose, way) : 0,
             Limiting = withDetail && possible ? LimitingJoints.Find(in objective, in box, place, in pose, way) : [],
             MissingForBareHand = possible ? Math.Max(way - middle.Body.HandBeyond, 0) : double.PositiveInfinity,
