@@ -32,11 +32,16 @@ public static class CliHost
     }
 
     /// <summary>Every command, for parsing, help and tests.</summary>
-    public static RootCommand Root(Terminal terminal) => new("Matches a person who can no longer clean themselves after using the toilet to the right kind of aid.")
+    public static RootCommand Root(Terminal terminal)
     {
-        AssessCommand.Define(terminal),
-        RankCommand.Define(terminal),
-        QuestionsCommand.Define(terminal),
-        AidsCommand.Define(terminal),
-    };
+        var root = new RootCommand("Matches a person who can no longer clean themselves after using the toilet to the right kind of aid.")
+        {
+            AssessCommand.Define(terminal),
+            RankCommand.Define(terminal),
+            QuestionsCommand.Define(terminal),
+            AidsCommand.Define(terminal),
+        };
+        root.SetAction(_ => new ScreenCommand(terminal, BuiltIn.Knowledge(), 3).Run(Mode.FullScreen, null));
+        return root;
+    }
 }
