@@ -72,6 +72,7 @@ public static class AdviceJson
         json.WriteString("posture", Words.Of(plan.Posture));
         json.WriteEndObject();
         json.WriteNumber("value", Rounded(ranked.Value));
+        json.WriteNumber("firstOfWeightings", Rounded(ranked.FirstOfWeightings));
         json.WriteNumber("firstShare", Rounded(ranked.FirstShare));
         json.WriteStartObject("criteria");
         foreach (var criterion in Enum.GetValues<Criterion>())

@@ -23,7 +23,7 @@ public sealed class Advisor
     {
         _knowledge = knowledge;
         _settings = settings;
-        _functions = new(knowledge.Evidence, Knowledge.MonthlyCost);
+        _functions = new(knowledge);
     }
 
     /// <summary>Advice on these answers.</summary>
@@ -104,12 +104,16 @@ public sealed class Advisor
         return (offered, ruledOut.ToImmutable());
     }
 
-    private static IEnumerable<Plan> ByValue(PlanSpace space, Aid aid, Appraiser appraiser, WeightSet weights) => space.Of(aid)
-        .Select(plan => (Plan: plan, Value: Dot(appraiser.Values(plan, appraiser.Middle), weights.Centroid)))
-        .OrderByDescending(p => p.Value)
-        .ThenBy(p => p.Plan.AddOns.Length)
-        .ThenBy(p => p.Plan.Key, StringComparer.Ordinal)
-        .Select(p => p.Plan);
+    /// <summary>Plans of a method, best first. An add-on that only helps must earn its place, so that nobody is handed things for nothing.</summary>
+    private IEnumerable<Plan> ByValue(PlanSpace space, Aid aid, Appraiser appraiser, WeightSet weights)
+    {
+        double gain = _knowledge.Evidence.Value("plans.add-on-gain");
+        return space.Of(aid)
+            .Select(plan => (Plan: plan, Value: Dot(appraiser.Values(plan, appraiser.Middle), weights.Centroid) - (gain * plan.AddOns.Count(a => a.OnlyHelps))))
+            .OrderByDescending(p => p.Value)
+            .ThenBy(p => p.Plan.Key, StringComparer.Ordinal)
+            .Select(p => p.Plan);
+    }
 
     private static double Dot(double[] values, ReadOnlySpan<double> weights)
     {

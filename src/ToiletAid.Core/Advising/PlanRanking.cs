@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ToiletAid.Core.Interview;
 using ToiletAid.Core.Person;
 using ToiletAid.Core.Plans;
 using ToiletAid.Core.Randomness;
@@ -20,6 +21,7 @@ internal sealed class PlanRanking(Knowledge knowledge, AdviceSettings settings, 
         double[] expected = ExpectedValues.Of(values, weights.Set);
         double[] means = values.Means();
         var acceptability = Acceptability.Of(values, weights);
+        double[] ofWeightings = FirstRank.Shares(CriterionValues.Of(offers.Count, Criteria, 1, means), weights);
         int[] order = [.. Enumerable.Range(0, offers.Count).OrderByDescending(i => expected[i]).ThenBy(i => offers[i].Plan.Key, StringComparer.Ordinal)];
         var ranked = ImmutableArray.CreateBuilder<RankedPlan>(offers.Count);
         for (int rank = 0; rank < order.Length; rank++)
@@ -33,12 +35,14 @@ internal sealed class PlanRanking(Knowledge knowledge, AdviceSettings settings, 
                 Plan = offers[i].Plan,
                 Value = expected[i],
                 Criteria = [.. Mean(means, i)],
+                FirstOfWeightings = ofWeightings[i],
                 FirstShare = acceptability.FirstRankShare(i),
                 RankShares = [.. Enumerable.Range(0, offers.Count).Select(r => acceptability.RankShare(i, r))],
                 Confidence = acceptability.ConfidenceFactors[i],
                 CentralWeights = acceptability.CentralWeights[i],
                 BeatenBy = BeatenBy(means, order, rank) is { } b ? offers[b].Plan : null,
                 Demands = offers[i].Demands,
+                Setup = Setup(offers[i].Plan),
                 Reasons = other is { } o ? Reasons(values, means, i, o) : [],
                 ComparedWith = other is { } c ? offers[c].Plan : null,
                 Cautions = cautions,
@@ -103,8 +107,13 @@ internal sealed class PlanRanking(Knowledge knowledge, AdviceSettings settings, 
             unsettled.AddRange(outcome.Needs);
         }
 
-        return ([.. findings.OrderBy(f => f.Rule.Severity)], [.. unsettled.Distinct(StringComparer.Ordinal)]);
+        return (
+            [.. findings.OrderBy(f => f.Rule.Severity)],
+            [.. unsettled.Distinct(StringComparer.Ordinal).Where(id => OpenQuestions.IsRelevant(knowledge.Questions[id], appraiser.Known))]);
     }
+
+    private PlanSetup Setup(Plan plan) => PlanSetup.Of(
+        knowledge, plan, appraiser.Middle.View.StoolType, appraiser.Middle.View.CleansPerDay, feelsHeatPoorly: appraiser.Known.Choice("feeling") != "usual");
 
     private ImmutableArray<Reason> Reasons(CriterionValues values, double[] means, int one, int other)
     {

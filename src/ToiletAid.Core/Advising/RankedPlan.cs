@@ -18,7 +18,10 @@ public sealed record RankedPlan
     /// <summary>Expected values by criterion, in the order of the criteria.</summary>
     public required ImmutableArray<double> Criteria { get; init; }
 
-    /// <summary>Share of weightings and persons for which it is first, 0 to 1.</summary>
+    /// <summary>Share of the weightings that the priorities allow for which its expected value is the highest, 0 to 1.</summary>
+    public required double FirstOfWeightings { get; init; }
+
+    /// <summary>Share of weightings and persons for which it is first, 0 to 1: its first-rank acceptability.</summary>
     public required double FirstShare { get; init; }
 
     /// <summary>Share of weightings and persons for which it has each place; they add up to 1.</summary>
@@ -35,6 +38,9 @@ public sealed record RankedPlan
 
     /// <summary>What it asks for in the middle case.</summary>
     public required PlanDemands Demands { get; init; }
+
+    /// <summary>What has to be got ready.</summary>
+    public required PlanSetup Setup { get; init; }
 
     /// <summary>What carries its lead over the plan behind it, or its distance to the plan ahead; greatest contribution first.</summary>
     public required ImmutableArray<Reason> Reasons { get; init; }

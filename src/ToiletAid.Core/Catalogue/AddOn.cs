@@ -42,6 +42,9 @@ public sealed record AddOn
     /// <summary>Materials that touch skin and can cause allergy.</summary>
     public required ImmutableArray<string> Materials { get; init; }
 
+    /// <summary>True when it makes handling easier; false when it is there for safety.</summary>
+    public bool OnlyHelps => HoldsTheHand || GripShare is not null || PreparesPaper;
+
     /// <summary>Costs.</summary>
     public required Upkeep Upkeep { get; init; }
 }

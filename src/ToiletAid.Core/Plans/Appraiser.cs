@@ -93,19 +93,38 @@ internal sealed class Appraiser
         }
 
         var need = Reach.Need(plan.Posture, approach);
-        if (draw < 0 || need.Draws.IsEmpty)
-        {
-            return aid.Reach == ReachKind.BareHand ? need.ProbabilityBareHand() : need.ProbabilityLongEnough(Length(aid), aid.Shape);
-        }
-
         if (!need.Allowed)
         {
             return 0;
         }
 
+        if (draw < 0 || need.Draws.IsEmpty)
+        {
+            return aid.Reach == ReachKind.BareHand
+                ? Math.Max(need.ProbabilityBareHand(), SeenAtTheSkin(approach))
+                : need.ProbabilityLongEnough(Length(aid), aid.Shape);
+        }
+
         int i = draw % need.Draws.Length;
-        double given = aid.Reach == ReachKind.BareHand ? need.HandReach[i] + need.Stroke : Length(aid) - (aid.Shape == AidShape.Straight ? need.StraightExtra : 0);
-        return need.Draws[i] <= given ? 1 : 0;
+        if (aid.Reach == ReachKind.BareHand)
+        {
+            // The same part of the persons in every draw, so that plans are compared on the same persons.
+            return need.Draws[i] - need.Stroke <= need.HandReach[i] || (i + 0.5) / need.Draws.Length < SeenAtTheSkin(approach) ? 1 : 0;
+        }
+
+        return need.Draws[i] <= Length(aid) - (aid.Shape == AidShape.Straight ? need.StraightExtra : 0) ? 1 : 0;
+    }
+
+    /// <summary>Share of persons whose hand alone is enough because it was seen at the skin or past it; 0 where it was not. What was seen counts before what is computed.</summary>
+    private double SeenAtTheSkin(Approach approach)
+    {
+        string? seen = approach switch
+        {
+            Approach.Behind when Known.Choice("reach-behind") is "the-cleft" or "tailbone" or "waist-or-above" => "reach.hand-behind." + Known.Choice("reach-behind"),
+            Approach.Front when Known.Choice("reach-front") == "past-the-groin" => "reach.hand-front.past-the-groin",
+            _ => null,
+        };
+        return seen is null ? 0 : _knowledge.Evidence.Value(seen);
     }
 
     private double Length(Aid aid) => aid.Reach == ReachKind.BareHand ? Reach.HandReach : (aid.Length?.Value ?? 0) + (aid.JetReach?.Value ?? 0);
@@ -119,7 +138,7 @@ internal sealed class Appraiser
     private HandlingDemands DemandsOf(Aid aid, Plan plan, World world)
     {
         // Only add-ons that fit this method help with it: a cuff on the washer does nothing for the paper.
-        ImmutableArray<AddOn> fitting = [.. plan.AddOns.Where(a => aid.AddOns.Contains(a.Id) && (a.HoldsTheHand || a.GripShare is not null || a.PreparesPaper))];
+        ImmutableArray<AddOn> fitting = [.. plan.AddOns.Where(a => a.OnlyHelps && aid.AddOns.Contains(a.Id))];
         var key = (world.Facts, aid.Id, string.Join('+', fitting.Select(a => a.Id)));
         if (!_demands.TryGetValue(key, out var demands))
         {

@@ -99,7 +99,8 @@ internal static class RulesOut
         RuleOutcome.If(c.Demands.Need is { Allowed: false } need && need.ForbiddenBecause == reason);
 
     private static RuleOutcome CannotHold(RuleContext c) =>
-        RuleOutcome.If(c.Demands.Need is { Allowed: false, ForbiddenBecause: not ("hip-flexion-limit" or "no-twisting-or-bending" or "sternal" or "shoulder-surgery" or "no-weight-through-hand") });
+        RuleOutcome.If(c.Demands.Need is { Allowed: false, ForbiddenBecause: not ("hip-flexion-limit" or "no-twisting-or-bending" or "sternal" or "shoulder-surgery" or "no-weight-through-hand") })
+        | (c.Plan.Approach == Approach.Side && c.Plan.Posture is (Posture.Seated or Posture.SeatedLeaningForward) ? c.Is("lean", "forward", "not-at-all") : RuleOutcome.No);
 
     private static RuleOutcome NoWay(RuleContext c) =>
         RuleOutcome.If(c.Demands.Need is { Allowed: true } need && need.SharePossible < c.Value("reach.least-share")).With(Way(c.Plan));
@@ -145,9 +146,10 @@ internal static class RulesOut
         }
 
         double follows = Follows(c, choice);
+        double prompted = follows + c.Value("learning.prompt-most");
         return c.Plan.Steps <= follows
             ? RuleOutcome.No
-            : c.Is("helper", "never").With(
+            : (c.Is("helper", "never") | RuleOutcome.If(c.Plan.Steps > prompted)).With(
                 new Slot("steps", c.Plan.Steps, Dimension.Number), new Slot("follows", follows, Dimension.Number));
     }
 }
