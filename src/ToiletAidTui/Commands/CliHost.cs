@@ -40,8 +40,20 @@ public static class CliHost
             RankCommand.Define(terminal),
             QuestionsCommand.Define(terminal),
             AidsCommand.Define(terminal),
+            SettingsCommand.Define(terminal),
         };
-        root.SetAction(_ => new ScreenCommand(terminal, BuiltIn.Knowledge(), 3).Run(Mode.FullScreen, null));
+        var mode = new ModeOptions();
+        mode.AddTo(root);
+        root.SetAction(parsed =>
+        {
+            if (!terminal.InputIsTerminal || !terminal.OutputIsTerminal)
+            {
+                terminal.Error.WriteLine("Give a command, or run toiletaid alone on a terminal. Type toiletaid --help for the commands.");
+                return ExitCode.WrongUsage;
+            }
+
+            return mode.Choose(parsed, terminal) is { } manner ? new ScreenCommand(terminal, BuiltIn.Knowledge(), manner, 3).Run(null) : ExitCode.WrongUsage;
+        });
         return root;
     }
 }

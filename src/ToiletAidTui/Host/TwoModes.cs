@@ -8,7 +8,8 @@ namespace ToiletAidTui.Host;
 /// <param name="terminal">What it talks to.</param>
 /// <param name="shell">The screens.</param>
 /// <param name="options">How the full screen behaves.</param>
-internal sealed class TwoModes(Terminal terminal, Shell shell, FullScreenOptions options)
+/// <param name="keeper">Sees to signals.</param>
+internal sealed class TwoModes(Terminal terminal, Shell shell, FullScreenOptions options, Keeper keeper)
 {
     private readonly LineReader _input = new(terminal.Input);
 
@@ -26,6 +27,11 @@ internal sealed class TwoModes(Terminal terminal, Shell shell, FullScreenOptions
                 mode = Mode.Linear;
             }
 
+            if (keeper.HasStopped)
+            {
+                return Ending.Stopped;
+            }
+
             if (shell.Ending != Ending.OtherMode)
             {
                 return shell.Ending;
@@ -40,13 +46,24 @@ internal sealed class TwoModes(Terminal terminal, Shell shell, FullScreenOptions
     {
         try
         {
+            keeper.IsDrawing = true;
             new FullScreenHost(shell, options).Run();
             return true;
         }
-        catch (Exception e) when (shell.Ending == Ending.None && e is IOException or InvalidOperationException or NotSupportedException or PlatformNotSupportedException)
+        catch (Exception e) when (keeper.HasStopped && e is IOException or InvalidOperationException or ObjectDisposedException)
+        {
+            // The terminal went away while it was given back.
+            shell.Ending = Ending.Stopped;
+            return true;
+        }
+        catch (Exception e) when (shell.Ending == Ending.None && e is IOException or NotSupportedException or PlatformNotSupportedException)
         {
             terminal.Error.WriteLine("This terminal cannot show the full screen. Going on line by line.");
             return false;
+        }
+        finally
+        {
+            keeper.IsDrawing = false;
         }
     }
 }

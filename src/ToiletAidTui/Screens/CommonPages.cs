@@ -1,4 +1,5 @@
 using ToiletAid.App.Sessions;
+using ToiletAidTui.Host;
 
 namespace ToiletAidTui.Screens;
 
@@ -29,7 +30,11 @@ internal static class CommonPages
     internal static Page Answers(Shell shell) => new TextPage("answers", ["Answers so far.", .. shell.Visit is { } visit ? QuestionText.Given(visit.Engine) : ["No answers yet."]]);
 
     /// <summary>Leaves, after a question when something is not saved.</summary>
-    internal static void Leave(Shell shell) => Unless(shell, "leave", "Leave and lose the answers", s => s.Ending = Ending.Left);
+    internal static void Leave(Shell shell) => Unless(shell, "leave", "Leave and lose the answers", s =>
+    {
+        DraftFile.Remove(s.Visit?.Draft);
+        s.Ending = Ending.Left;
+    });
 
     /// <summary>Asks before answers are lost.</summary>
     internal static void Unless(Shell shell, string name, string losing, Action<Shell> then)

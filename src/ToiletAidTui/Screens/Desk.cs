@@ -2,6 +2,8 @@ using System.Collections.Immutable;
 using ToiletAid.App.Files;
 using ToiletAid.Core.Interview;
 using ToiletAid.Core.Person;
+using ToiletAidTui.Host;
+using ToiletAidTui.Settings;
 
 namespace ToiletAidTui.Screens;
 
@@ -23,6 +25,12 @@ internal sealed class Desk
     /// <summary>The result of a visit, in parts: title and lines; the first part is shown at once.</summary>
     internal required Func<Session, ImmutableArray<ResultPart>> Result { get; init; }
 
-    /// <summary>The settings as they stand, one a line.</summary>
-    internal required Func<IReadOnlyList<string>> Settings { get; init; }
+    /// <summary>Answers of stopped visits.</summary>
+    internal required DraftFile Drafts { get; init; }
+
+    /// <summary>Reads the settings as they stand.</summary>
+    internal required SettingsSource Settings { get; init; }
+
+    /// <summary>Keeps a setting of the user; gives why not, one sentence, or null.</summary>
+    internal required Func<string, string, string?> Keep { get; init; }
 }

@@ -24,7 +24,7 @@ internal sealed class KeyMap
         new(Act.Finish, "finish", "Ask no more, give the result", ["Ctrl+R"]),
         new(Act.Save, "save", "Save", ["Ctrl+S"]),
         new(Act.Hide, "hide", "Hide the screen", ["F12"]),
-        new(Act.Leave, "leave", "Leave", ["Ctrl+Q"]),
+        new(Act.Leave, "leave", "Leave", ["Ctrl+Q", "Ctrl+C"]),
     ];
 
     private static readonly Dictionary<string, Act> Fixed = new(StringComparer.OrdinalIgnoreCase)
@@ -86,6 +86,9 @@ internal sealed class KeyMap
 
     /// <summary>A key in words that can be read aloud.</summary>
     internal static string Words(string key) => key.Replace("Ctrl+", "Control ", StringComparison.OrdinalIgnoreCase).Replace("Esc", "Escape", StringComparison.Ordinal);
+
+    /// <summary>True for one or several keys that can be used, with spaces between them.</summary>
+    internal static bool AreKeys(string keys) => keys.Split(' ', StringSplitOptions.RemoveEmptyEntries) is { Length: > 0 } all && all.All(IsKey);
 
     /// <summary>Function keys, Escape, and Control with a letter that is not Enter, Tab or Backspace in a terminal.</summary>
     private static bool IsKey(string key) =>

@@ -50,7 +50,12 @@ internal static class SavePages
             string path = typed.Length == 0 ? usual : typed;
             if (Path.Exists(path))
             {
-                return $"{path} is there already. Give another file.";
+                if (!shell.Desk.Files.Read(path).TryGet(out var earlier) || earlier.Person != visit.Person)
+                {
+                    return $"{path} is there already and is not a profile of {visit.Person}. Give another file.";
+                }
+
+                visit.Earlier = earlier;
             }
 
             visit.Path = path;

@@ -1,5 +1,6 @@
 using ToiletAid.Core.Interview;
 using ToiletAid.Core.Person;
+using ToiletAidTui.Host;
 
 namespace ToiletAidTui.Screens;
 
@@ -11,7 +12,7 @@ internal static class StartPages
     [
         new("New assessment", s => s.Push(Depths(null, null))),
         new("Open a saved profile", s => s.Push(Open())),
-        new("Settings", s => s.Push(new TextPage("settings", ["Settings.", .. s.Desk.Settings()]))),
+        new("Settings", s => s.Push(SettingsPages.Make(s))),
         new("Help", s => s.Press(new(Act.Help))),
         new("Leave", s => s.Press(new(Act.Leave))),
     ]);
@@ -19,9 +20,32 @@ internal static class StartPages
     /// <summary>Goes to the first screen, after a question when something is not saved.</summary>
     internal static void Home(Shell shell) => CommonPages.Unless(shell, "home", "Go to the start screen and lose the answers", s =>
     {
+        DraftFile.Remove(s.Visit?.Draft);
         s.Visit = null;
         s.Restart(Start());
     });
+
+    /// <summary>Offers the answers of a visit that was stopped.</summary>
+    /// <param name="draft">The file that they are kept in.</param>
+    internal static Page Kept(string draft) => new ListPage("draft", $"Answers of a visit that was stopped on {File.GetLastWriteTime(draft):yyyy-MM-dd} are kept.", [],
+    [
+        new("Take them up", s =>
+        {
+            if (s.Desk.Drafts.TakeUp(draft, s.Desk) is { } visit)
+            {
+                Begin(s, visit);
+                return;
+            }
+
+            s.Show($"{draft} cannot be read.");
+        }),
+        new("Leave them for later", s => s.Replace(Start())),
+        new("Throw them away", s =>
+        {
+            DraftFile.Remove(draft);
+            s.Replace(Start(), "Thrown away.");
+        }),
+    ]);
 
     /// <summary>Starts the interview of a visit.</summary>
     internal static void Begin(Shell shell, Visit visit)

@@ -2,6 +2,7 @@ using ToiletAid.App.Files;
 using ToiletAid.App.Sessions;
 using ToiletAid.Core.Interview;
 using ToiletAid.Core.Person;
+using ToiletAidTui.Host;
 
 namespace ToiletAidTui.Screens;
 
@@ -28,6 +29,9 @@ internal sealed class Visit(QuestionSet questions, Depth depth, DateOnly day)
     /// <summary>Code of the person; null until it is given.</summary>
     internal string? Person { get; set; }
 
+    /// <summary>The file in which its answers are kept since a signal or a fault stopped the program; null for none.</summary>
+    internal string? Draft { get; set; }
+
     /// <summary>The visit as it stands.</summary>
     internal Session Session => new(day, depth, Engine.AnswersSoFar);
 
@@ -50,6 +54,8 @@ internal sealed class Visit(QuestionSet questions, Depth depth, DateOnly day)
 
         Person = profile.Person;
         _saved = session.Answers;
+        DraftFile.Remove(Draft);
+        Draft = null;
         return null;
     }
 }
