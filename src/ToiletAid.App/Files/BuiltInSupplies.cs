@@ -6,7 +6,7 @@ using ToiletAid.Core.Water;
 namespace ToiletAid.App.Files;
 
 /// <summary>The built-in numbers of paper, water and cost.</summary>
-/// <param name="Numbers">Every number by id.</param>
+/// <param name="Numbers">Every number of the file by id.</param>
 /// <param name="Paper">Numbers of paper.</param>
 /// <param name="Water">Numbers of water.</param>
 /// <param name="Prices">Placeholder prices.</param>
@@ -14,6 +14,7 @@ public sealed record BuiltInSupplies(EvidenceTable Numbers, PaperCoefficients Pa
 {
     /// <summary>Reads them.</summary>
     /// <exception cref="System.Text.Json.JsonException">The file is not as it should be.</exception>
+    /// <exception cref="KeyNotFoundException">A number is missing.</exception>
     public static BuiltInSupplies Load()
     {
         var file = BuiltInNorms.Load("supplies.json", NormsJson.Default.SuppliesFile);

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using CsCheck;
 using ToiletAid.App.Files;
 using ToiletAid.Core.Catalogue;
@@ -5,6 +6,7 @@ using ToiletAid.Core.Cost;
 using ToiletAid.Core.Evidence;
 using ToiletAid.Core.Paper;
 using ToiletAid.Core.Tests.Hand;
+using ToiletAid.Core.Water;
 
 namespace ToiletAid.Core.Tests.Cost;
 
@@ -105,15 +107,14 @@ public sealed class CostTests
         Assert.Throws<ArgumentException>(() => MonthlyCost.Of(Priced("tongs", 10, 0, 0), [], new(0, 0, 0), Set));
 
     [Fact]
-    public void Every_number_of_the_supplies_is_used()
+    public void Every_number_of_the_supplies_is_needed_and_missed_at_once()
     {
-        string[] used =
-        [
-            "paper.sheet-length", "paper.sheet-width", "paper.plies", "paper.sheets-on-roll", "paper.wraps-to-hold", "paper.tuck",
-            "paper.pad-length", "paper.most-folds", "water.bidet-limit", "water.poor-feeling-limit", "water.usual-target",
-            "water.cold-supply", "water.hot-supply", "cost.roll", "cost.wipe", "cost.water-cubic-metre",
-        ];
-        Assert.Equal(used.Order(StringComparer.Ordinal), Supplies.Numbers.Ids.Order(StringComparer.Ordinal));
+        var stool = Enumerable.Range(1, 7).Select(Supplies.Paper.For).ToImmutableArray();
+        foreach (string id in Supplies.Numbers.Ids)
+        {
+            var without = new EvidenceTable(Supplies.Numbers.Ids.Where(i => i != id).Select(i => KeyValuePair.Create(i, Supplies.Numbers[i])));
+            Assert.Throws<KeyNotFoundException>(() => (new PaperCoefficients(without, stool), new WaterCoefficients(without, Supplies.Water.Burns), Prices.From(without)));
+        }
     }
 
     private static MonthlyCost Monthly((Aid Aid, AddOn[] AddOns) plan, double cleans)
