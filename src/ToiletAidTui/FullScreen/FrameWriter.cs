@@ -20,15 +20,16 @@ internal sealed class FrameWriter(string colours)
 
     private readonly StringBuilder _frame = new();
     private string[]? _before;
+    private int _lastEnd;
     private (int Row, int Column)? _cursor;
 
     /// <summary>What has to be written; empty when nothing changed. The library's own buffer is left with nothing to send.</summary>
     /// <param name="buffer">The frame as drawn.</param>
-    /// <param name="row">Row of the cursor.</param>
-    /// <param name="column">Column of the cursor.</param>
+    /// <param name="rows">What was drawn.</param>
     /// <param name="echo">True while typing: then the changed part of a row is written alone.</param>
-    internal string Compose(IOutputBuffer buffer, int row, int column, bool echo)
+    internal string Compose(IOutputBuffer buffer, ScreenRows rows, bool echo)
     {
+        var cursor = (rows.CursorRow, rows.CursorColumn);
         string[] now = Rows(buffer);
         _frame.Clear();
         if (_before is null || _before.Length != now.Length || _before[0].Length != now[0].Length)
@@ -42,17 +43,19 @@ internal sealed class FrameWriter(string colours)
         {
             if (now[y] != _before[y])
             {
-                Row(y, _before[y], now[y], echo);
+                // An answer line of several rows runs on over the edge: with a move between them a reader says it in pieces.
+                bool runsOn = y > rows.AnswerRow && now[y - 1] != _before[y - 1] && !string.IsNullOrWhiteSpace(now[y]);
+                Row(y, _before[y], now[y], echo, runsOn);
             }
         }
 
         _before = now;
-        if (_frame.Length > 0 || _cursor != (row, column))
+        if (_frame.Length > 0 || _cursor != cursor)
         {
-            Move(row, column);
+            Move(cursor.CursorRow, cursor.CursorColumn);
         }
 
-        _cursor = (row, column);
+        _cursor = cursor;
         return _frame.Length > 0 && colours.Length > 0 ? $"{colours}{_frame}{PlainColours}" : _frame.ToString();
     }
 
@@ -77,7 +80,7 @@ internal sealed class FrameWriter(string colours)
         return rows;
     }
 
-    private void Row(int y, string before, string now, bool echo)
+    private void Row(int y, string before, string now, bool echo, bool runsOn)
     {
         int first = 0;
         if (echo)
@@ -90,7 +93,16 @@ internal sealed class FrameWriter(string colours)
 
         // In colours of our own the whole row is painted; otherwise no blanks are sent beyond what they have to wipe out.
         int end = colours.Length > 0 ? now.Length : Math.Max(now.TrimEnd().Length, before.TrimEnd().Length);
-        Move(y, first);
+        if (runsOn)
+        {
+            _frame.Append(' ', now.Length - _lastEnd);
+        }
+        else
+        {
+            Move(y, first);
+        }
+
+        _lastEnd = end;
         _frame.Append(now.AsSpan(first, Math.Max(end - first, 0)));
     }
 

@@ -37,8 +37,7 @@ internal sealed class FullScreenHost(Shell shell, FullScreenOptions options)
         var frames = new FrameWriter(options.HighContrast ? WhiteOnBlack : string.Empty);
         screen.DrawComplete += (_, _) =>
         {
-            var rows = screen.Rows!;
-            string frame = frames.Compose(app.Driver!.GetOutputBuffer(), rows.CursorRow, rows.CursorColumn, screen.IsEcho);
+            string frame = frames.Compose(app.Driver!.GetOutputBuffer(), screen.Rows!, screen.IsEcho);
             if (frame.Length > 0)
             {
                 app.Driver.WriteRaw(frame);

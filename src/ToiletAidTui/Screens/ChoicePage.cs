@@ -9,9 +9,11 @@ internal sealed class ChoicePage : QuestionPage
         : base(visit, withTopic) =>
         _place = new([.. Step.Question.Options.Select(o => o.Label)]);
 
-    internal override string Answer => _place.Index < 0
-        ? Prompt + HowSuffix
-        : $"Answer {_place.Index + 1} of {Step.Question.Options.Length}: {Step.Question.Options[_place.Index].Label}{HowSuffix}";
+    internal override IEnumerable<string> AnswerForms => _place.Index < 0
+        ? [Prompt]
+        : [$"Option {_place.Index + 1} of {Step.Question.Options.Length}: {Label}", $"Option {_place.Index + 1}: {Label}"];
+
+    private string Label => Step.Question.Options[_place.Index].Label + HowSuffix;
 
     /// <inheritdoc/>
     protected override void Answering(Shell shell, KeyPress key)

@@ -15,7 +15,7 @@ internal sealed class EditPage(string name, IReadOnlyList<string> lines, string 
 
     internal override IReadOnlyList<string> Lines => lines;
 
-    internal override string Answer => $"{Prompt}: {_line.Text}";
+    internal override IEnumerable<string> AnswerForms => [$"{Prompt}: {_line.Text}"];
 
     internal override string Error => _error;
 

@@ -23,7 +23,9 @@ internal sealed class ListPage(string name, string title, IReadOnlyList<string> 
         .. numbered ? entries.Select((e, i) => $"{i + 1}. {e.Label}") : [],
     ];
 
-    internal override string Answer => _notice + (_place.Index < 0 ? $"Number 1 to {entries.Count}:" : $"Choice {_place.Index + 1} of {entries.Count}: {entries[_place.Index].Label}");
+    internal override IEnumerable<string> AnswerForms => _place.Index < 0
+        ? [$"{_notice}Number 1 to {entries.Count}:"]
+        : [$"Choice {_place.Index + 1} of {entries.Count}: {entries[_place.Index].Label}", $"Choice {_place.Index + 1}: {entries[_place.Index].Label}"];
 
     internal override void Press(Shell shell, KeyPress key)
     {

@@ -11,27 +11,30 @@ internal sealed class ManyPage : QuestionPage
         : base(visit, withTopic)
     {
         _place = new([.. Step.Question.Options.Select(o => o.Label)]);
-        Lines = [.. base.Lines, "Space chooses. 0 is none of them."];
+        Lines = [.. base.Lines, "Space says yes or no. 0 is none of them."];
     }
 
     internal override IReadOnlyList<string> Lines { get; }
 
-    internal override string Answer
+    internal override IEnumerable<string> AnswerForms
     {
         get
         {
             if (_none)
             {
-                return $"Answer: none of them{HowSuffix}";
+                return [$"Option 0: none of them{HowSuffix}"];
             }
 
             if (_place.Index < 0)
             {
-                return Prompt + HowSuffix;
+                return [Prompt];
             }
 
-            string state = _chosen.Contains(_place.Index) ? "chosen" : "not chosen";
-            return $"Answer {_place.Index + 1} of {Step.Question.Options.Length}, {state}: {Step.Question.Options[_place.Index].Label}{HowSuffix}";
+            string label = Step.Question.Options[_place.Index].Label + HowSuffix;
+            string place = $"{_place.Index + 1} of {Step.Question.Options.Length}";
+            return _chosen.Contains(_place.Index)
+                ? [$"Option {place}, yes: {label}", $"Yes, {place}: {label}", $"Yes: {label}"]
+                : [$"Option {place}, no: {label}", $"No, {place}: {label}", $"No: {label}"];
         }
     }
 
@@ -68,7 +71,7 @@ internal sealed class ManyPage : QuestionPage
     {
         if (!_none && _chosen.Count == 0 && _place.Index >= 0)
         {
-            Refuse("Error: Nothing is chosen. Space chooses, 0 is none of them.", string.Empty);
+            Refuse("Error: Nothing is chosen. Space says yes, 0 is none of them.", string.Empty);
             return;
         }
 

@@ -15,9 +15,20 @@ internal sealed class OrderPage : QuestionPage
 
     internal override IReadOnlyList<string> Lines { get; }
 
-    internal override string Answer => _place.Index < 0
-        ? Prompt + HowSuffix
-        : $"Answer {_place.Index + 1} of {Step.Question.Options.Length}, {State(_place.Index)}: {Step.Question.Options[_place.Index].Label}";
+    internal override IEnumerable<string> AnswerForms
+    {
+        get
+        {
+            if (_place.Index < 0)
+            {
+                return [Prompt];
+            }
+
+            string label = Step.Question.Options[_place.Index].Label;
+            string state = State(_place.Index);
+            return [$"Option {_place.Index + 1} of {Step.Question.Options.Length}, {state}: {label}", $"Option {_place.Index + 1}, {state}: {label}"];
+        }
+    }
 
     /// <inheritdoc/>
     protected override void Answering(Shell shell, KeyPress key)

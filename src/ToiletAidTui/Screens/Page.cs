@@ -9,13 +9,17 @@ internal abstract class Page
     /// <summary>The text, a sentence or an option a line.</summary>
     internal abstract IReadOnlyList<string> Lines { get; }
 
-    /// <summary>The answer line. It makes sense alone: a braille display shows nothing else.</summary>
-    internal abstract string Answer { get; }
+    /// <summary>The answer line in words, the fullest first. It makes sense alone: a braille display shows nothing else.</summary>
+    internal abstract IEnumerable<string> AnswerForms { get; }
+
+    /// <summary>The fullest answer line that stays in one row: of a second row a reader may say nothing.</summary>
+    /// <param name="longest">Most characters in a row.</param>
+    internal string Answer(int longest) => AnswerForms.FirstOrDefault(f => f.Length <= longest) ?? AnswerForms.Last();
 
     /// <summary>Why the last answer was not taken, for a line of its own above the answer line; empty when it was.</summary>
     internal virtual string Error => string.Empty;
 
-    /// <summary>Where the cursor stands in <see cref="Answer"/>: on its first character, or where a character would be typed.</summary>
+    /// <summary>Where the cursor stands in the answer line: on its first character, or where a character would be typed.</summary>
     internal virtual int Caret => 0;
 
     /// <summary>True while characters are typed: then only the typed character is written, as an echo.</summary>

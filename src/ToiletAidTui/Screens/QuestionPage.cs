@@ -38,7 +38,7 @@ internal abstract class QuestionPage : Page
     protected Step Step { get; }
 
     /// <summary>What has to be done, as the linear mode prompts for it.</summary>
-    protected string Prompt => _retry.Length > 0 ? $"{_retry}:" : QuestionText.Prompt(Visit.Engine);
+    protected string Prompt => _retry.Length > 0 ? $"{_retry}{HowSuffix}:" : $"{QuestionText.Prompt(Visit.Engine).TrimEnd(':')}{HowSuffix}:";
 
     /// <summary>How the answer was obtained, for the end of the answer line; empty while it is the usual way.</summary>
     protected string HowSuffix => _how is { } how ? $", {Words.Of(how)}" : string.Empty;

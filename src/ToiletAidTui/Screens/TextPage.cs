@@ -9,7 +9,7 @@ internal sealed class TextPage(string name, IReadOnlyList<string> lines) : Page
 
     internal override IReadOnlyList<string> Lines => lines;
 
-    internal override string Answer => "Enter goes back.";
+    internal override IEnumerable<string> AnswerForms => ["Enter goes back."];
 
     internal override void Press(Shell shell, KeyPress key)
     {

@@ -4,6 +4,7 @@ namespace ToiletAidTui.Screens;
 internal sealed class TypedPage : QuestionPage
 {
     private readonly TypedLine _line = new();
+    private readonly string _before = string.Empty;
 
     internal TypedPage(Visit visit, bool withTopic)
         : base(visit, withTopic)
@@ -12,13 +13,12 @@ internal sealed class TypedPage : QuestionPage
 
     /// <summary>For a question that was shown as a list: its text stays.</summary>
     internal TypedPage(Visit visit, IReadOnlyList<string> lines)
-        : base(visit, lines)
-    {
-    }
+        : base(visit, lines) =>
+        _before = "Type it. ";
 
-    internal override string Answer => $"{Prompt} {_line.Text}{HowSuffix}";
+    internal override IEnumerable<string> AnswerForms => [$"{_before}{Prompt} {_line.Text}"];
 
-    internal override int Caret => Prompt.Length + 1 + _line.Caret;
+    internal override int Caret => _before.Length + Prompt.Length + 1 + _line.Caret;
 
     internal override bool IsTyping => true;
 

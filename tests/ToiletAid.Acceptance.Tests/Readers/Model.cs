@@ -1,0 +1,66 @@
+using ToiletAid.App.Files;
+using ToiletAid.Core.Interview;
+using ToiletAidTui.FullScreen;
+using ToiletAidTui.Screens;
+using ToiletAidTui.Settings;
+
+namespace ToiletAid.Acceptance.Tests.Readers;
+
+/// <summary>The screens without a terminal: what ought to be said is read off here, and heard from the reader.</summary>
+internal sealed class Model
+{
+    internal Model(Depth? depth = Depth.Quick)
+    {
+        var knowledge = BuiltIn.Knowledge();
+        var files = new ProfileFile(knowledge.Questions);
+        var settings = new SettingsReader(_ => null, string.Empty, string.Empty);
+        Shell = new(new()
+        {
+            Questions = knowledge.Questions,
+            Files = files,
+            Keys = KeyMap.Make(new Dictionary<string, string>(), out _),
+            Today = () => new DateOnly(2026, 3, 9),
+            Result = new AdviceParts(knowledge, 3).Of,
+            Drafts = new(files, string.Empty),
+            Settings = (out string? fault) => settings.Read(new Dictionary<string, string>(), out fault),
+            Keep = (_, _) => null,
+        });
+        if (depth is { } asked)
+        {
+            StartPages.Begin(Shell, new Visit(knowledge.Questions, asked, new DateOnly(2026, 3, 9)));
+        }
+        else
+        {
+            Shell.Push(StartPages.Start());
+        }
+    }
+
+    internal Shell Shell { get; }
+
+    /// <summary>The answer line on a terminal of 80 columns.</summary>
+    internal string Answer => Shell.Current.Answer(79).Trim();
+
+    /// <summary>The whole screen below the mode line, top to bottom, on a terminal of 80 columns and 24 rows.</summary>
+    internal string Whole => ScreenRows.Lay(Shell, 80, 24, 0) is var rows ? string.Join(' ', rows.Rows[rows.FixedRows..]) : string.Empty;
+
+    /// <summary>Presses a key as a terminal sends it; true when a screen is to be said from its top.</summary>
+    internal bool Press(string key)
+    {
+        int turn = Shell.Turn;
+        Shell.Press(key switch
+        {
+            Keys.Down => new(Act.Down),
+            Keys.Up => new(Act.Up),
+            Keys.Enter => new(Act.Enter),
+            Keys.Home => new(Act.First),
+            Keys.End => new(Act.Last),
+            Keys.Escape => new(Act.Back),
+            Keys.Backspace => new(Act.Erase),
+            { Length: 1 } when key[0] < ' ' => new(Shell.Desk.Keys.Find($"Ctrl+{(char)(key[0] + 'A' - 1)}")!.Value),
+            Keys.F9 => new(Act.Menu),
+            Keys.F12 => new(Act.Hide),
+            _ => new(Act.Text, key),
+        });
+        return turn != Shell.Turn;
+    }
+}
