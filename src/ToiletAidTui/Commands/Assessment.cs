@@ -1,6 +1,7 @@
 using ToiletAid.App.Files;
 using ToiletAid.App.Wording;
 using ToiletAid.Core.Advising;
+using ToiletAid.Core.Explaining;
 using ToiletAid.Core.Interview;
 using ToiletAid.Core.Person;
 using ToiletAidTui.Host;
@@ -31,10 +32,11 @@ internal sealed class Assessment(Terminal terminal, Manner manner, Depth depth, 
             }
         }
 
-        var visit = new Visit(questions, depth, day) { Earlier = earlier, Path = save, Person = person };
+        var advisor = new Advisor(knowledge, new());
+        var visit = new Visit(questions, new QuestionPlanner(knowledge, advisor).Open, depth, day) { Earlier = earlier, Path = save, Person = person };
         if (manner.Mode == Mode.FullScreen)
         {
-            return new ScreenCommand(terminal, knowledge, manner, top).Run(visit);
+            return new ScreenCommand(terminal, knowledge, advisor, manner, top).Run(visit);
         }
 
         using var keeper = new Keeper(terminal, new(files, DraftFile.UsualFolder(terminal.Variable)), () => visit);
@@ -44,7 +46,7 @@ internal sealed class Assessment(Terminal terminal, Manner manner, Depth depth, 
         if (end == InterviewEnd.Switch)
         {
             keeper.Dispose();
-            return new ScreenCommand(terminal, knowledge, manner with { Mode = Mode.FullScreen }, top).Run(visit);
+            return new ScreenCommand(terminal, knowledge, advisor, manner with { Mode = Mode.FullScreen }, top).Run(visit);
         }
 
         int code = end == InterviewEnd.InputEnded && !terminal.InputIsTerminal ? ExitCode.InputRefused : ExitCode.Good;
@@ -54,8 +56,8 @@ internal sealed class Assessment(Terminal terminal, Manner manner, Depth depth, 
         }
         else if (end == InterviewEnd.Done)
         {
-            _lines.Line("That was the last question. Result.");
-            var advice = new Advisor(knowledge, new()).Advise(engine.Answers);
+            _lines.Line("No other question can change the result. Result:");
+            var advice = advisor.Advise(engine.Answers);
             _lines.Lines(new AdviceText(knowledge).Lines(advice, engine.Answers, top));
         }
 

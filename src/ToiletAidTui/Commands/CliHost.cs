@@ -1,5 +1,6 @@
 using System.CommandLine;
 using ToiletAid.App.Files;
+using ToiletAid.Core.Advising;
 using ToiletAidTui.Host;
 
 namespace ToiletAidTui.Commands;
@@ -38,6 +39,8 @@ public static class CliHost
         {
             AssessCommand.Define(terminal),
             RankCommand.Define(terminal),
+            WhyCommand.Define(terminal),
+            NextCommand.Define(terminal),
             QuestionsCommand.Define(terminal),
             AidsCommand.Define(terminal),
             SettingsCommand.Define(terminal),
@@ -52,7 +55,13 @@ public static class CliHost
                 return ExitCode.WrongUsage;
             }
 
-            return mode.Choose(parsed, terminal) is { } manner ? new ScreenCommand(terminal, BuiltIn.Knowledge(), manner, 3).Run(null) : ExitCode.WrongUsage;
+            if (mode.Choose(parsed, terminal) is not { } manner)
+            {
+                return ExitCode.WrongUsage;
+            }
+
+            var knowledge = BuiltIn.Knowledge();
+            return new ScreenCommand(terminal, knowledge, new Advisor(knowledge, new()), manner, 3).Run(null);
         });
         return root;
     }

@@ -1,5 +1,7 @@
 using ToiletAid.App.Files;
 using ToiletAid.Core;
+using ToiletAid.Core.Advising;
+using ToiletAid.Core.Explaining;
 using ToiletAidTui.FullScreen;
 using ToiletAidTui.Host;
 using ToiletAidTui.Screens;
@@ -8,7 +10,7 @@ using ToiletAidTui.Settings;
 namespace ToiletAidTui.Commands;
 
 /// <summary>The program as screens: what is run when a person sits at the terminal.</summary>
-internal sealed class ScreenCommand(Terminal terminal, Knowledge knowledge, Manner manner, int top)
+internal sealed class ScreenCommand(Terminal terminal, Knowledge knowledge, Advisor advisor, Manner manner, int top)
 {
     private const string ClearAll = "\u001b[H\u001b[2J\u001b[3J";
 
@@ -68,10 +70,11 @@ internal sealed class ScreenCommand(Terminal terminal, Knowledge knowledge, Mann
         return new()
         {
             Questions = knowledge.Questions,
+            Open = new QuestionPlanner(knowledge, advisor).Open,
             Files = files,
             Keys = manner.Settings.Keys,
             Today = () => DateOnly.FromDateTime(terminal.Clock.GetLocalNow().DateTime),
-            Result = new AdviceParts(knowledge, top).Of,
+            Result = new AdviceParts(knowledge, advisor, top).Of,
             Drafts = new(files, DraftFile.UsualFolder(terminal.Variable)),
             Settings = (out string? fault) => manner.Reader.Read(new Dictionary<string, string>(), out fault),
             Keep = new UserSettings(manner.Reader.UserPath).Set,

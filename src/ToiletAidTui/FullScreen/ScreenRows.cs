@@ -45,12 +45,12 @@ internal sealed class ScreenRows
         string[] error = shell.IsHidden || shell.Current.Error.Length == 0 ? [string.Empty] : [.. Wrap(shell.Current.Error, longest)];
         string[] text = [.. shell.Lines.SelectMany(l => Wrap(l, longest))];
 
-        int room = Math.Max(height - head.Length - error.Length - answer.Length, 1);
+        // An answer line of two rows has its room from the start, so that moving to it moves nothing else.
+        int room = Math.Max(height - head.Length - Math.Max(error.Length + answer.Length, 3), 1);
         int parts = 1;
         if (text.Length > room)
         {
-            // Room for the line that names the part, and for an answer line that grows by a row.
-            room = Math.Max(room - 2, 1);
+            room = Math.Max(room - 1, 1);
             parts = (text.Length + room - 1) / room;
             part = Math.Clamp(part, 0, parts - 1);
             string more = $"Part {part + 1} of {parts}. {(part + 1 < parts ? "Page Down for more." : "Page Up for the part before.")}";

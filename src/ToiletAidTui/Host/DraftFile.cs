@@ -63,7 +63,7 @@ internal sealed class DraftFile(ProfileFile files, string folder)
         }
 
         var session = profile.Latest;
-        var visit = new Visit(desk.Questions, session.Depth, session.Date)
+        var visit = new Visit(desk.Questions, desk.Open, session.Depth, session.Date)
         {
             Draft = path,
             Person = profile.Person == NoCode ? null : profile.Person,

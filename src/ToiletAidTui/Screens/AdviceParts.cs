@@ -8,16 +8,16 @@ namespace ToiletAidTui.Screens;
 
 /// <summary>Advice in parts: the whole first, in the words of the linear mode, then what a therapist looks up again.</summary>
 /// <param name="knowledge">Questions and rules.</param>
+/// <param name="advisor">Where advice comes from.</param>
 /// <param name="top">How many plans to give.</param>
-internal sealed class AdviceParts(Knowledge knowledge, int top)
+internal sealed class AdviceParts(Knowledge knowledge, Advisor advisor, int top)
 {
-    private readonly Advisor _advisor = new(knowledge, new());
     private readonly AdviceText _text = new(knowledge);
 
     /// <summary>The result of a visit.</summary>
     internal ImmutableArray<ResultPart> Of(Session session)
     {
-        var advice = _advisor.Advise(session.Answers);
+        var advice = advisor.Advise(session.Answers);
         var shown = advice.Ranked.Where(p => p.BeatenBy is null).Take(top).ToList();
         var parts = ImmutableArray.CreateBuilder<ResultPart>();
         parts.Add(new("Result", [.. _text.Lines(advice, session.Answers, top)]));

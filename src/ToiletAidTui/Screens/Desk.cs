@@ -13,6 +13,9 @@ internal sealed class Desk
     /// <summary>The questions.</summary>
     internal required QuestionSet Questions { get; init; }
 
+    /// <summary>The questions still to be asked at a depth, the next one first.</summary>
+    internal required Func<Depth, Answers, ImmutableArray<Question>> Open { get; init; }
+
     /// <summary>Profiles on disk.</summary>
     internal required ProfileFile Files { get; init; }
 

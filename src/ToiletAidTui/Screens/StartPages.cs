@@ -56,7 +56,7 @@ internal static class StartPages
 
     private static ListPage Depths(Profile? earlier, string? path)
     {
-        Entry For(Depth depth, string label) => new(label, s => Begin(s, new(s.Desk.Questions, depth, s.Desk.Today()) { Earlier = earlier, Path = path }));
+        Entry For(Depth depth, string label) => new(label, s => Begin(s, new(s.Desk.Questions, s.Desk.Open, depth, s.Desk.Today()) { Earlier = earlier, Path = path }));
         return new("depth", "How much is asked?", [],
         [
             For(Depth.Quick, "Quick, by observation"),

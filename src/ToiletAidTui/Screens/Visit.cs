@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using ToiletAid.App.Files;
 using ToiletAid.App.Sessions;
 using ToiletAid.Core.Interview;
@@ -8,14 +9,15 @@ namespace ToiletAidTui.Screens;
 
 /// <summary>One visit under way, whichever mode shows it.</summary>
 /// <param name="questions">The questions.</param>
+/// <param name="open">The questions still to be asked, the next one first.</param>
 /// <param name="depth">How much is asked.</param>
 /// <param name="day">Day of the visit.</param>
-internal sealed class Visit(QuestionSet questions, Depth depth, DateOnly day)
+internal sealed class Visit(QuestionSet questions, Func<Depth, Answers, ImmutableArray<Question>> open, Depth depth, DateOnly day)
 {
     private Answers _saved = Answers.None;
 
     /// <summary>The interview.</summary>
-    internal InterviewEngine Engine { get; } = new(questions, answers => OpenQuestions.Open(questions, depth, answers));
+    internal InterviewEngine Engine { get; } = new(questions, answers => open(depth, answers));
 
     /// <summary>How much is asked.</summary>
     internal Depth Depth => depth;

@@ -18,7 +18,7 @@ public sealed class LayoutTests
     [InlineData(200, 50)]
     public void Every_question_fits_and_has_its_cursor_on_the_answer_line(int columns, int rows)
     {
-        var model = new Model(Depth.Full);
+        var model = new Model(Depth.Full, all: true);
         using var stage = new Stage(model.Shell, columns, rows);
         int questions = 0;
         while (model.Shell.Current is QuestionPage page)
@@ -46,7 +46,7 @@ public sealed class LayoutTests
     [Fact]
     public void A_new_size_keeps_the_place()
     {
-        var model = new Model();
+        var model = new Model(all: true);
         using var stage = new Stage(model.Shell, 80, 24);
         stage.Press(Key.CursorDown);
         stage.Press(Key.CursorDown);
@@ -59,7 +59,7 @@ public sealed class LayoutTests
     [Fact]
     public void Moving_changes_the_answer_line_and_nothing_else()
     {
-        var model = new Model();
+        var model = new Model(all: true);
         using var stage = new Stage(model.Shell, 80, 24);
         stage.Press(Key.D0);
         stage.Press(Key.Enter);
@@ -96,7 +96,7 @@ public sealed class LayoutTests
             Capture(stage, start);
         }
 
-        var visit = new Model(Depth.Full);
+        var visit = new Model(Depth.Full, all: true);
         using (var stage = new Stage(visit.Shell, 80, 24))
         {
             stage.Press(Key.F1);

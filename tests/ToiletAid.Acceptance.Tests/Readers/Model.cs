@@ -1,5 +1,9 @@
+using System.Collections.Immutable;
 using ToiletAid.App.Files;
+using ToiletAid.Core.Advising;
+using ToiletAid.Core.Explaining;
 using ToiletAid.Core.Interview;
+using ToiletAid.Core.Person;
 using ToiletAidTui.FullScreen;
 using ToiletAidTui.Screens;
 using ToiletAidTui.Settings;
@@ -9,25 +13,32 @@ namespace ToiletAid.Acceptance.Tests.Readers;
 /// <summary>The screens without a terminal: what ought to be said is read off here, and heard from the reader.</summary>
 internal sealed class Model
 {
-    internal Model(Depth? depth = Depth.Quick)
+    /// <summary>Sets the screens up.</summary>
+    /// <param name="depth">Depth of the interview; null for the start screen.</param>
+    /// <param name="all">True to ask everything, whether or not it can matter.</param>
+    internal Model(Depth? depth = Depth.Quick, bool all = false)
     {
         var knowledge = BuiltIn.Knowledge();
+        var advisor = new Advisor(knowledge, new());
+        var planner = new QuestionPlanner(knowledge, advisor);
+        Func<Depth, Answers, ImmutableArray<Question>> open = all ? (d, answers) => OpenQuestions.Open(knowledge.Questions, d, answers) : planner.Open;
         var files = new ProfileFile(knowledge.Questions);
         var settings = new SettingsReader(_ => null, string.Empty, string.Empty);
         Shell = new(new()
         {
             Questions = knowledge.Questions,
+            Open = open,
             Files = files,
             Keys = KeyMap.Make(new Dictionary<string, string>(), out _),
             Today = () => new DateOnly(2026, 3, 9),
-            Result = new AdviceParts(knowledge, 3).Of,
+            Result = new AdviceParts(knowledge, advisor, 3).Of,
             Drafts = new(files, string.Empty),
             Settings = (out string? fault) => settings.Read(new Dictionary<string, string>(), out fault),
             Keep = (_, _) => null,
         });
         if (depth is { } asked)
         {
-            StartPages.Begin(Shell, new Visit(knowledge.Questions, asked, new DateOnly(2026, 3, 9)));
+            StartPages.Begin(Shell, new Visit(knowledge.Questions, open, asked, new DateOnly(2026, 3, 9)));
         }
         else
         {

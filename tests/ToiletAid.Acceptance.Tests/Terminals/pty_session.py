@@ -33,8 +33,13 @@ if child == 0:
     os.execvp(sys.argv[3], sys.argv[3:])
 
 
+kept = b""
+
+
 def read(quiet, most):
-    data, end, last = b"", time.time() + most, time.time()
+    global kept
+    data, end, last = kept, time.time() + most, time.time()
+    kept = b""
     while time.time() < end and time.time() - last < quiet:
         if not select.select([master], [], [], 0.01)[0]:
             continue
@@ -54,6 +59,8 @@ def read(quiet, most):
 
 
 def ended(milliseconds):
+    """What the program writes at its end is kept for the next reading."""
+    global kept
     end = time.time() + milliseconds / 1000
     while True:
         pid, status = os.waitpid(child, os.WNOHANG)
@@ -61,7 +68,7 @@ def ended(milliseconds):
             return str(os.waitstatus_to_exitcode(status))
         if time.time() >= end:
             return "none"
-        read(0.01, 0.02)
+        kept = read(0.01, 0.02)
 
 
 for line in sys.stdin:
