@@ -17,8 +17,9 @@ internal static class AssessCommand
         var person = new Option<string?>("--person") { Description = "Code of the person, never a name. Needed for a new file; asked for when left out." };
         var date = new Option<string?>("--date") { Description = "Day of the visit, such as 2026-03-09. Today when left out." };
         var top = Formats.Top();
-        var linear = new Option<bool>("--linear") { Description = "Line by line, for screen readers and braille." };
-        var command = new Command("assess", "Ask the questions and read out the ranked shortlist.") { depth, save, person, date, top, linear };
+        var command = new Command("assess", "Ask the questions and read out the ranked shortlist.") { depth, save, person, date, top };
+        var mode = new ModeOptions();
+        mode.AddTo(command);
         command.SetAction(parsed =>
         {
             DateOnly day = DateOnly.FromDateTime(terminal.Clock.GetLocalNow().DateTime);
@@ -34,7 +35,12 @@ internal static class AssessCommand
                 return ExitCode.WrongUsage;
             }
 
-            return new Assessment(terminal, Words.Find<Depth>(parsed.GetValue(depth))!.Value, parsed.GetValue(save), parsed.GetValue(person), day, parsed.GetValue(top)).Run();
+            if (mode.Choose(parsed, terminal) is not { } manner)
+            {
+                return ExitCode.WrongUsage;
+            }
+
+            return new Assessment(terminal, manner, Words.Find<Depth>(parsed.GetValue(depth))!.Value, parsed.GetValue(save), parsed.GetValue(person), day, parsed.GetValue(top)).Run();
         });
         return command;
     }

@@ -1,5 +1,4 @@
 using ToiletAid.App.Files;
-using ToiletAid.App.Sessions;
 using ToiletAid.App.Wording;
 using ToiletAid.Core.Advising;
 using ToiletAid.Core.Explaining;
@@ -7,11 +6,12 @@ using ToiletAid.Core.Interview;
 using ToiletAid.Core.Person;
 using ToiletAidTui.Host;
 using ToiletAidTui.Linear;
+using ToiletAidTui.Screens;
 
 namespace ToiletAidTui.Commands;
 
 /// <summary>One interview from the first line to the saved file.</summary>
-internal sealed class Assessment(Terminal terminal, Depth depth, string? save, string? person, DateOnly day, int top)
+internal sealed class Assessment(Terminal terminal, Manner manner, Depth depth, string? save, string? person, DateOnly day, int top)
 {
     private readonly SpeechLines _lines = new(terminal.Talk, terminal.InputIsTerminal ? terminal.Width : 0);
     private readonly LineReader _input = new(terminal.Input);
@@ -32,11 +32,23 @@ internal sealed class Assessment(Terminal terminal, Depth depth, string? save, s
             }
         }
 
-        _lines.Line("Linear mode. Type help at any question.");
         var advisor = new Advisor(knowledge, new());
-        var planner = new QuestionPlanner(knowledge, advisor);
-        var engine = new InterviewEngine(questions, answers => planner.Open(depth, answers));
-        var end = new LinearInterview(engine, _lines, _input, terminal.InputIsTerminal).Run();
+        var visit = new Visit(questions, new QuestionPlanner(knowledge, advisor).Open, depth, day) { Earlier = earlier, Path = save, Person = person };
+        if (manner.Mode == Mode.FullScreen)
+        {
+            return new ScreenCommand(terminal, knowledge, advisor, manner, top).Run(visit);
+        }
+
+        using var keeper = new Keeper(terminal, new(files, DraftFile.UsualFolder(terminal.Variable)), () => visit);
+        _lines.Line("Linear mode. Type help at any question.");
+        var engine = visit.Engine;
+        var end = new LinearInterview(engine, _lines, _input, terminal.InputIsTerminal) { CanSwitch = manner.CanDraw }.Run();
+        if (end == InterviewEnd.Switch)
+        {
+            keeper.Dispose();
+            return new ScreenCommand(terminal, knowledge, advisor, manner with { Mode = Mode.FullScreen }, top).Run(visit);
+        }
+
         int code = end == InterviewEnd.InputEnded && !terminal.InputIsTerminal ? ExitCode.InputRefused : ExitCode.Good;
         if (end == InterviewEnd.InputEnded)
         {
@@ -49,10 +61,10 @@ internal sealed class Assessment(Terminal terminal, Depth depth, string? save, s
             _lines.Lines(new AdviceText(knowledge).Lines(advice, engine.Answers, top));
         }
 
-        return Save(files, earlier, engine.Answers) is { } fault ? fault : code;
+        return Save(files, visit) is { } fault ? fault : code;
     }
 
-    private int? Save(ProfileFile files, Profile? earlier, Answers answers)
+    private int? Save(ProfileFile files, Visit visit)
     {
         if (save is null)
         {
@@ -60,31 +72,28 @@ internal sealed class Assessment(Terminal terminal, Depth depth, string? save, s
             return null;
         }
 
-        if (!answers.Ids.Any())
+        if (!visit.IsUnsaved)
         {
             _lines.Line("There is no answer to save.");
             return null;
         }
 
-        var session = new Session(day, depth, answers);
-        var profile = earlier is null ? new Profile(person ?? AskCode(), [session]) : earlier with { Sessions = earlier.Sessions.Add(session) };
-        while (true)
+        if (visit.Earlier is null)
         {
-            try
+            visit.Person ??= AskCode();
+        }
+
+        while (visit.Save(files) is { } fault)
+        {
+            terminal.Error.WriteLine($"{save} could not be written, {fault}. The answers are still here.");
+            if (!terminal.InputIsTerminal || !AskAgain())
             {
-                files.Write(profile, save);
-                _lines.Line($"Saved as {profile.Person} in {save}.");
-                return null;
-            }
-            catch (Exception e) when (e is IOException or UnauthorizedAccessException)
-            {
-                terminal.Error.WriteLine($"{save} could not be written, {ProfileFile.Reason(e)}. The answers are still here.");
-                if (!terminal.InputIsTerminal || !AskAgain())
-                {
-                    return ExitCode.InputRefused;
-                }
+                return ExitCode.InputRefused;
             }
         }
+
+        _lines.Line($"Saved as {visit.Person} in {save}.");
+        return null;
     }
 
     private bool AskAgain()

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using ToiletAid.App.Files;
+using ToiletAid.Core.Advising;
 using ToiletAidTui.Host;
 
 namespace ToiletAidTui.Commands;
@@ -32,13 +33,36 @@ public static class CliHost
     }
 
     /// <summary>Every command, for parsing, help and tests.</summary>
-    public static RootCommand Root(Terminal terminal) => new("Matches a person who can no longer clean themselves after using the toilet to the right kind of aid.")
+    public static RootCommand Root(Terminal terminal)
     {
-        AssessCommand.Define(terminal),
-        RankCommand.Define(terminal),
-        WhyCommand.Define(terminal),
-        NextCommand.Define(terminal),
-        QuestionsCommand.Define(terminal),
-        AidsCommand.Define(terminal),
-    };
+        var root = new RootCommand("Matches a person who can no longer clean themselves after using the toilet to the right kind of aid.")
+        {
+            AssessCommand.Define(terminal),
+            RankCommand.Define(terminal),
+            WhyCommand.Define(terminal),
+            NextCommand.Define(terminal),
+            QuestionsCommand.Define(terminal),
+            AidsCommand.Define(terminal),
+            SettingsCommand.Define(terminal),
+        };
+        var mode = new ModeOptions();
+        mode.AddTo(root);
+        root.SetAction(parsed =>
+        {
+            if (!terminal.InputIsTerminal || !terminal.OutputIsTerminal)
+            {
+                terminal.Error.WriteLine("Give a command, or run toiletaid alone on a terminal. Type toiletaid --help for the commands.");
+                return ExitCode.WrongUsage;
+            }
+
+            if (mode.Choose(parsed, terminal) is not { } manner)
+            {
+                return ExitCode.WrongUsage;
+            }
+
+            var knowledge = BuiltIn.Knowledge();
+            return new ScreenCommand(terminal, knowledge, new Advisor(knowledge, new()), manner, 3).Run(null);
+        });
+        return root;
+    }
 }

@@ -21,6 +21,9 @@ public sealed class Terminal
     /// <summary>Characters in a line; 0 when lines are not wrapped.</summary>
     public int Width { get; init; }
 
+    /// <summary>The environment.</summary>
+    public Func<string, string?> Variable { get; init; } = Environment.GetEnvironmentVariable;
+
     /// <summary>The clock.</summary>
     public TimeProvider Clock { get; init; } = TimeProvider.System;
 
