@@ -1,5 +1,6 @@
 using System.CommandLine;
 using ToiletAid.App.Files;
+using ToiletAidTui.Commands.Calculators;
 using ToiletAidTui.Host;
 
 namespace ToiletAidTui.Commands;
@@ -40,5 +41,6 @@ public static class CliHost
         NextCommand.Define(terminal),
         QuestionsCommand.Define(terminal),
         AidsCommand.Define(terminal),
+        CalcCommand.Define(terminal),
     };
 }
