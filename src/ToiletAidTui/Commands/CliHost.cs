@@ -44,6 +44,7 @@ public static class CliHost
             QuestionsCommand.Define(terminal),
             AidsCommand.Define(terminal),
             SettingsCommand.Define(terminal),
+            AccessibilityCommand.Define(terminal),
         };
         var mode = new ModeOptions();
         mode.AddTo(root);
