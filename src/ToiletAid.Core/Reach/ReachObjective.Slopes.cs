@@ -83,7 +83,14 @@ internal readonly partial struct ReachObjective
     /// <summary>Slopes of the length of the way, of the depth of a straight line, and of the points of the way in the seat.</summary>
     private void WaySlopes(in Arm arm, in ArmSlopes moves, in ReachTrial here, ref ReachSlopes slopes)
     {
+        const uint OnSeat = 7u << ReachTrial.Depths.PathOnSeat;
         Space grip = here.Grip;
+        if (!_scene.Straight && (here.Pressing() & OnSeat) == 0)
+        {
+            Along(LengthSlope(in here), in slopes.Grip, ref slopes.Value);
+            return;
+        }
+
         PelvisPath path = PelvisPath.To(in _body, _scene.Target, grip);
         PelvisPath x = PelvisPath.To(in _body, _scene.Target, grip with { X = grip.X + Nudge });
         PelvisPath y = PelvisPath.To(in _body, _scene.Target, grip with { Y = grip.Y + Nudge });
@@ -112,6 +119,24 @@ internal readonly partial struct ReachObjective
                 slopes.Which[slopes.Count++] = depth;
             }
         }
+    }
+
+    /// <summary>Slope of the length with the grip: within the plane of the way it is the direction from where the way touches, as for
+    /// any shortest way; across the plane, which turns with the grip, it is found by one small step.</summary>
+    private Space LengthSlope(in ReachTrial here)
+    {
+        Space line = here.Grip - here.Touch;
+        Space within = (1 / Math.Max(line.Length, 1e-9)) * line;
+        Space normal = Space.Cross(_scene.Target, here.Grip);
+        double size = normal.Length;
+        if (here.Touch == _scene.Target || size < 1e-9)
+        {
+            return within;
+        }
+
+        Space across = (1 / size) * normal;
+        double length = PelvisPath.To(in _body, _scene.Target, here.Grip + (Nudge * across)).Length;
+        return within + (((length - here.Length) / Nudge) * across);
     }
 
     private static Space Difference(double x, double y, double z, double from) =>
@@ -214,13 +239,27 @@ internal readonly partial struct ReachObjective
         _ => MattressDepth(p, radius),
     };
 
-    /// <summary>Slopes of the handle's bend, by small steps of the joints; it is seldom needed.</summary>
+    /// <summary>Slopes of the handle's bend: the arm is moved by a small step of each joint, the point that the way touches with it.</summary>
     private void BendSlopes(in JointAngles angles, in ReachTrial here, ref ReachSlopes slopes)
     {
+        Space x = default, y = default, z = default;
+        if (!_scene.TargetOnTrunk && here.Touch != _scene.Target)
+        {
+            Space grip = here.Grip;
+            x = (1 / Nudge) * (PelvisPath.To(in _body, _scene.Target, grip with { X = grip.X + Nudge }).Touch - here.Touch);
+            y = (1 / Nudge) * (PelvisPath.To(in _body, _scene.Target, grip with { Y = grip.Y + Nudge }).Touch - here.Touch);
+            z = (1 / Nudge) * (PelvisPath.To(in _body, _scene.Target, grip with { Z = grip.Z + Nudge }).Touch - here.Touch);
+        }
+
+        ReachTrial there = default;
         for (int i = 0; i < JointVector.Count; i++)
         {
             JointAngles moved = angles.Nudged(i, Nudge, _scene.PelvisLean, _scene.PelvisBend);
-            Try(in moved, ReachTrial.Bends, out ReachTrial there);
+            Arm arm = Arm.At(in _body, in moved);
+            Space g = slopes.Grip[i];
+            Space touch = here.Touch + (Nudge * ((g.X * x) + (g.Y * y) + (g.Z * z)));
+            (there.Tilt, there.Turn) = (0, 0);
+            HandleBend(in arm, arm.FromPelvis(touch), ref there);
             slopes.Tilt[i] = here.Tilt > 0 ? (there.Tilt - here.Tilt) / Nudge : 0;
             slopes.Turn[i] = here.Turn > 0 ? (there.Turn - here.Turn) / Nudge : 0;
         }

@@ -25,7 +25,7 @@ public sealed class ReachPictureTests
         string[] labels = [.. root.Descendants(Svg + "text").Select(t => t.Value)];
         foreach (string label in new[] { "From the side", "From behind", "grip", "elbow", "shoulders", "target", "seat" })
         {
-            Assert.Contains(label, labels);
+            Assert.Contains(label, labels, StringComparer.Ordinal);
         }
     }
 
@@ -79,7 +79,10 @@ public sealed class ReachPictureTests
             ReachPeople.Tables,
             ReachPeople.Reference with { Precautions = [ReachPrecaution.Sternal] },
             new ReachSettings { Draws = 0, Postures = [Posture.Seated], Approaches = [Approach.Behind] });
-        Assert.Contains("This posture is not used for this person.", ReachDescription.Sentences(report, report.Needs[0], WorkingHand.Right));
+        Assert.Contains(
+            "This posture is not used for this person.",
+            ReachDescription.Sentences(report, report.Needs[0], WorkingHand.Right),
+            StringComparer.Ordinal);
         Assert.Throws<ArgumentException>(() => ReachPicture.Svg(report, report.Needs[0], WorkingHand.Right));
     }
 }
