@@ -46,6 +46,7 @@ public static class CliHost
             AidsCommand.Define(terminal),
             CalcCommand.Define(terminal),
             SettingsCommand.Define(terminal),
+            AccessibilityCommand.Define(terminal),
         };
         var mode = new ModeOptions();
         mode.AddTo(root);
