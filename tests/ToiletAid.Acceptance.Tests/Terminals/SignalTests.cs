@@ -41,7 +41,8 @@ public sealed partial class SignalTests
         {
             string got = terminal.Quiet(15, Math.Clamp((int)(end - DateTime.UtcNow).TotalMilliseconds, 1, 60));
             line |= got.Contains("Linear mode.", StringComparison.Ordinal);
-            if (got.Contains(" of ", StringComparison.Ordinal))
+            // The last questions are left open: a visit that is over has nothing to lose.
+            if (got.Contains(" of ", StringComparison.Ordinal) && !terminal.All.Contains("Question 6 of", StringComparison.Ordinal))
             {
                 bool many = got.Contains("or none", StringComparison.Ordinal);
                 terminal.Send(line ? (many ? "none\n" : "1\n") : (many ? "0" : "1") + Keys.Enter);
