@@ -10,7 +10,7 @@ public sealed class BrailleTests
 {
     private const string Console = "9";
 
-    [Fact(Explicit = true)]
+    [Fact]
     public void Full_screen_shows_the_answer_line_after_each_key()
     {
         Assert.Equal(
@@ -18,7 +18,7 @@ public sealed class BrailleTests
             Cells(["assess", "--full-screen"], @"\x1b[B", @"\x1b[B", " ", "0", @"\r"));
     }
 
-    [Fact(Explicit = true)]
+    [Fact]
     public void Linear_shows_what_is_wanted_and_after_a_wrong_answer_that_it_was_wrong()
     {
         string[] cells = Cells(["assess", "--linear"], @"none\r", @"99\r", @"none\r");

@@ -4,7 +4,7 @@ namespace ToiletAid.Acceptance.Tests.Readers;
 [Collection(nameof(Aloud))]
 public sealed class LinearAloudTests
 {
-    [Fact(Explicit = true)]
+    [Fact]
     public void Each_line_of_a_linear_interview_is_said_once()
     {
         using var aloud = new Reader(Reader.Yasr, "assess --linear");
@@ -16,7 +16,7 @@ public sealed class LinearAloudTests
         Assert.Equal("Error: 99 is not a number from 1 to 10 and not a name from the list. Type none for none of them. Not 1 to 10. Numbers:", Joined(aloud.Press("99\r", "Numbers:")).Replace("99 Error", "Error", StringComparison.Ordinal));
     }
 
-    [Fact(Explicit = true)]
+    [Fact]
     public void The_words_work_at_any_prompt_and_the_hint_comes_once()
     {
         string output = Cli.Run("none\nrepeat\nback\nlist\nhelp\nnone\nlist\nquit\n", "assess", "--linear").Output;
@@ -28,14 +28,14 @@ public sealed class LinearAloudTests
         Assert.Contains("1. Is any of these signs present? none of them", output, StringComparison.Ordinal);
     }
 
-    [Fact(Explicit = true)]
+    [Fact]
     public void No_line_of_a_result_is_a_table()
     {
         string output = Cli.Run("none\nnone\nfinish\n", "assess", "--linear").Output;
         Assert.All(output.Split('\n'), line => Assert.DoesNotMatch(@"\t|\||   ", line));
     }
 
-    [Fact(Explicit = true)]
+    [Fact]
     public void A_saved_profile_needs_no_prompt()
     {
         using var folder = new TempFolder();
@@ -46,7 +46,7 @@ public sealed class LinearAloudTests
         Assert.Contains("Place 1.", output, StringComparison.Ordinal);
     }
 
-    [Fact(Explicit = true)]
+    [Fact]
     public void An_error_reads_the_same_in_both_modes()
     {
         var model = new Model();

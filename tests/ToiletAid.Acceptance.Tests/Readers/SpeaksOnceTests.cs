@@ -9,7 +9,7 @@ public sealed class SpeaksOnceTests
 {
     private const string ModeLine = "Full screen. F2 for linear. F1 help. F9 menu. Control Q leaves.";
 
-    [Theory(Explicit = true)]
+    [Theory]
     [InlineData(Reader.Yasr)]
     [InlineData(Reader.Fenrir)]
     public void The_start_screen_and_its_keys_are_said_once(string reader)
@@ -29,7 +29,7 @@ public sealed class SpeaksOnceTests
         Said(aloud.Press(Keys.Enter), "How much is asked? 1. Quick, by observation 2. Full, everything that can matter 3. Measured, with goniometer, dynamometer, peg test and tape Choice 1 of 3: Quick, by observation");
     }
 
-    [Theory(Explicit = true)]
+    [Theory]
     [InlineData(Reader.Yasr)]
     [InlineData(Reader.Fenrir)]
     public void A_quick_assessment_says_each_key_once(string reader)
@@ -48,7 +48,7 @@ public sealed class SpeaksOnceTests
         Assert.Equal("result", model.Shell.Current.Name);
     }
 
-    [Theory(Explicit = true)]
+    [Theory]
     [InlineData(Reader.Yasr)]
     [InlineData(Reader.Fenrir)]
     public void Every_kind_of_question_says_each_key_once(string reader)
@@ -70,7 +70,7 @@ public sealed class SpeaksOnceTests
         }
     }
 
-    [Theory(Explicit = true)]
+    [Theory]
     [InlineData(Reader.Yasr)]
     [InlineData(Reader.Fenrir)]
     public void Nothing_is_said_while_nobody_presses_a_key(string reader)
@@ -81,7 +81,7 @@ public sealed class SpeaksOnceTests
         Assert.Single(aloud.Press(Keys.Down));
     }
 
-    [Fact(Explicit = true)]
+    [Fact]
     public void A_whole_quick_assessment_says_little_more_than_the_linear_one()
     {
         var model = new Model();

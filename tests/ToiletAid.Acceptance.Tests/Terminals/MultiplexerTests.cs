@@ -8,7 +8,7 @@ namespace ToiletAid.Acceptance.Tests.Terminals;
 [Collection(nameof(Aloud))]
 public sealed class MultiplexerTests
 {
-    [Theory(Explicit = true)]
+    [Theory]
     [InlineData(40, 12)]
     [InlineData(80, 24)]
     [InlineData(200, 50)]

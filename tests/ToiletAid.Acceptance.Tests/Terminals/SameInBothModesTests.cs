@@ -13,7 +13,7 @@ public sealed class SameInBothModesTests : IDisposable
 
     public void Dispose() => _home.Dispose();
 
-    [Fact(Explicit = true)]
+    [Fact]
     public void Linear_full_screen_and_a_change_at_every_question_write_the_same_file()
     {
         string[] linear = Answers(typed: true), keys = Answers(typed: false);

@@ -11,7 +11,7 @@ public sealed partial class SignalTests
     private const int Rounds = 100;
     private static readonly int[] Signals = [1, 2, 15];
 
-    [Fact(Explicit = true)]
+    [Fact]
     public async Task Stops_at_random_moments_restore_the_terminal_and_lose_no_answer()
     {
         int seed = Random.Shared.Next();

@@ -13,7 +13,7 @@ public sealed partial class TerminalLifeTests : IDisposable
 
     public void Dispose() => _home.Dispose();
 
-    [Theory(Explicit = true)]
+    [Theory]
     [InlineData("--linear")]
     [InlineData("--full-screen")]
     public void Nothing_is_sent_for_ten_seconds_without_a_key(string mode)
@@ -24,7 +24,7 @@ public sealed partial class TerminalLifeTests : IDisposable
         Assert.Empty(terminal.Quiet(10_000, 10_000));
     }
 
-    [Fact(Explicit = true)]
+    [Fact]
     public void No_title_colour_cursor_shape_or_mouse_is_asked_of_the_terminal()
     {
         using var terminal = Run("assess");
@@ -42,7 +42,7 @@ public sealed partial class TerminalLifeTests : IDisposable
         Assert.True(terminal.All.LastIndexOf("?25h", StringComparison.Ordinal) > terminal.All.LastIndexOf("?25l", StringComparison.Ordinal));
     }
 
-    [Theory(Explicit = true)]
+    [Theory]
     [InlineData("", true)]
     [InlineData("1", false)]
     public void High_contrast_is_white_on_black_unless_colours_are_refused(string noColour, bool coloured)
@@ -53,7 +53,7 @@ public sealed partial class TerminalLifeTests : IDisposable
         Assert.Equal(coloured, Colour().IsMatch(terminal.All));
     }
 
-    [Fact(Explicit = true)]
+    [Fact]
     public void A_file_planted_in_the_current_folder_changes_nothing()
     {
         using var folder = new TempFolder();
@@ -72,7 +72,7 @@ public sealed partial class TerminalLifeTests : IDisposable
         Assert.Equal(clean, Screen(folder.Path, ("TUI_CONFIG", """{"Theme":"Evil"}""")));
     }
 
-    [Fact(Explicit = true)]
+    [Fact]
     public void Linear_mode_on_a_dumb_terminal_sends_no_escape_at_all()
     {
         using var terminal = new PtySession([BuiltProgram.Path, "assess"], _home.Environment(("TERM", "dumb")));
@@ -84,7 +84,7 @@ public sealed partial class TerminalLifeTests : IDisposable
         Assert.DoesNotMatch(Odd(), terminal.All);
     }
 
-    [Fact(Explicit = true)]
+    [Fact]
     public void Leaving_gives_the_terminal_back_and_clears_it_when_asked()
     {
         using var terminal = Run("assess", "--clear");
@@ -99,7 +99,7 @@ public sealed partial class TerminalLifeTests : IDisposable
         Assert.False(Directory.Exists(_home.Data), "nothing was answered, and yet something was kept");
     }
 
-    [Fact(Explicit = true)]
+    [Fact]
     public void The_privacy_key_hides_every_answer_at_once()
     {
         using var terminal = Run("assess");
@@ -113,7 +113,7 @@ public sealed partial class TerminalLifeTests : IDisposable
         terminal.Until("Question 1 of");
     }
 
-    [Fact(Explicit = true)]
+    [Fact]
     public void Answers_of_a_stopped_visit_are_offered_taken_up_and_gone_once_saved()
     {
         using (var terminal = Run("assess"))
@@ -148,7 +148,7 @@ public sealed partial class TerminalLifeTests : IDisposable
         Assert.Contains("red-flags", File.ReadAllText(Path.Combine(_home.Path, "k-7.json")), StringComparison.Ordinal);
     }
 
-    [Fact(Explicit = true)]
+    [Fact]
     public void Leaving_with_answers_that_are_not_saved_asks_first_and_Escape_never_leaves()
     {
         using var terminal = Run("assess");
