@@ -102,6 +102,11 @@ public sealed class AdviceText(Knowledge knowledge)
                 yield return line;
             }
 
+            foreach (string line in plan.Rank == 1 && advice.Grip is { } grip ? GripText.Lines(grip, plan) : [])
+            {
+                yield return line;
+            }
+
             foreach (var caution in plan.Cautions)
             {
                 yield return $"Caution, {Words.Of(caution.Rule.Severity)}. {Sentence(caution)}";
