@@ -1,3 +1,6 @@
+using System.Text;
+using System.Text.Json;
+using ToiletAid.App.Wording;
 using ToiletAid.Core;
 using ToiletAid.Core.Advising;
 using ToiletAid.Core.Person;
@@ -36,4 +39,16 @@ public static class Paper
 
     /// <summary>The sheet for the person, or for a helper.</summary>
     public static Document Sheet(Case about, bool toHelper) => new SheetDocument(about, PlainRules.Load(), toHelper).Make();
+
+    /// <summary>The data for the record system, a FHIR R4 bundle in JSON.</summary>
+    public static string Record(Case about)
+    {
+        using var buffer = new MemoryStream();
+        using (var json = new Utf8JsonWriter(buffer, AdviceJson.Indented))
+        {
+            new RecordWriter(json, about).Write();
+        }
+
+        return Encoding.UTF8.GetString(buffer.ToArray()) + "\n";
+    }
 }

@@ -17,7 +17,8 @@ internal static class AssessCommand
         var person = new Option<string?>("--person") { Description = "Code of the person, never a name. Needed for a new file; asked for when left out." };
         var date = new Option<string?>("--date") { Description = "Day of the visit, such as 2026-03-09. Today when left out." };
         var top = Formats.Top();
-        var command = new Command("assess", "Ask the questions and read out the ranked shortlist.") { depth, save, person, date, top };
+        var aids = StockOption.Define();
+        var command = new Command("assess", "Ask the questions and read out the ranked shortlist.") { depth, save, person, date, top, aids };
         var mode = new ModeOptions();
         mode.AddTo(command);
         command.SetAction(parsed =>
@@ -40,7 +41,7 @@ internal static class AssessCommand
                 return ExitCode.WrongUsage;
             }
 
-            return new Assessment(terminal, manner, Words.Find<Depth>(parsed.GetValue(depth))!.Value, parsed.GetValue(save), parsed.GetValue(person), day, parsed.GetValue(top)).Run();
+            return new Assessment(terminal, manner, Words.Find<Depth>(parsed.GetValue(depth))!.Value, parsed.GetValue(save), parsed.GetValue(person), day, parsed.GetValue(top), parsed.GetValue(aids)).Run();
         });
         return command;
     }

@@ -11,14 +11,18 @@ using ToiletAidTui.Screens;
 namespace ToiletAidTui.Commands;
 
 /// <summary>One interview from the first line to the saved file.</summary>
-internal sealed class Assessment(Terminal terminal, Manner manner, Depth depth, string? save, string? person, DateOnly day, int top)
+internal sealed class Assessment(Terminal terminal, Manner manner, Depth depth, string? save, string? person, DateOnly day, int top, string? aids)
 {
     private readonly SpeechLines _lines = new(terminal.Talk, terminal.InputIsTerminal ? terminal.Width : 0);
     private readonly LineReader _input = new(terminal.Input);
 
     internal int Run()
     {
-        var knowledge = BuiltIn.Knowledge();
+        if (StockOption.Over(BuiltIn.Knowledge(), aids, terminal) is not { } knowledge)
+        {
+            return ExitCode.InputRefused;
+        }
+
         var questions = knowledge.Questions;
         var files = new ProfileFile(questions);
         Profile? earlier = null;

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using ToiletAid.App.Files;
 using ToiletAid.Core.Advising;
+using ToiletAidTui.Commands.Calculators;
 using ToiletAidTui.Host;
 
 namespace ToiletAidTui.Commands;
@@ -44,7 +45,9 @@ public static class CliHost
             ReportCommand.Define(terminal),
             QuestionsCommand.Define(terminal),
             AidsCommand.Define(terminal),
+            CalcCommand.Define(terminal),
             SettingsCommand.Define(terminal),
+            AccessibilityCommand.Define(terminal),
         };
         var mode = new ModeOptions();
         mode.AddTo(root);

@@ -94,6 +94,11 @@ internal sealed class ReportCommand
 
     private string Text(Case about, string kind, string format, bool toHelper)
     {
+        if (kind == Record)
+        {
+            return Paper.Record(about);
+        }
+
         var document = kind == Note ? Paper.Note(about) : Paper.Sheet(about, toHelper);
         return format switch
         {

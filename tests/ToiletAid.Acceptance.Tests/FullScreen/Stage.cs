@@ -18,13 +18,13 @@ internal sealed class Stage : IDisposable
     private readonly AnswerScreen _screen;
     private readonly SessionToken _session;
 
-    internal Stage(Shell shell, int columns, int rows)
+    internal Stage(Shell shell, int columns, int rows, FullScreenOptions? options = null)
     {
         Environment.SetEnvironmentVariable("DisableRealDriverIO", "1");
         _app = Application.Create(_time);
         _app.Init(DriverRegistry.Names.ANSI);
         _app.Driver!.SetScreenSize(columns, rows);
-        _screen = new FullScreenHost(shell, new()).Build(_app);
+        _screen = new FullScreenHost(shell, options ?? new()).Build(_app);
         _session = _app.Begin(_screen)!;
         Draw();
     }
@@ -38,6 +38,13 @@ internal sealed class Stage : IDisposable
     internal void Press(Key key)
     {
         _app.InjectKey(key);
+        Draw();
+    }
+
+    /// <summary>Lets the loop go round once, as it does many times a second.</summary>
+    internal void GoRound()
+    {
+        _app.RaiseIteration();
         Draw();
     }
 

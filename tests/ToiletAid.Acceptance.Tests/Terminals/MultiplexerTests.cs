@@ -30,7 +30,7 @@ public sealed class MultiplexerTests
             string[] was = before.Split('\n'), now = Tmux("capture-pane", "-p").Split('\n');
             int row = Check();
             Assert.All(Enumerable.Range(0, row), y => Assert.Equal(was[y], now[y]));
-            Assert.Contains("1 of 4", now[row], StringComparison.Ordinal);
+            Assert.Contains("New numbness between", now[row], StringComparison.Ordinal);
 
             int Check()
             {

@@ -14,16 +14,15 @@ public sealed class ReachAnalysisTests
 
     private static readonly ReachSettings NoDraws = new() { Draws = 0, WithDetail = false };
 
-    // A lattice prototype of the same question: 172 cm, body mass index 24, right hand, seated; grip centre to target in cm. It is a
-    // sanity band of 4 cm, not truth.
+    // A lattice prototype of the same question: 172 cm, body mass index 24, right hand, seated; grip centre to target 8 to 9 cm from
+    // both sides with full joint range. It is a sanity band of 4 cm, not truth.
     [Theory]
-    [InlineData(60, 70, Approach.Behind, 8.5)]
-    [InlineData(60, 70, Approach.Front, 8.5)]
-    public void The_reference_person_lies_in_the_sanity_band(double extension, double rotation, Approach approach, double centimetres)
+    [InlineData(Approach.Behind)]
+    [InlineData(Approach.Front)]
+    public void With_full_joint_range_the_reference_person_lies_in_the_sanity_band(Approach approach)
     {
-        PersonDraw person = Reference(extension, rotation, stiffTrunk: false);
-        double way = 100 * ReachPeople.Way(in person, Posture.Seated, approach);
-        Assert.InRange(way, centimetres - 4, centimetres + 4);
+        PersonDraw person = Reference(60, 70, stiffTrunk: false);
+        Assert.InRange(100 * ReachPeople.Way(in person, Posture.Seated, approach), 8 - 4, 9 + 4);
     }
 
     [Fact]
@@ -315,12 +314,12 @@ public sealed class ReachAnalysisTests
     }
 
     // Draws follow the poses of the person before and of the middle person instead of being solved from all starts. The followed
-    // length can only be longer. Measured: 1 in 100 draws from behind or the side is more than a centimetre longer, 1 in 8 from the
+    // length can only be longer. Measured: 2 in 100 draws from behind and 1 from the side are more than a centimetre longer, 5 from the
     // front, where there are many valleys.
     [Theory]
-    [InlineData(Approach.Behind, 0.02)]
+    [InlineData(Approach.Behind, 0.03)]
     [InlineData(Approach.Side, 0.02)]
-    [InlineData(Approach.Front, 0.15)]
+    [InlineData(Approach.Front, 0.06)]
     public void The_quick_draws_agree_with_full_solves(Approach approach, double mostApart)
     {
         const int Draws = 48;
@@ -350,7 +349,7 @@ public sealed class ReachAnalysisTests
 
         string found = $"{apart} of {compared}, mean {1000 * sum / compared:0.00} mm";
         Assert.True(apart <= mostApart * compared, found);
-        Assert.True(sum / compared < (approach == Approach.Front ? 0.008 : 0.001), found);
+        Assert.True(sum / compared < (approach == Approach.Front ? 0.003 : 0.001), found);
     }
 
     [Fact]
