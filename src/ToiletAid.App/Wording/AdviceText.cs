@@ -138,7 +138,8 @@ public sealed class AdviceText(Knowledge knowledge)
 
     private IEnumerable<string> SetUp(RankedPlan plan, Answers known) => ["Set-up:", .. new SetupText(plan, known, knowledge).Lines()];
 
-    private static IEnumerable<string> Demands(RankedPlan plan)
+    /// <summary>What the plan asks of reach and hand, with its band.</summary>
+    public static IEnumerable<string> Demands(RankedPlan plan)
     {
         if (plan.Demands.Need is { } need && double.IsFinite(need.MedianLength))
         {
