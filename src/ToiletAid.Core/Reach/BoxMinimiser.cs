@@ -17,16 +17,25 @@ internal static class BoxMinimiser
     /// <param name="q">Start, inside the box; end on return.</param>
     /// <param name="rounds">Largest number of steps.</param>
     /// <param name="tolerance">Stops when two steps in a row gain less than this share of the stature.</param>
+    /// <param name="giveUpAbove">Stops as soon as the rounds that are left, each gaining as much as the last one, would not come down to
+    /// this, m.</param>
     /// <returns>The value there, m.</returns>
-    public static double Descend(in ReachObjective objective, in JointBox box, ref JointVector q, int rounds, double tolerance)
+    public static double Descend(
+        in ReachObjective objective,
+        in JointBox box,
+        ref JointVector q,
+        int rounds,
+        double tolerance,
+        double giveUpAbove = double.PositiveInfinity)
     {
         JointAngles angles = objective.Angles(in q);
         objective.Try(in angles, ReachObjective.Everything, out ReachTrial here);
         double unit = objective.Unit, damping = 0.06 * unit;
         int weak = 0;
-        for (int round = 0; round < rounds && weak < 2; round++)
+        bool hopeless = false;
+        for (int round = 0; round < rounds && weak < 2 && !hopeless; round++)
         {
-            Matrix curvature = default;
+            SymmetricMatrix curvature = default;
             objective.Slopes(in angles, in here, out ReachSlopes slopes);
             AddCurvature(in objective, in here, in slopes, ref curvature);
             bool moved = false;
@@ -49,6 +58,7 @@ internal static class BoxMinimiser
                 {
                     moved = true;
                     weak = gain < tolerance * unit ? weak + 1 : 0;
+                    hopeless = there.Value - ((rounds - round - 1) * gain) > giveUpAbove;
                     q = next;
                     angles = nextAngles;
                     here = there;
@@ -77,17 +87,21 @@ internal static class BoxMinimiser
 
     /// <summary>Curvature: of the distance to where the way touches (across the line, one over the distance), of the squares of the
     /// depths, and of the handle's bend.</summary>
-    private static void AddCurvature(in ReachObjective objective, in ReachTrial here, in ReachSlopes slopes, ref Matrix curvature)
+    private static void AddCurvature(in ReachObjective objective, in ReachTrial here, in ReachSlopes slopes, ref SymmetricMatrix curvature)
     {
         Space line = here.Grip - here.Touch;
-        double size = Math.Max(line.Length, 0.006 * objective.Unit);
-        Space n = (1 / size) * line;
+        double inverse = 1 / Math.Max(line.Length, 0.006 * objective.Unit);
+        Space n = inverse * line;
+        JointVector along = default;
         for (int i = 0; i < N; i++)
         {
-            double along = Space.Dot(n, slopes.Grip[i]);
+            along[i] = Space.Dot(n, slopes.Grip[i]);
+            Space grip = inverse * slopes.Grip[i];
+            double share = inverse * along[i];
+            ref double row = ref curvature.Row(i);
             for (int j = 0; j <= i; j++)
             {
-                curvature[i, j] += (Space.Dot(slopes.Grip[i], slopes.Grip[j]) - (along * Space.Dot(n, slopes.Grip[j]))) / size;
+                Unsafe.Add(ref row, j) += Space.Dot(grip, slopes.Grip[j]) - (share * along[j]);
             }
         }
 
@@ -95,11 +109,11 @@ internal static class BoxMinimiser
         JointVector total = default;
         for (int k = 0; k < slopes.Count; k++)
         {
-            double depth = here.Depth[slopes.Which[k]];
+            double twice = 2 * here.Depth[slopes.Which[k]];
             curvature.Add(pressure, in slopes.Depth[k]);
             for (int i = 0; i < N; i++)
             {
-                total[i] += 2 * depth * slopes.Depth[k][i];
+                total[i] += twice * slopes.Depth[k][i];
             }
         }
 
@@ -117,18 +131,19 @@ internal static class BoxMinimiser
 
     /// <summary>The damped step from a point, cut off at the limits, and the change that the model expects of it.</summary>
     private static JointVector Step(
-        in Matrix curvature,
+        in SymmetricMatrix curvature,
         in JointBox box,
         in JointVector q,
         in JointVector slope,
         double damping,
         out double expected)
     {
-        Fixed state = default;
+        // Bits of the joints that are held at a limit.
+        uint held = 0;
         JointVector step = default;
         for (int i = 0; i < N; i++)
         {
-            state[i] = (q[i] <= box.Low[i] && slope[i] > 0) || (q[i] >= box.High[i] && slope[i] < 0);
+            held |= (q[i] <= box.Low[i] && slope[i] > 0) || (q[i] >= box.High[i] && slope[i] < 0) ? 1u << i : 0;
         }
 
         // Where the step would leave the box it goes to the limit, and the others are solved again around that.
@@ -136,10 +151,11 @@ internal static class BoxMinimiser
         for (int pass = 0; pass < 4 && again; pass++)
         {
             again = false;
-            JointVector free = Solve(in curvature, in slope, in step, in state, damping);
+            JointVector free = step;
+            curvature.SolveFree(held, damping, in slope, ref free);
             for (int i = 0; i < N; i++)
             {
-                if (state[i])
+                if ((held & (1u << i)) != 0)
                 {
                     continue;
                 }
@@ -148,7 +164,7 @@ internal static class BoxMinimiser
                 step[i] = inside - q[i];
                 if (inside != there)
                 {
-                    state[i] = true;
+                    held |= 1u << i;
                     again = true;
                 }
             }
@@ -165,141 +181,5 @@ internal static class BoxMinimiser
 
         expected += 0.5 * curvature.Along(in step);
         return next;
-    }
-
-    /// <summary>The step of the free variables around the steps of the fixed ones.</summary>
-    private static JointVector Solve(in Matrix curvature, in JointVector slope, in JointVector step, in Fixed state, double damping)
-    {
-        Matrix damped = default;
-        JointVector packed = default;
-        Order order = default;
-        int count = 0;
-        for (int i = 0; i < N; i++)
-        {
-            if (state[i])
-            {
-                continue;
-            }
-
-            order[count] = i;
-            double right = -slope[i];
-            for (int j = 0; j < N; j++)
-            {
-                right -= state[j] ? curvature[Math.Max(i, j), Math.Min(i, j)] * step[j] : 0;
-            }
-
-            packed[count] = right;
-            for (int k = 0; k < count; k++)
-            {
-                damped[count, k] = curvature[i, order[k]];
-            }
-
-            damped[count, count] = curvature[i, i] + damping;
-            count++;
-        }
-
-        damped.Solve(count, ref packed);
-        JointVector free = default;
-        for (int k = 0; k < count; k++)
-        {
-            free[order[k]] = packed[k];
-        }
-
-        return free;
-    }
-
-    [InlineArray(N)]
-    private struct Order
-    {
-        private int _first;
-    }
-
-    [InlineArray(N)]
-    private struct Fixed
-    {
-        private bool _first;
-    }
-
-    [InlineArray(N * N)]
-    private struct Cells
-    {
-        private double _first;
-    }
-
-    /// <summary>A symmetric matrix of which the lower half is kept.</summary>
-    private struct Matrix
-    {
-        private Cells _cells;
-
-        public double this[int i, int j]
-        {
-            readonly get => _cells[(i * N) + j];
-            set => _cells[(i * N) + j] = value;
-        }
-
-        public void Add(double size, in JointVector v)
-        {
-            for (int i = 0; i < N; i++)
-            {
-                double k = size * v[i];
-                for (int j = 0; j <= i; j++)
-                {
-                    _cells[(i * N) + j] += k * v[j];
-                }
-            }
-        }
-
-        public readonly double Along(in JointVector v)
-        {
-            double sum = 0;
-            for (int i = 0; i < N; i++)
-            {
-                sum += _cells[(i * N) + i] * v[i] * v[i];
-                for (int j = 0; j < i; j++)
-                {
-                    sum += 2 * _cells[(i * N) + j] * v[i] * v[j];
-                }
-            }
-
-            return sum;
-        }
-
-        /// <summary>Solves for the right-hand side in place, first rows only, by Cholesky's method; a pivot that is not above 0 is made so.</summary>
-        public void Solve(int size, ref JointVector b)
-        {
-            for (int i = 0; i < size; i++)
-            {
-                for (int j = 0; j <= i; j++)
-                {
-                    double sum = _cells[(i * N) + j];
-                    for (int k = 0; k < j; k++)
-                    {
-                        sum -= _cells[(i * N) + k] * _cells[(j * N) + k];
-                    }
-
-                    _cells[(i * N) + j] = i == j ? Math.Sqrt(Math.Max(sum, 1e-9)) : sum / _cells[(j * N) + j];
-                }
-            }
-
-            for (int i = 0; i < size; i++)
-            {
-                for (int k = 0; k < i; k++)
-                {
-                    b[i] -= _cells[(i * N) + k] * b[k];
-                }
-
-                b[i] /= _cells[(i * N) + i];
-            }
-
-            for (int i = size - 1; i >= 0; i--)
-            {
-                for (int k = i + 1; k < size; k++)
-                {
-                    b[i] -= _cells[(k * N) + i] * b[k];
-                }
-
-                b[i] /= _cells[(i * N) + i];
-            }
-        }
     }
 }

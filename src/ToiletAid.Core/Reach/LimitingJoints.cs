@@ -22,7 +22,7 @@ internal static class LimitingJoints
         {
             bool upper = pose[i] >= box.High[i] && slope[i] < -Matters;
             bool lower = pose[i] <= box.Low[i] && slope[i] > Matters;
-            if ((upper || lower) && Motion(i, upper) is { } motion && IsThePersons(i, in box, posture))
+            if ((upper || lower) && Motion(i, upper) is { } motion && IsThePersons(i, upper, in box, posture))
             {
                 candidates.Add((motion, i, upper, -Math.Abs(slope[i])));
             }
@@ -43,11 +43,11 @@ internal static class LimitingJoints
     }
 
     /// <summary>False where the posture and not the person sets the limit.</summary>
-    private static bool IsThePersons(int index, in JointBox box, PostureNumbers posture) => index switch
+    private static bool IsThePersons(int index, bool upper, in JointBox box, PostureNumbers posture) => index switch
     {
         JointVector.Lean => box.High[index] < posture.LeanHigh,
         JointVector.Bend => box.High[index] < posture.Bend,
-        JointVector.Twist => box.High[index] < posture.Twist,
+        JointVector.Twist => upper ? box.High[index] < posture.TwistBack : -box.Low[index] < posture.TwistForward,
         _ => true,
     };
 

@@ -16,7 +16,10 @@ internal struct PoseLeaders
     private Places<double> _values;
 
     /// <summary>How many there are.</summary>
-    public int Held { get; private set; }
+    public int Held { readonly get; private set; }
+
+    /// <summary>Value of the best, m; infinite when there is none.</summary>
+    public readonly double Least => Held == 0 ? double.PositiveInfinity : _values[0];
 
     /// <summary>Takes a pose in if it is among the best.</summary>
     public void Offer(double value, in JointVector pose)

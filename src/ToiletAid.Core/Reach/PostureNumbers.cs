@@ -13,7 +13,8 @@ internal sealed class PostureNumbers
         LeanLow = Read("lean-low");
         LeanHigh = Read("lean-high");
         Bend = Read("bend");
-        Twist = Read("twist");
+        TwistForward = Read("twist-forward");
+        TwistBack = Read("twist-back");
         PelvisLean = Read("pelvis-share-of-lean");
         PelvisBend = Read("pelvis-share-of-bend");
         ThighFlexion = Read("thigh-flexion");
@@ -28,7 +29,11 @@ internal sealed class PostureNumbers
 
     public double Bend { get; }
 
-    public double Twist { get; }
+    /// <summary>Greatest twist that brings the working shoulder forward.</summary>
+    public double TwistForward { get; }
+
+    /// <summary>Greatest twist that takes it back; people turn less far that way.</summary>
+    public double TwistBack { get; }
 
     public double PelvisLean { get; }
 

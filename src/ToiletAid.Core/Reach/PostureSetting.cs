@@ -20,7 +20,7 @@ internal static class PostureSetting
         JointRanges r = person.Ranges;
         double leanHigh = Math.Min(posture.LeanHigh, r[JointMotion.TrunkFlexion]);
         double bend = Math.Min(posture.Bend, r[JointMotion.TrunkSideBend]);
-        double twist = Math.Min(posture.Twist, r[JointMotion.TrunkRotation]);
+        double twist = r[JointMotion.TrunkRotation];
         if (!posture.IsLying)
         {
             leanHigh = Math.Min(leanHigh, person.LeanForward);
@@ -59,7 +59,7 @@ internal static class PostureSetting
         box.Low = new JointVector(
             posture.LeanLow,
             -bend,
-            -twist,
+            -Math.Min(twist, posture.TwistForward),
             -r[JointMotion.ShoulderExtension],
             -r[JointMotion.ShoulderAdduction],
             -r[JointMotion.ShoulderExternalRotation],
@@ -67,7 +67,7 @@ internal static class PostureSetting
         box.High = new JointVector(
             leanHigh,
             bendHigh,
-            twist,
+            Math.Min(twist, posture.TwistBack),
             Math.Min(r[JointMotion.ShoulderFlexion], numbers["solver.upper-arm-forward-most"]),
             Math.Min(r[JointMotion.ShoulderAbduction], numbers["solver.upper-arm-sideways-most"]),
             r[JointMotion.ShoulderInternalRotation],

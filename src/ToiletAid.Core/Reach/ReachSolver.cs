@@ -13,9 +13,16 @@ internal static class ReachSolver
     private const int ThirdKept = 5;
     private const int ThirdRounds = 20;
     private const double Promising = 5e-3;
+
+    /// <summary>How far above the best a pose may seem to end and still be followed, m.</summary>
+    private const double Hope = 0.03;
     private const int ScreenRounds = 2;
     private const int Screened = 4;
     private const int Followed = 3;
+    private const int FollowedRounds = 6;
+
+    /// <summary>Share of the stature that two rounds must gain; half a millimetre matters to nobody.</summary>
+    private const double DrawTolerance = 3e-4;
 
     // Poses that were best for random people, chosen so that few remain for which none of them leads to the best. One line a start:
     // lean, bend, twist, shoulder flexion, abduction, internal rotation, elbow, in rad.
@@ -95,25 +102,33 @@ internal static class ReachSolver
             _ => SideStarts,
         };
         // The field is narrowed in steps, because which valley is deepest shows only some way down.
+        // From the front the valleys are too many for giving up on one so early.
+        double hope = approach == Approach.Front ? double.PositiveInfinity : Hope;
         PoseLeaders first = default;
         foreach (JointVector start in starts)
         {
             JointVector q = box.Clamp(in start);
-            first.Offer(BoxMinimiser.Descend(in objective, in box, ref q, FirstRounds, 1e-4), in q);
+            first.Offer(BoxMinimiser.Descend(in objective, in box, ref q, FirstRounds, 1e-4, first.Least + hope), in q);
         }
 
-        PoseLeaders second = Deeper(in objective, in box, in first, SecondKept, SecondRounds);
-        leaders = Deeper(in objective, in box, in second, ThirdKept, ThirdRounds);
+        PoseLeaders second = Deeper(in objective, in box, in first, SecondKept, SecondRounds, hope);
+        leaders = Deeper(in objective, in box, in second, ThirdKept, ThirdRounds, hope);
         return BoxMinimiser.Descend(in objective, in box, ref leaders.Poses[0], FineRounds, 1e-6);
     }
 
-    private static PoseLeaders Deeper(in ReachObjective objective, in JointBox box, in PoseLeaders from, int kept, int rounds)
+    private static PoseLeaders Deeper(
+        in ReachObjective objective,
+        in JointBox box,
+        in PoseLeaders from,
+        int kept,
+        int rounds,
+        double hope)
     {
         PoseLeaders deeper = default;
         for (int i = 0; i < Math.Min(from.Held, kept); i++)
         {
             JointVector q = from.Poses[i];
-            deeper.Offer(BoxMinimiser.Descend(in objective, in box, ref q, rounds, 1e-4), in q);
+            deeper.Offer(BoxMinimiser.Descend(in objective, in box, ref q, rounds, 1e-4, from.Least + hope), in q);
         }
 
         return deeper;
@@ -160,10 +175,10 @@ internal static class ReachSolver
     public static void Improve(in ReachObjective objective, in JointBox box, in JointVector start, ref double value, ref JointVector best)
     {
         JointVector other = box.Clamp(in start);
-        double second = BoxMinimiser.Descend(in objective, in box, ref other, FirstRounds, 1e-4);
+        double second = BoxMinimiser.Descend(in objective, in box, ref other, FollowedRounds, 1e-4, value + Promising);
         if (second < value + Promising)
         {
-            second = BoxMinimiser.Descend(in objective, in box, ref other, FineRounds, 1e-4);
+            second = BoxMinimiser.Descend(in objective, in box, ref other, FineRounds, DrawTolerance);
             if (second < value)
             {
                 (value, best) = (second, other);
@@ -175,6 +190,6 @@ internal static class ReachSolver
     public static double Follow(in ReachObjective objective, in JointBox box, ref JointVector pose)
     {
         pose = box.Clamp(in pose);
-        return BoxMinimiser.Descend(in objective, in box, ref pose, FineRounds, 1e-4);
+        return BoxMinimiser.Descend(in objective, in box, ref pose, FineRounds, DrawTolerance);
     }
 }
