@@ -86,7 +86,13 @@ public sealed class QuestionPlanner(Knowledge knowledge, Advisor advisor)
             _first = Best(_now);
             foreach (int i in Enumerable.Range(0, _offers.Count).OrderByDescending(i => _now[i]).Take(PlansLookedAt))
             {
-                NoteRules(_offers[i]);
+                NoteRules(_offers[i], Cautions.All);
+            }
+
+            // What is assumed of two answers at once may keep out the plan that would be first; either answer alone would not show it.
+            foreach (var offer in _offers.Where((o, i) => _now[i] == 0 && _first >= 0 && IfUsable(o) > _now[_first]))
+            {
+                NoteRules(offer, []);
             }
         }
 
@@ -97,10 +103,10 @@ public sealed class QuestionPlanner(Knowledge knowledge, Advisor advisor)
         }
 
         /// <summary>Rules about a plan that wait for an answer; notes are not worth a question.</summary>
-        private void NoteRules(Offer offer)
+        private void NoteRules(Offer offer, ImmutableArray<RuleCheck> cautions)
         {
             var context = new RuleContext(_knowledge, _appraiser.Known, offer.Plan, offer.Demands);
-            foreach (var rule in offer.Unclear.Concat(Cautions.All).Where(r => _knowledge.Rules[r.Id].Severity < Severity.Note))
+            foreach (var rule in offer.Unclear.Concat(cautions).Where(r => _knowledge.Rules[r.Id].Severity < Severity.Note))
             {
                 foreach (string question in rule.Check(context).Needs)
                 {
@@ -116,6 +122,8 @@ public sealed class QuestionPlanner(Knowledge knowledge, Advisor advisor)
                 }
             }
         }
+
+        private double IfUsable(Offer offer) => Advisor.Dot(_appraiser.Values(offer.Plan, _appraiser.Middle), _weights.Centroid);
 
         private bool SetsUp(Question question) => _first >= 0 && question.SetsUp switch
         {

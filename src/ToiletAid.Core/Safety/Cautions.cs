@@ -18,7 +18,7 @@ internal static class Cautions
         new("wound-advice", c => c.Is("skin", "sore-or-broken", "pressure-injury", "surgical-wound")),
         new("infection", c => c.Is("infection", "yes")),
         new("electric-installer", c => RuleOutcome.If(c.Plan.Aid.Water is { NeedsSocket: true })),
-        new("lean-and-fall", c => RuleOutcome.If(RulesOut.Leans(c.Plan))),
+        new("lean-and-fall", c => RuleOutcome.If(RulesOut.Leans(c.Plan) || PoseLeans(c))),
         new("surgical-precaution", SurgicalPrecaution),
         new("skin-cannot-be-felt", PoorFeeling),
         new("warm-water", WarmWater),
@@ -95,6 +95,12 @@ internal static class Cautions
             ? RuleOutcome.Yes.With(
                 new Slot("operation", 0, Dimension.Number, Words.Of(hardest.Kind)), new Slot("share", hardest.ShareOfAcceptable, Dimension.Number))
             : RuleOutcome.No;
+
+    /// <summary>True when the pose that was found leans forward far enough to cost balance, though the posture need not.</summary>
+    private static bool PoseLeans(RuleContext c) =>
+        c.Plan.Posture is not (Posture.SideLying or Posture.Reclined)
+        && c.Plan.Approach is not null
+        && c.Demands.Need?.Pose.Lean >= c.Value("balance.lean-caution");
 
     private static RuleOutcome SecondWayAway(RuleContext c) =>
         c.Plan.Aid is { Reach: ReachKind.None, Method: not MethodKind.Helper } or { ChangesFixtures: true }
