@@ -69,6 +69,7 @@ internal sealed class Reader : IDisposable
 
     public void Dispose()
     {
+        _terminal.EndAll();
         _terminal.Dispose();
         _folder.Dispose();
         _home.Dispose();

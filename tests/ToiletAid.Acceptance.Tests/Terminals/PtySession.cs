@@ -86,6 +86,24 @@ internal sealed class PtySession : IDisposable
         return int.Parse(children.Trim(), CultureInfo.InvariantCulture);
     }
 
+    /// <summary>Ends every program that was started in the terminal. A screen reader hands the other end of its terminal on to its child,
+    /// which therefore never learns that the terminal is gone.</summary>
+    internal void EndAll()
+    {
+        foreach (int id in Under(_helper.Id))
+        {
+            try
+            {
+                using var process = Process.GetProcessById(id);
+                process.Kill();
+            }
+            catch (ArgumentException)
+            {
+                // It has ended by itself meanwhile.
+            }
+        }
+    }
+
     public void Dispose()
     {
         _helper.StandardInput.Close();
@@ -95,6 +113,13 @@ internal sealed class PtySession : IDisposable
         }
 
         _helper.Dispose();
+    }
+
+    private static IEnumerable<int> Under(int id)
+    {
+        string list = $"/proc/{Text(id)}/task/{Text(id)}/children";
+        int[] children = File.Exists(list) ? [.. File.ReadAllText(list).Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(c => int.Parse(c, CultureInfo.InvariantCulture))] : [];
+        return children.SelectMany(c => Under(c).Prepend(c));
     }
 
     private static string Text(int number) => number.ToString(CultureInfo.InvariantCulture);
