@@ -20,7 +20,7 @@ public sealed class StockReader(AidCatalogue below)
 
     /// <summary>Reads a file.</summary>
     /// <param name="path">Path of a regular file.</param>
-    public Checked<AidCatalogue> ReadFile(string path)
+    public Checked<ClinicStock> ReadFile(string path)
     {
         try
         {
@@ -46,7 +46,7 @@ public sealed class StockReader(AidCatalogue below)
 
     /// <summary>Reads text.</summary>
     /// <param name="utf8">The text, UTF-8.</param>
-    public Checked<AidCatalogue> Read(ReadOnlyMemory<byte> utf8)
+    public Checked<ClinicStock> Read(ReadOnlyMemory<byte> utf8)
     {
         if (utf8.Span.StartsWith("\uFEFF"u8))
         {
@@ -61,15 +61,15 @@ public sealed class StockReader(AidCatalogue below)
             Check(root);
             if (issues.Count > 0)
             {
-                return Checked<AidCatalogue>.Bad(issues);
+                return Checked<ClinicStock>.Bad(issues);
             }
 
             var file = JsonSerializer.Deserialize(utf8.Span, KnowledgeJson.Default.CatalogueFile)!;
-            return Checked<AidCatalogue>.Good(new(file.Aids, file.AddOns));
+            return Checked<ClinicStock>.Good(new(file));
         }
         catch (JsonException e)
         {
-            return Checked<AidCatalogue>.Bad(Broken(e));
+            return Checked<ClinicStock>.Bad(Broken(e));
         }
         catch (InvalidOperationException)
         {
@@ -82,11 +82,11 @@ public sealed class StockReader(AidCatalogue below)
     {
         if (root.Element.ValueKind != JsonValueKind.Object)
         {
-            root.Fault("wrong-kind", "a catalogue is an object in braces with format, aids and addOns");
+            root.Fault("wrong-kind", "a catalogue is an object in braces with format, aids, addOns and, where they are known, prices");
             return;
         }
 
-        root.OnlyMembers("format", "aids", "addOns");
+        root.OnlyMembers("format", "aids", "addOns", "prices");
         if (root.Required("format") is { } format && !(format.Element.ValueKind == JsonValueKind.Number && format.Element.TryGetInt32(out int number) && number == Format))
         {
             format.Fault("unknown-format", $"{format.Quote()} is not a format that this program reads, use {Format}");
@@ -108,6 +108,25 @@ public sealed class StockReader(AidCatalogue below)
         {
             AddOnCheck.Check(addOn);
         }
+
+        if (root.Member("prices") is { } prices)
+        {
+            Prices(prices);
+        }
+    }
+
+    private static void Prices(JsonWalker prices)
+    {
+        if (prices.Element.ValueKind != JsonValueKind.Object)
+        {
+            prices.Fault("wrong-kind", $"{prices.Quote()} should be an object with roll, wipe or waterCubicMetre");
+            return;
+        }
+
+        prices.OnlyMembers("roll", "wipe", "waterCubicMetre");
+        MemberCheck.Sourced(prices, "roll", "money", 0, 1_000_000, required: false);
+        MemberCheck.Sourced(prices, "wipe", "money", 0, 1_000_000, required: false);
+        MemberCheck.Sourced(prices, "waterCubicMetre", "money", 0, 1_000_000, required: false);
     }
 
     private static void Twice(ImmutableArray<JsonWalker> items)
@@ -125,7 +144,7 @@ public sealed class StockReader(AidCatalogue below)
     private static string? Id(JsonWalker item) =>
         item.Member("id") is { Element.ValueKind: JsonValueKind.String } id ? id.Element.GetString() : null;
 
-    private static Checked<AidCatalogue> Refused(string code, string message) => Checked<AidCatalogue>.Bad(new Issue(code, string.Empty, message));
+    private static Checked<ClinicStock> Refused(string code, string message) => Checked<ClinicStock>.Bad(new Issue(code, string.Empty, message));
 
     private static Issue Broken(JsonException e)
     {

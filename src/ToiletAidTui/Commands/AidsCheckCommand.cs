@@ -19,7 +19,12 @@ internal static class AidsCheckCommand
             var read = new StockReader(BuiltIn.Aids()).ReadFile(path);
             if (read.TryGet(out var stock))
             {
-                terminal.Output.WriteLine($"{path} is good. It has {"aid".ToQuantity(stock.Aids.Length)} and {"add-on".ToQuantity(stock.AddOns.Length)}.");
+                terminal.Output.WriteLine($"{path} is good. It has {"aid".ToQuantity(stock.Catalogue.Aids.Length)} and {"add-on".ToQuantity(stock.Catalogue.AddOns.Length)}.");
+                if (stock.SetsPrices)
+                {
+                    terminal.Output.WriteLine("It sets prices of what is used up.");
+                }
+
                 return ExitCode.Good;
             }
 

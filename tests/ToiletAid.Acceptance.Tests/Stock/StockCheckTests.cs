@@ -13,7 +13,7 @@ public sealed class StockCheckTests
     {
         { "format", "2", "at format: ", "2 is not a format that this program reads, use 1" },
         { "format", null, "", "format is missing, add it" },
-        { "extra", "1", "at extra: ", "extra is not known here, use format, aids, addOns" },
+        { "extra", "1", "at extra: ", "extra is not known here, use format, aids, addOns, prices" },
         { "addOns", null, "", "addOns is missing, add it" },
         { "aids", "{}", "at aids: ", "{} should be a list in square brackets" },
         { "aids.0", "7", "at aids[0]: ", "7 should be an aid in braces" },
@@ -54,6 +54,10 @@ public sealed class StockCheckTests
         { "aids.0.paper.hold", "\"wrap\"", "at aids[0].paper: ", "headGirth is missing, add it" },
         { "aids.0.paper.sheets", "0", "at aids[0].paper.sheets: ", "0 is out of range for sheets, which is 1 to 60" },
         { "aids.0.method", "\"wash\"", "at aids[0]: ", "an aid that washes needs water, add it" },
+        { "prices", "3", "at prices: ", "3 should be an object with roll, wipe or waterCubicMetre" },
+        { "prices", "{\"soap\":1}", "at prices.soap: ", "soap is not known here, use roll, wipe, waterCubicMetre" },
+        { "prices", "{\"roll\":0.4}", "at prices.roll: ", "0.4 should be an object with value, unit, basis and source" },
+        { "prices", "{\"wipe\":{\"value\":-1,\"unit\":\"money\",\"basis\":\"decision\",\"source\":\"invoice\"}}", "at prices.wipe: ", "-1 is out of range for wipe, which is 0 to" },
         { "aids.0.upkeep", null, "at aids[0]: ", "upkeep is missing, add it" },
         { "aids.0.upkeep.price.value", "-3", "at aids[0].upkeep.price: ", "must enclose value -3" },
     };

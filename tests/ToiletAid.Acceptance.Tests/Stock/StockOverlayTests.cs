@@ -57,6 +57,24 @@ public sealed class StockOverlayTests
     }
 
     [Fact]
+    public void A_price_that_the_clinic_sets_is_counted_and_is_no_placeholder_any_more()
+    {
+        using var folder = new TempFolder();
+        const string Price = """{"value":2.5,"unit":"money","basis":"decision","source":"Invoice of March."}""";
+        string stock = folder.File("stock.json", $$$"""{"format":1,"aids":[],"addOns":[],"prices":{"roll":{{{Price}}}}}""");
+        string dear = folder.File("dear.json", $$$"""{"format":1,"aids":[],"addOns":[],"prices":{"roll":{{{Price.Replace("2.5", "5", StringComparison.Ordinal)}}}}}""");
+
+        var (before, guessed) = PaperByHand(null);
+        var (set, still) = PaperByHand(stock);
+
+        Assert.True(guessed);
+        Assert.False(still);
+        Assert.NotEqual(before, set);
+        Assert.Equal(2 * set, PaperByHand(dear).Cost, 0.001);
+        Assert.Contains("It sets prices of what is used up.", Cli.Run("", "aids", "check", stock).Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_faulty_stock_stops_before_anything_is_ranked_or_asked()
     {
         using var folder = new TempFolder();
@@ -68,6 +86,16 @@ public sealed class StockOverlayTests
             Assert.Equal((3, ""), (code, output));
             Assert.Contains("kg is not a unit for this", error, StringComparison.Ordinal);
         }
+    }
+
+    /// <summary>What a month of the own hand with paper costs, and whether that is a guess.</summary>
+    private static (double Cost, bool IsGuess) PaperByHand(string? stock)
+    {
+        var (code, output, error) = Cli.Run("", ["rank", DemoPeople.File("s-275-breastbone"), "--format", "json", .. stock is null ? (string[])[] : ["--aids", stock]]);
+        Assert.Equal((0, ""), (code, error));
+        using var document = JsonDocument.Parse(output);
+        var plan = document.RootElement[0].GetProperty("shortlist").EnumerateArray().First(p => p.GetProperty("plan").GetProperty("aid").GetString() == "by-hand");
+        return (plan.GetProperty("setup").GetProperty("monthlyCost").GetDouble(), plan.GetProperty("setup").GetProperty("monthlyCostIsPlaceholder").GetBoolean());
     }
 
     private static string WithLength(string id, double metres)
