@@ -1,6 +1,8 @@
 using System.Globalization;
+using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
+using ToiletAid.App.Store;
 using ToiletAid.Core.Interview;
 using ToiletAid.Core.Person;
 
@@ -14,12 +16,39 @@ public sealed class ProfileWriter(QuestionSet questions)
     private static readonly JsonWriterOptions Readable = new() { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
 
     /// <summary>Writes the profile to <paramref name="stream"/>, with a last line end.</summary>
-    public void Write(Profile profile, Stream stream)
+    public void Write(Profile profile, Stream stream) => Write(profile, revision: 0, stream);
+
+    /// <summary>The profile as the store keeps it, with revision and hash.</summary>
+    internal byte[] Sealed(Profile profile, int revision)
+    {
+        using var stream = new MemoryStream();
+        Write(profile, revision, stream);
+        return ContentHash.Seal(stream.GetBuffer().AsSpan(0, (int)stream.Length));
+    }
+
+    /// <summary>A session alone, to tell whether two are the same.</summary>
+    internal string Text(Session session)
+    {
+        using var stream = new MemoryStream();
+        using (var json = new Utf8JsonWriter(stream, Readable))
+        {
+            Session(json, session);
+        }
+
+        return Encoding.UTF8.GetString(stream.GetBuffer(), 0, (int)stream.Length);
+    }
+
+    private void Write(Profile profile, int revision, Stream stream)
     {
         using (var json = new Utf8JsonWriter(stream, Readable))
         {
             json.WriteStartObject();
             json.WriteNumber("format", ProfileReader.Format);
+            if (revision > 0)
+            {
+                json.WriteNumber("revision", revision);
+            }
+
             json.WriteString("person", profile.Person);
             json.WriteStartArray("sessions");
             foreach (var session in profile.Sessions)
