@@ -1,23 +1,42 @@
 using ToiletAid.Core.Catalogue;
+using ToiletAid.Core.Cost;
 using ToiletAid.Core.Evidence;
 using ToiletAid.Core.Hand;
 using ToiletAid.Core.Interview;
+using ToiletAid.Core.Paper;
 using ToiletAid.Core.Reach;
 using ToiletAid.Core.Safety;
+using ToiletAid.Core.Water;
 
 namespace ToiletAid.Core;
 
 /// <summary>Everything that is known beforehand, as one value: loaded once and passed in, so that another catalogue or another limit is another value.</summary>
-/// <param name="Questions">The questions.</param>
-/// <param name="Catalogue">Kinds of aid and add-ons.</param>
-/// <param name="Evidence">Limits and coefficients of rules and criteria.</param>
-/// <param name="Rules">Words of the rules.</param>
-/// <param name="Body">Body and joints.</param>
-/// <param name="Hand">Norms and coefficients of the hand.</param>
-public sealed record Knowledge(
-    QuestionSet Questions, AidCatalogue Catalogue, EvidenceTable Evidence, RuleBook Rules, BodyTables Body, Handling Hand)
+public sealed record Knowledge
 {
-    /// <summary>Cost a month of a method at so many cleans a day, in the clinic's currency.</summary>
-    public static double MonthlyCost(Aid aid, double cleansPerDay) =>
-        (aid.Upkeep.Price.Value / (aid.Upkeep.LifeYears.Value * 12)) + aid.Upkeep.MonthlyConsumables.Value;
+    /// <summary>The questions.</summary>
+    public required QuestionSet Questions { get; init; }
+
+    /// <summary>Kinds of aid and add-ons.</summary>
+    public required AidCatalogue Catalogue { get; init; }
+
+    /// <summary>Limits and coefficients of rules and criteria.</summary>
+    public required EvidenceTable Evidence { get; init; }
+
+    /// <summary>Words of the rules.</summary>
+    public required RuleBook Rules { get; init; }
+
+    /// <summary>Body and joints.</summary>
+    public required BodyTables Body { get; init; }
+
+    /// <summary>Norms and coefficients of the hand.</summary>
+    public required Handling Hand { get; init; }
+
+    /// <summary>Sheets, rolls and stool.</summary>
+    public required PaperCoefficients Paper { get; init; }
+
+    /// <summary>Temperatures and burns.</summary>
+    public required WaterCoefficients Water { get; init; }
+
+    /// <summary>Prices of what is used up.</summary>
+    public required Prices Prices { get; init; }
 }

@@ -28,8 +28,22 @@ public static class BuiltIn
     public static RuleBook Rules() => new(Load("rules.json", KnowledgeJson.Default.RulesFile).Rules);
 
     /// <summary>All of it.</summary>
-    public static Knowledge Knowledge() =>
-        new(Questions(), Aids(), Evidence(), Rules(), BodyTablesReader.ReadBuiltIn(), BuiltInNorms.Handling());
+    public static Knowledge Knowledge()
+    {
+        var supplies = BuiltInSupplies.Load();
+        return new()
+        {
+            Questions = Questions(),
+            Catalogue = Aids(),
+            Evidence = Evidence(),
+            Rules = Rules(),
+            Body = BodyTablesReader.ReadBuiltIn(),
+            Hand = BuiltInNorms.Handling(),
+            Paper = supplies.Paper,
+            Water = supplies.Water,
+            Prices = supplies.Prices,
+        };
+    }
 
     internal static T Load<T>(string name, JsonTypeInfo<T> type)
     {

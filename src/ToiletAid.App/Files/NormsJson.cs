@@ -17,4 +17,5 @@ namespace ToiletAid.App.Files;
     Converters = [typeof(SourcedConverter), typeof(WordEnumConverter<Basis>), typeof(WordEnumConverter<Sex>)])]
 [JsonSerializable(typeof(NormsFile))]
 [JsonSerializable(typeof(EvidenceFile))]
+[JsonSerializable(typeof(SuppliesFile))]
 internal sealed partial class NormsJson : JsonSerializerContext;

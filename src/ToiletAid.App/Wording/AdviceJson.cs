@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text.Encodings.Web;
 using System.Text.Json;
+using ToiletAid.Core;
 using ToiletAid.Core.Advising;
 using ToiletAid.Core.Person;
 using ToiletAid.Core.Ranking;
@@ -17,7 +18,7 @@ public static class AdviceJson
     public static readonly JsonWriterOptions Indented = OneLine with { Indented = true, NewLine = "\n" };
 
     /// <summary>Writes one result as an object.</summary>
-    public static void Write(Utf8JsonWriter json, string person, Session session, Advice advice, int top)
+    public static void Write(Utf8JsonWriter json, string person, Session session, Advice advice, int top, Knowledge knowledge)
     {
         json.WriteStartObject();
         json.WriteString("person", person);
@@ -35,7 +36,7 @@ public static class AdviceJson
         json.WriteStartArray("shortlist");
         foreach (var plan in advice.Ranked.Where(p => p.BeatenBy is null).Take(top))
         {
-            Plan(json, plan);
+            Plan(json, plan, session.Answers, knowledge);
         }
 
         json.WriteEndArray();
@@ -53,7 +54,7 @@ public static class AdviceJson
         json.WriteEndObject();
     }
 
-    private static void Plan(Utf8JsonWriter json, RankedPlan ranked)
+    private static void Plan(Utf8JsonWriter json, RankedPlan ranked, Answers known, Knowledge knowledge)
     {
         json.WriteStartObject();
         json.WriteNumber("rank", ranked.Rank);
@@ -99,11 +100,11 @@ public static class AdviceJson
         }
 
         json.WriteEndArray();
-        Setup(json, ranked);
+        Setup(json, ranked, known, knowledge);
         json.WriteEndObject();
     }
 
-    private static void Setup(Utf8JsonWriter json, RankedPlan ranked)
+    private static void Setup(Utf8JsonWriter json, RankedPlan ranked, Answers known, Knowledge knowledge)
     {
         json.WriteStartObject("setup");
         if (ranked.Demands.Need is { } need && double.IsFinite(need.MedianLength))
@@ -112,6 +113,34 @@ public static class AdviceJson
             json.WriteNumber("givenLengthMetres", Rounded(ranked.Demands.GivenLength));
         }
 
+        if (ranked.Setup.Paper is { } paper)
+        {
+            json.WriteNumber("sheets", paper.Strip.Sheets);
+            json.WriteNumber("folds", paper.Strip.Folds);
+            json.WriteNumber("layers", paper.Strip.Layers);
+            json.WriteNumber("rollsPerMonth", Rounded(paper.RollsPerMonth));
+        }
+
+        if (ranked.Setup.Spray is { } spray)
+        {
+            json.WriteNumber("refillsPerClean", spray.RefillsPerClean);
+            json.WriteNumber("secondsPerClean", Rounded(spray.GentleSecondsPerClean));
+        }
+
+        if (ranked.Setup.Mix is { } mix)
+        {
+            json.WriteNumber("waterCelsius", Rounded(mix.Celsius));
+        }
+
+        json.WriteNumber("monthlyCost", Rounded(ranked.Setup.MonthlyCost.Total));
+        json.WriteBoolean("monthlyCostIsPlaceholder", ranked.Setup.MonthlyCost.HasPlaceholder);
+        json.WriteStartArray("steps");
+        foreach (string step in new SetupText(ranked, known, knowledge).Steps())
+        {
+            json.WriteStringValue(step);
+        }
+
+        json.WriteEndArray();
         json.WriteEndObject();
     }
 

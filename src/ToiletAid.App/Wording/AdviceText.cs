@@ -107,6 +107,11 @@ public sealed class AdviceText(Knowledge knowledge)
                 yield return $"Caution, {Words.Of(caution.Rule.Severity)}. {Sentence(caution)}";
             }
 
+            foreach (string line in plan.Rank == shown[0].Rank ? SetUp(plan, known) : [])
+            {
+                yield return line;
+            }
+
             if (Unsettled(plan, known) is { Length: > 0 } ask)
             {
                 yield return $"Not known yet: {ask}.";
@@ -125,6 +130,8 @@ public sealed class AdviceText(Knowledge knowledge)
             }
         }
     }
+
+    private IEnumerable<string> SetUp(RankedPlan plan, Answers known) => ["Set-up:", .. new SetupText(plan, known, knowledge).Lines()];
 
     private static IEnumerable<string> Demands(RankedPlan plan)
     {

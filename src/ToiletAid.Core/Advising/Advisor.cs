@@ -23,7 +23,7 @@ public sealed class Advisor
     {
         _knowledge = knowledge;
         _settings = settings;
-        _functions = new(knowledge.Evidence, Knowledge.MonthlyCost);
+        _functions = new(knowledge);
     }
 
     /// <summary>Advice on these answers.</summary>

@@ -42,6 +42,7 @@ internal sealed class PlanRanking(Knowledge knowledge, AdviceSettings settings, 
                 CentralWeights = acceptability.CentralWeights[i],
                 BeatenBy = BeatenBy(means, order, rank) is { } b ? offers[b].Plan : null,
                 Demands = offers[i].Demands,
+                Setup = Setup(offers[i].Plan),
                 Reasons = other is { } o ? Reasons(values, means, i, o) : [],
                 ComparedWith = other is { } c ? offers[c].Plan : null,
                 Cautions = cautions,
@@ -110,6 +111,9 @@ internal sealed class PlanRanking(Knowledge knowledge, AdviceSettings settings, 
             [.. findings.OrderBy(f => f.Rule.Severity)],
             [.. unsettled.Distinct(StringComparer.Ordinal).Where(id => OpenQuestions.IsRelevant(knowledge.Questions[id], appraiser.Known))]);
     }
+
+    private PlanSetup Setup(Plan plan) => PlanSetup.Of(
+        knowledge, plan, appraiser.Middle.View.StoolType, appraiser.Middle.View.CleansPerDay, feelsHeatPoorly: appraiser.Known.Choice("feeling") != "usual");
 
     private ImmutableArray<Reason> Reasons(CriterionValues values, double[] means, int one, int other)
     {

@@ -39,6 +39,9 @@ public sealed record RankedPlan
     /// <summary>What it asks for in the middle case.</summary>
     public required PlanDemands Demands { get; init; }
 
+    /// <summary>What has to be got ready.</summary>
+    public required PlanSetup Setup { get; init; }
+
     /// <summary>What carries its lead over the plan behind it, or its distance to the plan ahead; greatest contribution first.</summary>
     public required ImmutableArray<Reason> Reasons { get; init; }
 

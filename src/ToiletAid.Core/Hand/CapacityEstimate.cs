@@ -14,7 +14,8 @@ public static class CapacityEstimate
     /// <param name="coefficients">Coefficients.</param>
     /// <remarks>Measured values count where there are any, with the error of the instrument; otherwise the norm for age and sex, less where the best
     /// grasp is coarser. A grasp finer than the best usable one has no strength, whatever an instrument showed: the person does not use it.
-    /// Pressing is work of the arm: a share of the grip norm, less when the measured grip is below its norm.</remarks>
+    /// Pressing is work of the arm: a share of the grip norm, less when the measured grip is below its norm. Where a hand only presses, it is
+    /// at least as slow with small things as one that cannot handle them.</remarks>
     /// <exception cref="ArgumentOutOfRangeException">Age, a force or a time is not a number in its range.</exception>
     public static HandCapacity Of(HandFacts facts, HandNorms norms, HandCoefficients coefficients)
     {
@@ -26,7 +27,7 @@ public static class CapacityEstimate
 
         bool grips = facts.BestGrasp is Grasp.FinePinch or Grasp.WholeHand;
         bool pinches = facts.BestGrasp is Grasp.FinePinch;
-        double arm = coefficients.PressShare(facts.BestGrasp) * Math.Pow(gripOfNorm, coefficients.PressFollowsGrip);
+        double arm = Arm(facts.BestGrasp, gripOfNorm, coefficients);
         double armLogSd = Hypotenuse(coefficients.SharingLogSd, told);
         bool presses = facts.BestGrasp is not Grasp.PressWithForearm;
 
@@ -41,6 +42,13 @@ public static class CapacityEstimate
             Slowness = Slowness(facts, norms, coefficients),
         };
     }
+
+    /// <summary>Share of the usual arm force. An arm whose hand grips weakly presses no worse than one whose hand only presses.</summary>
+    private static double Arm(Grasp best, double gripOfNorm, HandCoefficients coefficients) => best is Grasp.FinePinch or Grasp.WholeHand
+        ? Math.Max(
+            coefficients.PressShare(best) * Math.Pow(gripOfNorm, coefficients.PressFollowsGrip),
+            coefficients.PressShare(Grasp.PressWithPalmOrFist))
+        : coefficients.PressShare(best);
 
     private static NormCurve Grip(HandFacts facts, NormCurve norm, double told, HandCoefficients coefficients)
     {
@@ -65,17 +73,17 @@ public static class CapacityEstimate
 
     private static double Slowness(HandFacts facts, HandNorms norms, HandCoefficients coefficients)
     {
-        if (facts.PegSeconds is { } seconds)
-        {
-            return Math.Max(seconds / norms.NineHolePeg.For(facts.AgeYears, facts.Sex).Curve.Median, 1);
-        }
-
-        return facts.Dexterity switch
+        double told = facts.Dexterity switch
         {
             Dexterity.Slow => coefficients.SlownessSlow,
             Dexterity.Cannot => coefficients.SlownessCannot,
             _ => 1,
         };
+        double shown = facts.PegSeconds is { } seconds
+            ? Math.Max(seconds / norms.NineHolePeg.For(facts.AgeYears, facts.Sex).Curve.Median, 1)
+            : told;
+        bool takesUp = facts.BestGrasp is Grasp.FinePinch or Grasp.WholeHand;
+        return takesUp ? shown : Math.Max(shown, coefficients.SlownessCannot);
     }
 
     private static double Hypotenuse(double a, double b) => Math.Sqrt((a * a) + (b * b));

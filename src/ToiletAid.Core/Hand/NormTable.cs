@@ -7,7 +7,7 @@ namespace ToiletAid.Core.Hand;
 /// <summary>Norms of one measure by age and sex, from one publication.</summary>
 /// <remarks>Each band's values hold at the middle of the band and run straight to the next band's middle; a band without an end has
 /// its middle half the previous band's width above its start. Outside the first and the last middle the end value holds. Where the sex
-/// is unstated, the spread is that of a group of half women and half men (all decisions).</remarks>
+/// is unstated, the spread of a band is that of a group of half women and half men (all decisions).</remarks>
 public sealed class NormTable
 {
     private static readonly double[] PercentilesOfMeans = [0.05, 0.25, 0.5, 0.75, 0.95];
@@ -15,10 +15,11 @@ public sealed class NormTable
     private readonly double[] _z;
     private readonly ImmutableArray<NormRow> _female;
     private readonly ImmutableArray<NormRow> _male;
+    private readonly Lazy<ImmutableArray<NormRow>> _both;
 
     /// <summary>Makes a table.</summary>
     /// <param name="percentiles">Shares of people below each value, rising, above 0 and below 1; at least two.</param>
-    /// <param name="rows">Rows of both sexes, each sex in rising order of age without overlap.</param>
+    /// <param name="rows">Rows of both sexes, each sex in rising order of age without overlap, both with the same bands.</param>
     /// <param name="basis">What kind of knowledge it is.</param>
     /// <param name="source">Citation.</param>
     /// <exception cref="ArgumentException">Percentiles, ages or values are not in order, or a sex is missing.</exception>
@@ -35,12 +36,19 @@ public sealed class NormTable
         _female = Side(all, Sex.Female, percentiles.Length);
         _male = Side(all, Sex.Male, percentiles.Length);
         Rising(_z, nameof(percentiles));
+        bool sameBands = _female.Select(r => (r.From, r.To)).SequenceEqual(_male.Select(r => (r.From, r.To)));
+        if (!sameBands)
+        {
+            throw new ArgumentException("both sexes need the same age bands", nameof(rows));
+        }
+
+        _both = new(() => [.. _female.Zip(_male, Mixture)]);
         Basis = basis;
         Source = source;
     }
 
     /// <summary>Makes a table from means and standard deviations, taken as normally spread within a band.</summary>
-    /// <param name="rows">Rows of both sexes, each sex in rising order of age without overlap.</param>
+    /// <param name="rows">Rows of both sexes, each sex in rising order of age without overlap, both with the same bands.</param>
     /// <param name="basis">What kind of knowledge it is.</param>
     /// <param name="source">Citation.</param>
     /// <exception cref="ArgumentException">Ages are not in order, a sex is missing, or a spread is too wide for its mean.</exception>
@@ -58,7 +66,7 @@ public sealed class NormTable
     public string Source { get; }
 
     /// <summary>Middle of the oldest band, years.</summary>
-    public double OldestMiddle => Math.Min(Middle(_female, _female.Length - 1), Middle(_male, _male.Length - 1));
+    public double OldestMiddle => Middle(_female, _female.Length - 1);
 
     /// <summary>The norm for an age and sex.</summary>
     /// <param name="ageYears">Age, years; any number, and a flag tells when the table does not have it.</param>
@@ -67,11 +75,8 @@ public sealed class NormTable
     {
         Sex.Female => Of(_female, ageYears),
         Sex.Male => Of(_male, ageYears),
-        _ => Both(Of(_female, ageYears), Of(_male, ageYears)),
+        _ => Of(_both.Value, ageYears),
     };
-
-    private static NormLookup Both(NormLookup female, NormLookup male) =>
-        new(NormCurve.Mixture(female.Curve, male.Curve), female.IsOutsideTable || male.IsOutsideTable);
 
     private static double Middle(ImmutableArray<NormRow> rows, int i) => rows[i].To is { } to
         ? (rows[i].From + to + 1) / 2.0
@@ -109,6 +114,12 @@ public sealed class NormTable
                 throw new ArgumentException($"{numbers[i]} after {numbers[i - 1]}: numbers must rise", name);
             }
         }
+    }
+
+    private NormRow Mixture(NormRow female, NormRow male)
+    {
+        var mixture = NormCurve.Mixture(new(_z, [.. female.Values]), new(_z, [.. male.Values]));
+        return female with { Sex = Sex.Unstated, Values = [.. _z.Select(mixture.AtZ)] };
     }
 
     private NormLookup Of(ImmutableArray<NormRow> rows, double ageYears)

@@ -45,6 +45,9 @@ public sealed record Question
     /// <summary>True when it is asked whatever else is known.</summary>
     public bool Safety { get; init; }
 
+    /// <summary>True for a wish of the person: while none is stated there is none, so it is assumed and not drawn.</summary>
+    public bool Preference { get; init; }
+
     /// <summary>What is assumed, and said to be assumed, while the answer is not known: an option's id or a number in the first unit; null where nothing is.</summary>
     public string? Assume { get; init; }
 

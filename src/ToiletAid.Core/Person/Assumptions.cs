@@ -36,7 +36,7 @@ public static class Assumptions
                 continue;
             }
 
-            if (question.Kind is QuestionKind.Choice or QuestionKind.Many)
+            if (!question.Preference && question.Kind is (QuestionKind.Choice or QuestionKind.Many))
             {
                 var random = new RandomDraws(seed, ((ulong)i << 32) | (uint)draw);
                 answers = answers.With(question.Id, new(Drawn(question, ref random), null));

@@ -1,39 +1,39 @@
 using ToiletAid.Core.Catalogue;
-using ToiletAid.Core.Evidence;
 
 namespace ToiletAid.Core.Plans;
 
 /// <summary>Values of a plan on the criteria that do not hang on reach and hand. All shares and coefficients are evidence entries.</summary>
-/// <param name="evidence">Limits and coefficients.</param>
-/// <param name="monthlyCost">Cost a month of a method at so many cleans a day, with paper and consumables, in the clinic's currency.</param>
-internal sealed class CriterionFunctions(EvidenceTable evidence, Func<Aid, double, double> monthlyCost)
+/// <param name="knowledge">Limits, coefficients, paper and prices.</param>
+internal sealed class CriterionFunctions(Knowledge knowledge)
 {
-    private readonly double _wetLeft = evidence.Value("cleaning.wet-left");
-    private readonly double _narrow = evidence.Value("cleaning.narrow");
-    private readonly double _wide = evidence.Value("cleaning.wide");
-    private readonly double _wideShare = evidence.Value("cleaning.wide-share");
-    private readonly double _shallowShare = evidence.Value("cleaning.shallow-share");
-    private readonly double _menstrualDry = evidence.Value("cleaning.menstrual-dry");
-    private readonly double _unwanted = evidence.Value("cleaning.unwanted");
-    private readonly double _companionShare = evidence.Value("cleaning.companion-share");
-    private readonly double _hardTip = evidence.Value("skin.hard-tip");
-    private readonly double _scald = evidence.Value("skin.scald");
-    private readonly double _wetSkin = evidence.Value("skin.wet");
-    private readonly double _tremor = evidence.Value("skin.tremor");
-    private readonly double _pat = evidence.Value("skin.pat-share");
-    private readonly double _eachStep = evidence.Value("learning.each-step");
-    private readonly double _prompted = evidence.Value("learning.prompted");
-    private readonly double _pocket = evidence.Value("carrying.pocket");
-    private readonly double _bulky = evidence.Value("carrying.bulky");
-    private readonly double _heavy = evidence.Value("carrying.heavy");
-    private readonly double _lengthShare = evidence.Value("carrying.length-share");
-    private readonly double _massShare = evidence.Value("carrying.mass-share");
-    private readonly double _half = evidence.Value("upkeep.half");
-    private readonly double _fixtures = evidence.Value("upkeep.fixtures");
-    private readonly double _socket = evidence.Value("upkeep.socket");
-    private readonly double _waterFar = evidence.Value("upkeep.water-far");
-    private readonly double _drain = evidence.Value("upkeep.drain");
-    private readonly double _overBudget = evidence.Value("upkeep.over-budget");
+    private readonly Dictionary<(string Aid, int Stool, double Cleans), double> _costs = [];
+    private readonly double _wetLeft = knowledge.Evidence.Value("cleaning.wet-left");
+    private readonly double _narrow = knowledge.Evidence.Value("cleaning.narrow");
+    private readonly double _wide = knowledge.Evidence.Value("cleaning.wide");
+    private readonly double _wideShare = knowledge.Evidence.Value("cleaning.wide-share");
+    private readonly double _shallowShare = knowledge.Evidence.Value("cleaning.shallow-share");
+    private readonly double _menstrualDry = knowledge.Evidence.Value("cleaning.menstrual-dry");
+    private readonly double _unwanted = knowledge.Evidence.Value("cleaning.unwanted");
+    private readonly double _companionShare = knowledge.Evidence.Value("cleaning.companion-share");
+    private readonly double _hardTip = knowledge.Evidence.Value("skin.hard-tip");
+    private readonly double _scald = knowledge.Evidence.Value("skin.scald");
+    private readonly double _wetSkin = knowledge.Evidence.Value("skin.wet");
+    private readonly double _tremor = knowledge.Evidence.Value("skin.tremor");
+    private readonly double _pat = knowledge.Evidence.Value("skin.pat-share");
+    private readonly double _eachStep = knowledge.Evidence.Value("learning.each-step");
+    private readonly double _new = knowledge.Evidence.Value("learning.new");
+    private readonly double _prompted = knowledge.Evidence.Value("learning.prompted");
+    private readonly double _pocket = knowledge.Evidence.Value("carrying.pocket");
+    private readonly double _bulky = knowledge.Evidence.Value("carrying.bulky");
+    private readonly double _heavy = knowledge.Evidence.Value("carrying.heavy");
+    private readonly double _lengthShare = knowledge.Evidence.Value("carrying.length-share");
+    private readonly double _massShare = knowledge.Evidence.Value("carrying.mass-share");
+    private readonly double _half = knowledge.Evidence.Value("upkeep.half");
+    private readonly double _fixtures = knowledge.Evidence.Value("upkeep.fixtures");
+    private readonly double _socket = knowledge.Evidence.Value("upkeep.socket");
+    private readonly double _waterFar = knowledge.Evidence.Value("upkeep.water-far");
+    private readonly double _drain = knowledge.Evidence.Value("upkeep.drain");
+    private readonly double _overBudget = knowledge.Evidence.Value("upkeep.over-budget");
 
     /// <summary>How clean and dry the skin gets. A companion takes up a share of what the first method leaves.</summary>
     internal double Cleaning(Plan plan, PersonView person)
@@ -101,7 +101,8 @@ internal sealed class CriterionFunctions(EvidenceTable evidence, Func<Aid, doubl
         double followed = Math.Min(1, person.FollowsSteps / steps);
         double remembered = followed + ((1 - followed) * (person.SomebodyPrompts ? _prompted : 0));
         double sight = 1 - (person.SightCounts * plan.Methods.Max(m => m.NeedsSight.Value));
-        return Math.Clamp((remembered - (_eachStep * steps)) * sight, 0, 1);
+        bool habit = plan is { Aid: { Reach: ReachKind.BareHand, Paper: not null }, Companion: null };
+        return Math.Clamp((remembered - (_eachStep * steps) - (habit ? 0 : _new)) * sight, 0, 1);
     }
 
     /// <summary>How little of a burden it is away from home, and how little it is seen and heard.</summary>
@@ -115,7 +116,7 @@ internal sealed class CriterionFunctions(EvidenceTable evidence, Func<Aid, doubl
     /// <summary>How little it costs in money, water, power and fixtures.</summary>
     internal double Upkeep(Plan plan, PersonView person)
     {
-        double monthly = plan.Methods.Sum(m => monthlyCost(m, person.CleansPerDay)) + plan.AddOns.Sum(a => a.Upkeep.Price.Value / (a.Upkeep.LifeYears.Value * 12));
+        double monthly = plan.Methods.Sum(m => Monthly(m, person)) + plan.AddOns.Sum(a => a.Upkeep.Price.Value / (a.Upkeep.LifeYears.Value * 12));
         double price = plan.Methods.Sum(m => m.Upkeep.Price.Value) + plan.AddOns.Sum(a => a.Upkeep.Price.Value);
         double value = 1 / (1 + (monthly / _half));
         value -= Safety.RulesOut.ChangesFixtures(plan) ? _fixtures : 0;
@@ -123,6 +124,18 @@ internal sealed class CriterionFunctions(EvidenceTable evidence, Func<Aid, doubl
         value -= plan.Aid.Water is { Plumbed: false } && !person.WaterInReach ? _waterFar : 0;
         value -= person.SensitiveDrain && plan.Methods.Any(m => m.NeedsBin && m.Method == MethodKind.Wipe) ? _drain : 0;
         return Math.Clamp(value, 0, 1) * (person.Budget < price ? _overBudget : 1);
+    }
+
+    /// <summary>Cost of a method a month, in the clinic's currency.</summary>
+    private double Monthly(Aid aid, PersonView person)
+    {
+        var key = (aid.Id, person.StoolType, person.CleansPerDay);
+        if (!_costs.TryGetValue(key, out double cost))
+        {
+            _costs[key] = cost = PlanSetup.Cost(knowledge, aid, [], person.StoolType, person.CleansPerDay).Total;
+        }
+
+        return cost;
     }
 
     private double Alone(Aid aid, PersonView person)

@@ -26,6 +26,8 @@ internal sealed class PersonView(EvidenceTable evidence, Answers filled)
 
     internal double WashCleaning { get; } = evidence.Value("cleaning.wash." + Choice(filled, "stool", "4"));
 
+    internal int StoolType { get; } = int.Parse(Choice(filled, "stool", "4"), System.Globalization.CultureInfo.InvariantCulture);
+
     internal bool SoilStaysDeep { get; } = filled.Choice("deep") == "yes";
 
     internal bool MenstrualBlood { get; } = filled.Many("also") is { } also && also.Contains("menstrual-blood");

@@ -58,12 +58,13 @@ internal static class Cautions
 
     private static RuleOutcome Scald(RuleContext c) => WarmByChoice(c.Plan)
         ? PoorFeeling(c).With(
-            new Slot("limit", c.Value("water.limit-poor-feeling"), Dimension.Temperature),
-            new Slot("burn", c.Value("water.warning-time"), Dimension.Time))
+            new Slot("limit", c.Knowledge.Water.LimitCelsius(feelsHeatPoorly: true), Dimension.Temperature),
+            new Slot("example", c.Value("scald.example"), Dimension.Temperature),
+            new Slot("burn", c.Knowledge.Water.Burns.At(c.Value("scald.example")).Seconds, Dimension.Time))
         : RuleOutcome.No;
 
     private static RuleOutcome WarmWater(RuleContext c) => WarmByChoice(c.Plan)
-        ? (!c.Is("feeling", "reduced", "none")).With(new Slot("limit", c.Value("water.limit"), Dimension.Temperature))
+        ? (!c.Is("feeling", "reduced", "none")).With(new Slot("limit", c.Knowledge.Water.LimitCelsius(feelsHeatPoorly: false), Dimension.Temperature))
         : RuleOutcome.No;
 
     private static RuleOutcome SurgicalPrecaution(RuleContext c) =>

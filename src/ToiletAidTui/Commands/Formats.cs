@@ -9,6 +9,7 @@ internal static class Formats
     internal const string Json = "json";
     internal const string Ndjson = "ndjson";
     internal const string Csv = "csv";
+    internal const string Schema = "schema";
 
     /// <summary>--format with these choices; the first is the default.</summary>
     internal static Option<string> Option(params string[] choices)

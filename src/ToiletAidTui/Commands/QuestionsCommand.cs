@@ -10,13 +10,19 @@ internal static class QuestionsCommand
 {
     internal static Command Define(Terminal terminal)
     {
-        var format = Formats.Option(Formats.Text, Formats.Json);
-        var command = new Command("questions", "List the questions with their ids, answers, units, and how to find out.") { format };
+        var format = Formats.Option(Formats.Text, Formats.Json, Formats.Schema);
+        var command = new Command("questions", "List the questions with their ids, answers, units, and how to find out; or the JSON Schema of a profile.") { format };
         command.SetAction(parsed =>
         {
             if (parsed.GetValue(format) == Formats.Json)
             {
                 KnowledgeText.Copy("questions.json", terminal.Output);
+                return ExitCode.Good;
+            }
+
+            if (parsed.GetValue(format) == Formats.Schema)
+            {
+                terminal.Output.Write(ProfileSchema.Of(BuiltIn.Questions()));
                 return ExitCode.Good;
             }
 

@@ -24,7 +24,7 @@ internal static class RankCommand
         var advisor = new Advisor(knowledge, new());
         var source = new ProfileSource(knowledge.Questions, terminal);
         int code = ExitCode.Good;
-        using var writer = ResultWriter.Of(format, terminal, new(knowledge), top);
+        using var writer = ResultWriter.Of(format, terminal, knowledge, top);
         foreach (var (name, read) in paths.SelectMany(source.Read))
         {
             if (read.TryGet(out var profile))

@@ -3,6 +3,7 @@ using System.Text;
 using System.Text.Json;
 using nietras.SeparatedValues;
 using ToiletAid.App.Wording;
+using ToiletAid.Core;
 using ToiletAid.Core.Advising;
 using ToiletAid.Core.Person;
 using ToiletAid.Core.Ranking;
@@ -15,24 +16,24 @@ internal abstract class ResultWriter(TextWriter output) : IDisposable
 {
     protected TextWriter Output { get; } = output;
 
-    internal static ResultWriter Of(string format, Terminal terminal, AdviceText text, int top) => format switch
+    internal static ResultWriter Of(string format, Terminal terminal, Knowledge knowledge, int top) => format switch
     {
-        Formats.Json => new JsonArray(terminal.Output, top),
-        Formats.Ndjson => new JsonLines(terminal.Output, top),
+        Formats.Json => new JsonArray(terminal.Output, knowledge, top),
+        Formats.Ndjson => new JsonLines(terminal.Output, knowledge, top),
         Formats.Csv => new Table(terminal.Output, top),
-        _ => new Prose(terminal, text, top),
+        _ => new Prose(terminal, new(knowledge), top),
     };
 
     internal abstract void Write(Profile profile, Advice advice);
 
     public abstract void Dispose();
 
-    private static string Serialise(JsonWriterOptions options, Profile profile, Advice advice, int top)
+    private static string Serialise(JsonWriterOptions options, Profile profile, Advice advice, int top, Knowledge knowledge)
     {
         using var buffer = new MemoryStream();
         using (var json = new Utf8JsonWriter(buffer, options))
         {
-            AdviceJson.Write(json, profile.Person, profile.Latest, advice, top);
+            AdviceJson.Write(json, profile.Person, profile.Latest, advice, top, knowledge);
         }
 
         return Encoding.UTF8.GetString(buffer.GetBuffer(), 0, (int)buffer.Length);
@@ -58,24 +59,24 @@ internal abstract class ResultWriter(TextWriter output) : IDisposable
         public override void Dispose() => Output.Flush();
     }
 
-    private sealed class JsonArray(TextWriter output, int top) : ResultWriter(output)
+    private sealed class JsonArray(TextWriter output, Knowledge knowledge, int top) : ResultWriter(output)
     {
         private bool _any;
 
         internal override void Write(Profile profile, Advice advice)
         {
             Output.Write(_any ? ",\n" : "[\n");
-            Output.Write(Serialise(AdviceJson.Indented, profile, advice, top));
+            Output.Write(Serialise(AdviceJson.Indented, profile, advice, top, knowledge));
             _any = true;
         }
 
         public override void Dispose() => Output.Write(_any ? "\n]\n" : "[]\n");
     }
 
-    private sealed class JsonLines(TextWriter output, int top) : ResultWriter(output)
+    private sealed class JsonLines(TextWriter output, Knowledge knowledge, int top) : ResultWriter(output)
     {
         internal override void Write(Profile profile, Advice advice) =>
-            Output.Write(Serialise(AdviceJson.OneLine, profile, advice, top) + "\n");
+            Output.Write(Serialise(AdviceJson.OneLine, profile, advice, top, knowledge) + "\n");
 
         public override void Dispose() => Output.Flush();
     }

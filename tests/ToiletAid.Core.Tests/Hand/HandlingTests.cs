@@ -38,6 +38,10 @@ public sealed class HandlingTests
     }
 
     [Fact]
+    public void A_release_with_fine_handling_does_not_meet_the_accessibility_line() =>
+        Assert.False(AccessibilityLine.Meets(Release(5, Grasp.PressWithPalmOrFist) with { Fine = FineHandling.Some }, Numbers));
+
+    [Fact]
     public void The_accessibility_line_is_five_pounds_of_force() =>
         Assert.Equal(5 * 4.4482216152605, Numbers.AccessibleForce, 0.05);
 
@@ -173,6 +177,60 @@ public sealed class HandlingTests
         // Median of women at 67.5: between 18.99 s at 63.5 and 19.90 s at 68.5, that is 19.718 s.
         var capacity = HandData.Handling.Capacity(HandData.Usual with { PegSeconds = 39.436 });
         Assert.Equal(2, capacity.Slowness, 1e-3);
+    }
+
+    [Theory]
+    [InlineData(Grasp.WholeHand, 1)]
+    [InlineData(Grasp.PressWithPalmOrFist, 5)]
+    [InlineData(Grasp.PressWithForearm, 5)]
+    public void A_hand_that_only_presses_cannot_handle_small_things(Grasp best, double slowness) =>
+        Assert.Equal(slowness, HandData.Handling.Capacity(HandData.Usual with { BestGrasp = best }).Slowness);
+
+    [Fact]
+    public void A_hand_without_grip_still_presses_with_its_arm()
+    {
+        var strength = HandData.Handling.Capacity(HandData.Usual with { BestGrasp = Grasp.PressWithPalmOrFist, GripNewtons = 0 }).At(0.5);
+        Assert.Equal(0, strength.Grip);
+
+        // Women of 67.5 years, 25.0 kg: half of it is pressed with the palm, and 0.6 of that is left.
+        Assert.Equal(25.0 * HandData.NewtonsInKilogram * 0.5 * 0.6, strength.Palm, 1e-6);
+    }
+
+    [Theory]
+    [InlineData(Tremor.None, 15, 0.02, 0)]
+    [InlineData(Tremor.Some, 18.75, 1 - (0.98 * 0.92), 0.01)]
+    [InlineData(Tremor.Marked, 26.25, 1 - (0.98 * 0.7), 0.05)]
+    public void Tremor_stretches_loading_and_spoils_it_more_than_a_press(Tremor tremor, double loadSeconds, double loadFails, double releaseFails)
+    {
+        // Fifteen seconds, 1.25 and 1.75 times longer; chances of 0.08 and 0.3 beside the 0.02 of a usual hand.
+        var operations = HandData.Assess(HandData.Aid("long-clamp"), [], HandData.Usual with { Tremor = tremor }).Operations;
+        var load = operations.Single(o => o.Kind == OperationKind.Load);
+
+        Assert.Equal(loadSeconds, load.Seconds, 1e-9);
+        Assert.Equal(loadFails, load.FailureChance, 1e-9);
+        Assert.Equal(releaseFails, operations.Single(o => o.Kind == OperationKind.Release).FailureChance, 1e-9);
+    }
+
+    [Fact]
+    public void Pinch_that_was_not_measured_follows_a_weak_grip_down_and_a_strong_one_not_up()
+    {
+        double grip = HandData.Handling.Norms.Grip.For(67.5, Sex.Female).Curve.Median;
+        double pinch = HandData.Handling.Norms.Pinch(67.5, Sex.Female).Curve.Median;
+
+        Assert.Equal(pinch / 2, Pinch(grip / 2), 1e-9);
+        Assert.Equal(pinch, Pinch(2 * grip), 1e-9);
+
+        static double Pinch(double newtons) => HandData.Handling.Capacity(HandData.Usual with { GripNewtons = newtons }).Of(Grasp.FinePinch).Median;
+    }
+
+    [Fact]
+    public void What_was_told_is_less_certain_than_what_was_seen()
+    {
+        var seen = HandData.Handling.Capacity(HandData.Usual).Of(Grasp.WholeHand);
+        var told = HandData.Handling.Capacity(HandData.Usual with { GraspObtained = HowObtained.Reported }).Of(Grasp.WholeHand);
+
+        Assert.Equal(seen.Median, told.Median, 1e-9);
+        Assert.Equal(Math.Sqrt((seen.LogSpread * seen.LogSpread) + (0.15 * 0.15)), told.LogSpread, 0.01);
     }
 
     [Fact]

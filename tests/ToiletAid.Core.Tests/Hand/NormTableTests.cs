@@ -147,6 +147,7 @@ public sealed class NormTableTests
     [InlineData("[33.9, 36.8,", "[33.9, 33.8,")]
     [InlineData("[33.9, 36.8,", "[36.8,")]
     [InlineData("\"from\": 25, \"to\": 29", "\"from\": 24, \"to\": 29")]
+    [InlineData("\"from\": 25, \"to\": 29", "\"from\": 26, \"to\": 29")]
     [InlineData("\"basis\": \"published\",", "")]
     public void A_norm_file_with_a_fault_is_refused(string right, string wrong)
     {

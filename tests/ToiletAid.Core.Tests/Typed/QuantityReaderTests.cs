@@ -70,6 +70,8 @@ public sealed class QuantityReaderTests
     [InlineData("stature", "172 m", "172 metres is out of range for stature. Did you mean 172 centimetres?")]
     [InlineData("stature", "1.72", "1.72 centimetres is out of range for stature. Did you mean 1.72 metres?")]
     [InlineData("stature", "5 ft 13 in", "The inches after feet must be fewer than 12. Did you mean 6 feet 1 inch?")]
+    [InlineData("stature", "5 ft 12 in", "The inches after feet must be fewer than 12. Did you mean 6 feet 0 inches?")]
+    [InlineData("body weight", "30 st 40", "The pounds after stone must be fewer than 14. Did you mean 32 stone 12 pounds?")]
     [InlineData("stature", "70 kg", "70 kilograms is a weight, but stature is a length. Type stature like this: 150 centimetres.")]
     [InlineData("stature", "1 m 7", "Say the unit of the second number. Did you mean 7 centimetres?")]
     [InlineData("stature", "172 furlongs", "The unit after 172 is not known. Stature is given in centimetres, metres, inches or feet.")]

@@ -1,0 +1,166 @@
+using CsCheck;
+using ToiletAid.App.Files;
+using ToiletAid.Core.Interview;
+using ToiletAid.TestKit;
+
+namespace ToiletAid.Acceptance.Tests.Linear;
+
+public sealed class LinearInterviewTests
+{
+    private const string Quick = "none\nnone\n2\n2\n2\n1\n2\n2\n1\n1\n3\n2\n";
+
+    [Fact]
+    public void A_piped_quick_interview_reads_as_approved() =>
+        Golden.Match(Cli.Run(Quick, "assess", "--linear").Output, "quick.txt");
+
+    [Fact]
+    public void Answers_by_number_and_by_name_give_the_same_profile()
+    {
+        using var folder = new TempFolder();
+        string byNumber = folder.File("a.json"), byName = folder.File("b.json");
+
+        Assert.Equal(0, Cli.Run(Quick, "assess", "--linear", "--save", byNumber, "--person", "K-014").Code);
+        Assert.Equal(0, Cli.Run("none\nnone\none\nouter buttock\nGROIN\nforward\nwhole hand\nslow\nusual\nsound\nfour or more\ntap nearby\n", "assess", "--linear", "--save", byName, "--person", "K-014").Code);
+
+        Assert.Equal(File.ReadAllText(byNumber), File.ReadAllText(byName));
+    }
+
+    [Fact]
+    public void Every_option_is_taken_by_number_label_and_id()
+    {
+        var questions = BuiltIn.Questions();
+        foreach (var question in questions.All.Where(q => q.Kind == QuestionKind.Choice))
+        {
+            for (int i = 0; i < question.Options.Length; i++)
+            {
+                var option = question.Options[i];
+                foreach (string typed in (string[])[$"{i + 1}", option.Label, option.Id, option.Label.ToUpperInvariant()])
+                {
+                    var engine = new App.Sessions.InterviewEngine(questions, a => a[question.Id] is null ? [question] : []);
+                    Assert.True(engine.Submit(typed).Accepted, $"{question.Id}: {typed}");
+                    Assert.Equal(option.Id, engine.Answers.Choice(question.Id));
+                }
+            }
+        }
+    }
+
+    [Fact]
+    public void Nonsense_is_never_taken_and_never_throws()
+    {
+        var questions = BuiltIn.Questions();
+        Gen.Select(Gen.Int[0, questions.All.Length - 1], Gen.String, (i, s) => (Question: questions.All[i], Text: s)).Sample(c =>
+        {
+            var engine = new App.Sessions.InterviewEngine(questions, a => a[c.Question.Id] is null ? [c.Question] : []);
+            var reply = engine.Submit(c.Text);
+            Assert.True(reply.Accepted == engine.Answers.Ids.Any() || c.Question.Kind == QuestionKind.Parts);
+            Assert.NotEmpty(reply.Text);
+        });
+    }
+
+    [Fact]
+    public void A_wrong_answer_changes_the_line_with_the_cursor()
+    {
+        string output = Cli.Run("none\nnone\n9\n2\n", "assess", "--linear").Output;
+
+        Assert.Contains("Error: 9 is not a number from 1 to 2 and not a name from the list.\nNot 1 to 2. Number: \nYou chose One", output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Help_back_repeat_list_and_unknown_work_at_a_prompt()
+    {
+        string output = Cli.Run("none\nhelp\nlist\nrepeat\nback\nnone\nunknown\nback\n\nquit\n", "assess", "--linear").Output;
+
+        Assert.Contains("How to find out: Read the discharge letter", output, StringComparison.Ordinal);
+        Assert.Contains("Why it matters: A precaution rules out", output, StringComparison.Ordinal);
+        Assert.Contains("1. Is any of these signs present? none of them, reported.", output, StringComparison.Ordinal);
+        Assert.Contains("Going back.", output, StringComparison.Ordinal);
+        Assert.Contains("Enter keeps none: ", output, StringComparison.Ordinal);
+        Assert.Contains("Noted as not known.", output, StringComparison.Ordinal);
+        Assert.Contains("Enter keeps unknown: ", output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void How_an_answer_was_obtained_can_be_said_after_it()
+    {
+        using var folder = new TempFolder();
+        string path = folder.File("a.json");
+
+        Cli.Run("none\nnone\n2 reported\nfinish\n", "assess", "--linear", "--save", path, "--person", "K-014");
+
+        Assert.Contains("\"hands-free\": {\n          \"value\": \"one\",\n          \"how\": \"reported\"", File.ReadAllText(path), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_prompt_line_says_number_total_and_what_to_type_within_40_cells()
+    {
+        foreach (string depth in (string[])["quick", "full", "measured"])
+        {
+            string output = Cli.Run(string.Concat(Enumerable.Repeat("unknown\n", 80)), "assess", "--linear", "--depth", depth).Output;
+            string[] prompts = [.. output.Split('\n').Where(l => l.EndsWith(": ", StringComparison.Ordinal))];
+            Assert.True(prompts.Length >= 10);
+            Assert.All(prompts, p => Assert.Matches(@"^\d+ of \d+\. .+: $", p));
+            Assert.All(prompts, p => Assert.InRange(p.Length, 1, 40));
+        }
+    }
+
+    [Fact]
+    public void Lines_hold_letters_digits_and_plain_punctuation_only()
+    {
+        string output = Cli.Run(string.Concat(Enumerable.Repeat("help\nunknown\n", 80)), "assess", "--linear", "--depth", "measured").Output;
+
+        Assert.DoesNotMatch(@"[^A-Za-z0-9 .,:?'\n-]", output);
+    }
+
+    [Fact]
+    public void Input_that_ends_early_is_told_and_what_was_answered_is_kept()
+    {
+        using var folder = new TempFolder();
+        string path = folder.File("a.json");
+
+        var (code, output, _) = Cli.Run("none\nnone\n", "assess", "--linear", "--save", path, "--person", "K-014");
+
+        Assert.Equal(3, code);
+        Assert.Contains("Input ended at question 3 of ", output, StringComparison.Ordinal);
+        Assert.Contains("precautions", File.ReadAllText(path), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_second_interview_adds_a_session_to_the_file()
+    {
+        using var folder = new TempFolder();
+        string path = folder.File("a.json");
+
+        Cli.Run(Quick, "assess", "--linear", "--save", path, "--person", "K-014", "--date", "2026-03-09");
+        Cli.Run(Quick, "assess", "--linear", "--save", path, "--date", "2026-04-20");
+
+        var profile = new ProfileFile(BuiltIn.Questions()).Read(path).Value!;
+        Assert.Equal("K-014", profile.Person);
+        Assert.Equal([new DateOnly(2026, 3, 9), new(2026, 4, 20)], profile.Sessions.Select(s => s.Date));
+    }
+
+    [Fact]
+    public void A_broken_file_is_not_overwritten()
+    {
+        using var folder = new TempFolder();
+        string path = folder.File("a.json", "{ half");
+
+        var (code, _, error) = Cli.Run(Quick, "assess", "--linear", "--save", path);
+
+        Assert.Equal(3, code);
+        Assert.Contains("Nothing was asked.", error, StringComparison.Ordinal);
+        Assert.Equal("{ half", File.ReadAllText(path));
+    }
+
+    [Fact]
+    public void A_folder_that_is_not_there_is_told_and_the_answers_are_not_half_written()
+    {
+        using var folder = new TempFolder();
+        string path = Path.Combine(folder.Path, "none", "a.json");
+
+        var (code, _, error) = Cli.Run(Quick, "assess", "--linear", "--save", path, "--person", "K-014");
+
+        Assert.Equal(3, code);
+        Assert.Contains("its folder does not exist", error, StringComparison.Ordinal);
+        Assert.Empty(Directory.GetFileSystemEntries(folder.Path));
+    }
+}

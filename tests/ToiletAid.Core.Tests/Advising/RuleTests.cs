@@ -1,0 +1,142 @@
+using ToiletAid.Core.Person;
+
+namespace ToiletAid.Core.Tests.Advising;
+
+public sealed class RuleTests
+{
+    [Theory]
+    [InlineData("new-numbness-between-the-legs-with-new-bladder-or-bowel-trouble", "new-numbness")]
+    [InlineData("unexplained-bleeding", "unexplained-bleeding")]
+    [InlineData("new-severe-pain", "new-severe-pain")]
+    [InlineData("pounding-headache-and-sweating-with-bowel-care-in-cord-injury", "dysreflexia-now")]
+    public void A_red_flag_stops_the_ranking(string flag, string rule)
+    {
+        var advice = Cases.Able.Mark("red-flags", flag).Advice();
+
+        Assert.Equal([rule], advice.Stops.Select(s => s.Rule.Id));
+        Assert.Empty(advice.Ranked);
+        Assert.Empty(Cases.Able.Advice().Stops);
+    }
+
+    [Theory]
+    [InlineData("sternal")]
+    [InlineData("shoulder-surgery")]
+    public void Reaching_behind_is_ruled_out_after_surgery_and_not_just_marked_down(string precaution)
+    {
+        var advice = Cases.Able.Mark("precautions", precaution).Advice();
+
+        Assert.DoesNotContain(Approach.Behind, advice.Ranked.Where(r => r.Plan.Approach is not null).Select(r => r.Plan.Approach!.Value));
+        Assert.All(advice.Ranked, r => Assert.Contains("surgical-precaution", r.Cautions.Select(c => c.Rule.Id)));
+        Assert.Contains(Approach.Behind, Cases.Able.Advice().Ranked.Select(r => r.Plan.Approach).OfType<Approach>());
+    }
+
+    [Theory]
+    [InlineData("hip-flexion-limit")]
+    [InlineData("no-twisting-or-bending")]
+    [InlineData("dizzy-when-leaning")]
+    public void A_lean_is_ruled_out_where_it_would_harm(string precaution)
+    {
+        var leaning = Cases.Able.Choose("posture", "seated-leaning-forward").Mark("precautions", precaution).Advice();
+
+        Assert.DoesNotContain(Posture.SeatedLeaningForward, leaning.Ranked.Where(r => r.Plan.Approach is not null).Select(r => r.Plan.Posture));
+    }
+
+    [Fact]
+    public void A_raised_seat_comes_with_a_hip_flexion_limit()
+    {
+        var advice = Cases.Able.Mark("precautions", "hip-flexion-limit").Advice();
+
+        Assert.True(advice.Place("by-hand").Plan.Has("raised-seat-with-cut-out"));
+        Assert.Contains("raised-seat-stability", advice.CautionsOf("by-hand"));
+        Assert.False(Cases.Able.Advice().Place("by-hand").Plan.Has("raised-seat-with-cut-out"));
+    }
+
+    [Theory]
+    [InlineData("silicone", "short-soft")]
+    [InlineData("silicone", "long-clamp", false)]
+    public void An_allergy_rules_out_what_touches_the_skin_with_it(string material, string aid, bool ruledOut = true) =>
+        Assert.Equal(ruledOut ? "allergy" : null, Cases.Able.Mark("precautions", "allergy-" + material).Advice().WhyNot(aid));
+
+    [Fact]
+    public void A_latex_allergy_takes_the_elastic_away()
+    {
+        var weakHand = Cases.Able.Choose("hands-free", "one").Choose("dexterity", "slow");
+
+        Assert.DoesNotContain(true, weakHand.Mark("precautions", "allergy-latex").Advice().Ranked.Select(r => r.Plan.Has("prepared-paper")));
+        Assert.Contains(true, weakHand.Advice().Ranked.Select(r => r.Plan.Has("prepared-paper")));
+    }
+
+    [Theory]
+    [InlineData("water", "none", "squeeze-wash", "no-water")]
+    [InlineData("socket", "no", "seat-wash-dry", "no-socket")]
+    [InlineData("fixtures", "no", "seat-wash", "no-fixture-change")]
+    [InlineData("fixtures", "no", "hose-wash", "no-fixture-change")]
+    [InlineData("helper", "never", "helper-wipe", "no-helper")]
+    [InlineData("place", "commode", "seat-wash-dry", "posture-not-in-this-place")]
+    [InlineData("skin", "pressure-injury", "long-clamp", "broken-skin-rubbing")]
+    [InlineData("skin", "surgical-wound", "by-hand", "broken-skin-rubbing")]
+    [InlineData("steps", "one", "paddle-lock", "too-many-steps")]
+    public void A_plan_is_ruled_out_with_its_reason_and_offered_without_it(string question, string option, string aid, string rule)
+    {
+        Assert.Equal(rule, Cases.Able.Choose(question, option).Advice().WhyNot(aid));
+        Assert.Null(Cases.Able.Advice().WhyNot(aid));
+    }
+
+    [Fact]
+    public void A_service_that_is_not_known_rules_nothing_out_but_is_asked_for()
+    {
+        var advice = Cases.Able.With("socket", new(new AnswerValue.NotKnown(), null)).Advice();
+
+        Assert.Null(advice.WhyNot("seat-wash-dry"));
+        Assert.Contains("socket", advice.Place("seat-wash-dry").Unsettled);
+    }
+
+    [Theory]
+    [InlineData("none")]
+    [InlineData("press-with-forearm")]
+    public void A_hand_without_the_grasp_is_not_given_the_aid(string grasp) =>
+        Assert.Equal("no-usable-grasp", Cases.Able.Choose("grasp", grasp).Choose("reach-behind", "outer-buttock").Advice().WhyNot("tongs"));
+
+    [Theory]
+    [InlineData("feeling", "none", "long-clamp", "skin-tear-hard-tip")]
+    [InlineData("feeling", "reduced", "squeeze-wash", "scald")]
+    [InlineData("skin", "fragile", "by-hand", "fragile-skin")]
+    [InlineData("bleeding", "yes", "by-hand", "bleeds-easily")]
+    [InlineData("sore-when-wiped", "yes", "by-hand", "sore-when-wiped")]
+    [InlineData("infection", "yes", "long-clamp", "infection")]
+    [InlineData("sex", "female", "by-hand", "front-to-back")]
+    [InlineData("tremor", "marked", "long-clamp", "tremor-and-hard-tip")]
+    [InlineData("drain", "septic-or-easily-blocked", "by-hand", "drain-paper-only")]
+    [InlineData("sight", "low", "short-soft", "low-sight")]
+    [InlineData("carry", "daily", "seat-wash-dry", "second-way-away")]
+    [InlineData("deep", "yes", "short-soft", "wide-head-deep-soil")]
+    public void A_caution_stands_where_the_risk_is_and_not_elsewhere(string question, string option, string aid, string rule)
+    {
+        Assert.Contains(rule, Cases.Able.Choose(question, option).Advice().CautionsOf(aid));
+        Assert.DoesNotContain(rule, Cases.Able.Advice().CautionsOf(aid));
+    }
+
+    [Theory]
+    [InlineData("seat-wash-dry", "electric-installer")]
+    [InlineData("seat-wash-dry", "licensed-installer")]
+    [InlineData("hose-wash", "backflow")]
+    [InlineData("squeeze-wash", "warm-water")]
+    [InlineData("wipe-moist", "bin-not-flush")]
+    [InlineData("helper-wipe", "stay-with-helper")]
+    public void A_caution_of_the_method_always_stands_with_it(string aid, string rule)
+    {
+        Assert.Contains(rule, Cases.Able.Advice().CautionsOf(aid));
+        Assert.DoesNotContain(rule, Cases.Able.Advice().CautionsOf("by-hand"));
+    }
+
+    [Fact]
+    public void Dysreflexia_risk_is_the_first_caution_of_every_plan() => Assert.All(
+        Cases.Able.Mark("precautions", "dysreflexia-risk").Advice().Ranked, r => Assert.Equal("dysreflexia-risk", r.Cautions[0].Rule.Id));
+
+    [Fact]
+    public void A_mirror_comes_with_poor_feeling()
+    {
+        Assert.True(Cases.Able.Choose("feeling", "none").Advice().Place("by-hand").Plan.Has("skin-mirror"));
+        Assert.False(Cases.Able.Advice().Place("by-hand").Plan.Has("skin-mirror"));
+    }
+}

@@ -1,0 +1,89 @@
+using ToiletAid.App.Files;
+using ToiletAid.Core.Hand;
+using ToiletAid.Core.Interview;
+using ToiletAid.Core.Person;
+using ToiletAid.Core.Plans;
+using ToiletAid.Core.Ranking;
+
+namespace ToiletAid.Core.Tests.Interview;
+
+public sealed class QuestionDataTests
+{
+    private static readonly QuestionSet Questions = BuiltIn.Questions();
+
+    [Fact]
+    public void Ids_never_change_silently() => Assert.Equal(
+        [
+            "age", "also", "bleeding", "budget", "carry", "cleans", "deep", "dexterity", "drain", "feeling", "fixtures", "grasp", "grip",
+            "hand", "hands-free", "helper", "infection", "joints", "lean", "look", "mass", "method", "noise", "paper-touch", "pinch", "place",
+            "posture", "precautions", "priorities", "reach-behind", "reach-front", "red-flags", "sex", "sight", "skin", "socket",
+            "sore-when-wiped", "stature", "steps", "stool", "tremor", "water",
+        ],
+        Questions.All.Select(q => q.Id).Order(StringComparer.Ordinal));
+
+    [Fact]
+    public void Options_of_typed_questions_are_the_words_of_their_types()
+    {
+        Assert.Equal(Words.All<Sex>(), Options("sex"));
+        Assert.Equal(Words.All<WorkingHand>(), Options("hand"));
+        Assert.Equal(Words.All<Posture>(), Options("posture"));
+        Assert.Equal(Words.All<Lean>(), Options("lean"));
+        Assert.Equal(Words.All<LandmarkBehind>(), Options("reach-behind"));
+        Assert.Equal(Words.All<LandmarkFront>(), Options("reach-front"));
+        Assert.Equal(Words.All<Grasp>(), Options("grasp"));
+        Assert.Equal(Words.All<Dexterity>(), Options("dexterity"));
+        Assert.Equal(Words.All<Tremor>(), Options("tremor"));
+        Assert.Equal(Words.All<Criterion>(), Options("priorities"));
+    }
+
+    [Fact]
+    public void Every_question_says_how_to_find_out_and_why_in_whole_sentences() => Assert.All(Questions.All, q =>
+    {
+        Assert.EndsWith("?", q.Prompt, StringComparison.Ordinal);
+        Assert.EndsWith(".", q.Observe, StringComparison.Ordinal);
+        Assert.EndsWith(".", q.Why, StringComparison.Ordinal);
+    });
+
+    [Fact]
+    public void Expected_shares_of_a_choice_add_up_to_one() => Assert.All(
+        Questions.All.Where(q => q.Kind == QuestionKind.Choice), q => Assert.Equal(1, q.Options.Sum(o => o.Share), 9));
+
+    [Fact]
+    public void What_is_assumed_is_an_option_or_a_number_in_range() => Assert.All(
+        Questions.All.Where(q => q.Kind == QuestionKind.Choice && q.Assume is not null), q => Assert.NotNull(q.FindOption(q.Assume!)));
+
+    [Fact]
+    public void A_filled_set_of_answers_has_no_unknown_choice()
+    {
+        var filled = Assumptions.Fill(Questions, Answers.None);
+        var drawn = Assumptions.Draw(Questions, Answers.None, 1, 7);
+
+        Assert.All(Questions.All.Where(q => q.Kind == QuestionKind.Choice), q =>
+        {
+            Assert.True(filled.Knows(q.Id));
+            Assert.True(drawn.Knows(q.Id));
+        });
+        Assert.IsType<HandFacts>(AnswerMapping.Hand(filled));
+    }
+
+    [Fact]
+    public void The_quick_depth_asks_about_ten_questions()
+    {
+        var able = Answers.None.With("reach-behind", new(new AnswerValue.Choice("waist-or-above"), HowObtained.Observed));
+
+        Assert.InRange(OpenQuestions.Relevant(Questions, Depth.Quick, Answers.None).Length, 8, 12);
+        Assert.InRange(OpenQuestions.Relevant(Questions, Depth.Quick, able).Length, 8, 10);
+    }
+
+    [Fact]
+    public void A_question_is_left_out_when_an_earlier_answer_settles_it()
+    {
+        var inBed = Answers.None.With("place", new(new AnswerValue.Choice("bed"), HowObtained.Reported));
+
+        Assert.False(OpenQuestions.IsRelevant(Questions["carry"], inBed));
+        Assert.True(OpenQuestions.IsRelevant(Questions["carry"], Answers.None));
+        Assert.True(OpenQuestions.IsRelevant(Questions["carry"], Answers.None.With("place", new(new AnswerValue.NotKnown(), null))));
+    }
+
+    private static IEnumerable<string> Options(string id) => Questions[id].Options.Select(o => o.Id);
+}
