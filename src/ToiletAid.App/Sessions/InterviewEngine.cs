@@ -67,6 +67,18 @@ public sealed class InterviewEngine
         return value is null ? Refuse(fault) : Keep(new(value, how ?? question.Usually));
     }
 
+    /// <summary>Takes an answer that is not typed, such as one from a file.</summary>
+    /// <exception cref="ArgumentException">That question is not asked now.</exception>
+    public void Take(Question question, Answer answer)
+    {
+        if (question.Id != _question?.Id)
+        {
+            throw new ArgumentException($"{question.Id} is not asked now", nameof(question));
+        }
+
+        Put(question, answer);
+    }
+
     /// <summary>Notes that the answer, or this part of it, is not known.</summary>
     public Reply Unknown()
     {

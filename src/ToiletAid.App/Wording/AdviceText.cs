@@ -67,7 +67,7 @@ public sealed class AdviceText(Knowledge knowledge)
 
     /// <summary>How sure the place is, in words.</summary>
     public static string HowSure(RankedPlan plan) =>
-        $"First in {SlotText.OfHundred(plan.FirstOfWeightings)} of 100 plausible weightings. When the person is drawn anew within these answers too, first in {SlotText.OfHundred(plan.FirstShare)} of 100.";
+        $"First in {SlotText.OfHundred(plan.FirstOfWeightings)} of 100 plausible weightings. Among people who would give these answers, first in {SlotText.OfHundred(plan.FirstShare)} of 100.";
 
     private static IEnumerable<string> Stop(Advice advice)
     {

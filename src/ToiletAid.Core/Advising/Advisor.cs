@@ -3,7 +3,6 @@ using ToiletAid.Core.Catalogue;
 using ToiletAid.Core.Person;
 using ToiletAid.Core.Plans;
 using ToiletAid.Core.Ranking;
-using ToiletAid.Core.Reach;
 using ToiletAid.Core.Safety;
 
 namespace ToiletAid.Core.Advising;
@@ -11,10 +10,14 @@ namespace ToiletAid.Core.Advising;
 /// <summary>The one door: from answers to advice. It keeps weightings that were drawn before, so one instance serves one thread.</summary>
 public sealed class Advisor
 {
+    /// <summary>Persons drawn for a what-if: enough for a share in steps of about three in a hundred.</summary>
+    internal const int WhatIfDraws = 32;
+
     private readonly Knowledge _knowledge;
     private readonly AdviceSettings _settings;
     private readonly CriterionFunctions _functions;
     private readonly Dictionary<PriorityOrder, WeightSample> _weights = [];
+    private readonly ReachMemory _reach;
 
     /// <summary>Makes an advisor.</summary>
     /// <param name="knowledge">Everything that is known beforehand.</param>
@@ -24,6 +27,7 @@ public sealed class Advisor
         _knowledge = knowledge;
         _settings = settings;
         _functions = new(knowledge);
+        _reach = new(knowledge, settings.Seed);
     }
 
     /// <summary>Advice on these answers.</summary>
@@ -38,9 +42,7 @@ public sealed class Advisor
             return new() { Stops = stops, Ranked = [], RuledOut = [], Weights = [.. sample.Set.Centroid], PrioritiesStated = stated };
         }
 
-        var postures = PlanSpace.Postures(known);
-        var reach = ReachAnalysis.Analyse(_knowledge.Body, AnswerMapping.Reach(known), new() { Seed = _settings.Seed, Draws = _settings.ValueDraws, Postures = postures });
-        var appraiser = new Appraiser(_knowledge, known, reach, _functions);
+        var (appraiser, _) = Appraise(known, _settings.ValueDraws, withDetail: true);
         var (offered, ruledOut) = Choose(appraiser, sample.Set);
         return new()
         {
@@ -49,9 +51,13 @@ public sealed class Advisor
             RuledOut = ruledOut,
             Weights = [.. sample.Set.Centroid],
             PrioritiesStated = stated,
-            Reach = reach,
+            Reach = appraiser.Reach,
         };
     }
+
+    /// <summary>Values plans on these answers.</summary>
+    internal (Appraiser Appraiser, WeightSample Weights) Appraise(Answers known, int draws, bool withDetail = false) =>
+        (new(_knowledge, known, _reach.Of(known, draws, withDetail), _functions), Weights(Priorities.Of(known).Order));
 
     private WeightSample Weights(PriorityOrder order)
     {
@@ -63,11 +69,11 @@ public sealed class Advisor
         return sample;
     }
 
-    private ImmutableArray<Finding> Stops(Answers known) => known.Many("red-flags") is not { } flags ? []
+    internal ImmutableArray<Finding> Stops(Answers known) => known.Many("red-flags") is not { } flags ? []
         : [.. Cautions.Stops.Where(s => flags.Contains(s.Option)).Select(s => new Finding(_knowledge.Rules[s.Rule], []))];
 
     /// <summary>The best plan of each method that nothing rules out, and what rules out the rest.</summary>
-    private (List<Offer> Offered, ImmutableArray<RuledOutAid> RuledOut) Choose(Appraiser appraiser, WeightSet weights)
+    internal (List<Offer> Offered, ImmutableArray<RuledOutAid> RuledOut) Choose(Appraiser appraiser, WeightSet weights)
     {
         var space = new PlanSpace(_knowledge.Catalogue, _knowledge.Evidence, appraiser.Known);
         var offered = new List<Offer>();
@@ -115,7 +121,7 @@ public sealed class Advisor
             .Select(p => p.Plan);
     }
 
-    private static double Dot(double[] values, ReadOnlySpan<double> weights)
+    internal static double Dot(double[] values, ReadOnlySpan<double> weights)
     {
         double sum = 0;
         for (int i = 0; i < values.Length; i++)

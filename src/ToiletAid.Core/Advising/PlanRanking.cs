@@ -64,7 +64,7 @@ internal sealed class PlanRanking(Knowledge knowledge, AdviceSettings settings, 
             var world = appraiser.MakeWorld(filled, strength.NextUniform(), draw);
             for (int i = 0; i < offers.Count; i++)
             {
-                if (!IsUsable(offers[i], filled))
+                if (!IsUsable(knowledge, offers[i], filled))
                 {
                     continue;
                 }
@@ -80,7 +80,8 @@ internal sealed class PlanRanking(Knowledge knowledge, AdviceSettings settings, 
         return values;
     }
 
-    private bool IsUsable(Offer offer, Answers filled)
+    /// <summary>False when an answer that was not known turns out so that a rule forbids the plan.</summary>
+    internal static bool IsUsable(Knowledge knowledge, Offer offer, Answers filled)
     {
         if (offer.Unclear.IsEmpty)
         {

@@ -45,6 +45,15 @@ public sealed record Question
     /// <summary>True when it is asked whatever else is known.</summary>
     public bool Safety { get; init; }
 
+    /// <summary>True when the answer rests on seeing, telling or measuring and so may be one step off; false for wishes and for facts such as plumbing.</summary>
+    public bool MayBeWrong { get; init; }
+
+    /// <summary>True when nothing sensible can be worked out without it, so that it is asked before the others are judged.</summary>
+    public bool Opening { get; init; }
+
+    /// <summary>What of the set-up hangs on it: paper, way, supplies; null for nothing.</summary>
+    public string? SetsUp { get; init; }
+
     /// <summary>True for a wish of the person: while none is stated there is none, so it is assumed and not drawn.</summary>
     public bool Preference { get; init; }
 

@@ -21,6 +21,9 @@ public sealed class Answers
     /// <summary>The same answers with this one put in or replaced.</summary>
     public Answers With(string question, Answer answer) => new(_items.SetItem(question, answer));
 
+    /// <summary>The same answers with all of these put in or replaced.</summary>
+    public Answers With(IEnumerable<KeyValuePair<string, Answer>> answers) => new(_items.SetItems(answers));
+
     /// <summary>The same answers without this one.</summary>
     public Answers Without(string question) => new(_items.Remove(question));
 

@@ -8,18 +8,11 @@ namespace ToiletAid.Core.Person;
 public static class Assumptions
 {
     /// <summary>The answers, with what is assumed where nothing is known. Assumed answers have no way of being obtained.</summary>
-    public static Answers Fill(QuestionSet questions, Answers answers)
-    {
-        foreach (var question in questions.All)
-        {
-            if (!answers.Knows(question.Id) && Assumed(question) is { } value)
-            {
-                answers = answers.With(question.Id, new(value, null));
-            }
-        }
-
-        return answers;
-    }
+    public static Answers Fill(QuestionSet questions, Answers answers) => answers.With(
+        questions.All.Where(q => !answers.Knows(q.Id))
+            .Select(q => (q.Id, Value: Assumed(q)))
+            .Where(a => a.Value is not null)
+            .Select(a => KeyValuePair.Create(a.Id, new Answer(a.Value!, null))));
 
     /// <summary>The answers, with a draw where nothing is known. Each question has a stream of its own, so that one more answer leaves the other draws as they are.</summary>
     /// <param name="questions">The questions.</param>
@@ -28,6 +21,7 @@ public static class Assumptions
     /// <param name="draw">Number of the draw.</param>
     public static Answers Draw(QuestionSet questions, Answers answers, ulong seed, int draw)
     {
+        var drawn = new List<KeyValuePair<string, Answer>>();
         for (int i = 0; i < questions.All.Length; i++)
         {
             var question = questions.All[i];
@@ -36,18 +30,15 @@ public static class Assumptions
                 continue;
             }
 
-            if (!question.Preference && question.Kind is (QuestionKind.Choice or QuestionKind.Many))
+            bool isDrawn = !question.Preference && question.Kind is (QuestionKind.Choice or QuestionKind.Many);
+            var random = new RandomDraws(seed, ((ulong)i << 32) | (uint)draw);
+            if ((isDrawn ? Drawn(question, ref random) : Assumed(question)) is { } value)
             {
-                var random = new RandomDraws(seed, ((ulong)i << 32) | (uint)draw);
-                answers = answers.With(question.Id, new(Drawn(question, ref random), null));
-            }
-            else if (Assumed(question) is { } value)
-            {
-                answers = answers.With(question.Id, new(value, null));
+                drawn.Add(new(question.Id, new(value, null)));
             }
         }
 
-        return answers;
+        return answers.With(drawn);
     }
 
     private static AnswerValue? Assumed(Question question) => question switch

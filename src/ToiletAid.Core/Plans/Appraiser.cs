@@ -55,8 +55,15 @@ internal sealed class Appraiser
     internal double[] Values(Plan plan, World world)
     {
         double[] values = new double[Criteria];
+        double handling = plan.Methods.Min(m => Handling(m, plan, world));
+        if (handling == 0 && plan.Methods.All(m => m.Method != MethodKind.Helper))
+        {
+            // A step that this hand cannot do at all makes the rest worth nothing to this person.
+            return values;
+        }
+
         values[(int)Criterion.Reach] = plan.Methods.Min(m => ReachShare(m, plan, world.Draw));
-        values[(int)Criterion.Handling] = plan.Methods.Min(m => Handling(m, plan, world));
+        values[(int)Criterion.Handling] = handling;
         values[(int)Criterion.Cleaning] = _functions.Cleaning(plan, world.View);
         values[(int)Criterion.Skin] = _functions.Skin(plan, world.View);
         values[(int)Criterion.Contact] = CriterionFunctions.Contact(plan, world.View);

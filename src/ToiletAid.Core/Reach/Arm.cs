@@ -31,17 +31,14 @@ internal struct Arm
     /// <summary>Rise of the hip centre over the seat when the pelvis rolls onto one sitting bone, as a share of half the distance of the bones.</summary>
     public readonly double Rise => Math.Abs(_pelvisBendSine);
 
-    /// <summary>Places trunk and arm.</summary>
-    public static Arm At(in Body body, double pelvisLean, double pelvisBend, in JointVector q)
-    {
-        (double sf, double cf) = Math.SinCos(q[JointVector.Flexion]);
-        (double sa, double ca) = Math.SinCos(q[JointVector.Abduction]);
-        (double sr, double cr) = Math.SinCos(q[JointVector.Rotation]);
-        (double se, double ce) = Math.SinCos(q[JointVector.Elbow]);
-        (double sl, double cl) = Math.SinCos(q[JointVector.Lean]);
-        (double sb, double cb) = Math.SinCos(q[JointVector.Bend]);
-        (double st, double ct) = Math.SinCos(q[JointVector.Twist]);
+    /// <summary>Slope of <see cref="Rise"/> with the pelvis's bend, 1/rad.</summary>
+    public readonly double RiseSlope => _pelvisBendSine < 0 ? -_pelvisBendCosine : _pelvisBendCosine;
 
+    /// <summary>Places trunk and arm.</summary>
+    public static Arm At(in Body body, in JointAngles q)
+    {
+        double sf = q.FlexionSine, cf = q.FlexionCosine, sa = q.AbductionSine, ca = q.AbductionCosine;
+        double sr = q.RotationSine, cr = q.RotationCosine, se = q.ElbowSine, ce = q.ElbowCosine;
         var shoulder = new Space(0, body.ShoulderOut, body.ShoulderUp);
         Space upper = FromUpperArm(0, 0, -1, sf, cf, sa, ca);
         Space fore = FromUpperArm(se * cr, -se * sr, -ce, sf, cf, sa, ca);
@@ -50,11 +47,11 @@ internal struct Arm
         Arm arm = default;
         arm.ElbowInTrunk = shoulder + (body.UpperArm * upper);
         arm.GripInTrunk = arm.ElbowInTrunk + (body.Forearm * fore);
-        arm.Elbow = FromTrunk(arm.ElbowInTrunk, sl, cl, sb, cb, st, ct);
-        arm.Grip = FromTrunk(arm.GripInTrunk, sl, cl, sb, cb, st, ct);
-        arm.Thumb = FromTrunk(thumb, sl, cl, sb, cb, st, ct);
-        (arm._pelvisLeanSine, arm._pelvisLeanCosine) = Math.SinCos(pelvisLean * q[JointVector.Lean]);
-        (arm._pelvisBendSine, arm._pelvisBendCosine) = Math.SinCos(pelvisBend * q[JointVector.Bend]);
+        arm.Elbow = FromTrunk(arm.ElbowInTrunk, in q);
+        arm.Grip = FromTrunk(arm.GripInTrunk, in q);
+        arm.Thumb = FromTrunk(thumb, in q);
+        (arm._pelvisLeanSine, arm._pelvisLeanCosine) = (q.PelvisLeanSine, q.PelvisLeanCosine);
+        (arm._pelvisBendSine, arm._pelvisBendCosine) = (q.PelvisBendSine, q.PelvisBendCosine);
         return arm;
     }
 
@@ -74,14 +71,15 @@ internal struct Arm
         return new Space((p.X * _pelvisLeanCosine) + (z * _pelvisLeanSine), y, (-p.X * _pelvisLeanSine) + (z * _pelvisLeanCosine));
     }
 
-    private static Space FromUpperArm(double x, double y, double z, double sf, double cf, double sa, double ca)
+    internal static Space FromUpperArm(double x, double y, double z, double sf, double cf, double sa, double ca)
     {
         double y1 = (y * ca) - (z * sa), z1 = (y * sa) + (z * ca);
         return new Space((x * cf) - (z1 * sf), y1, (x * sf) + (z1 * cf));
     }
 
-    private static Space FromTrunk(Space p, double sl, double cl, double sb, double cb, double st, double ct)
+    internal static Space FromTrunk(Space p, in JointAngles q)
     {
+        double sl = q.LeanSine, cl = q.LeanCosine, sb = q.BendSine, cb = q.BendCosine, st = q.TwistSine, ct = q.TwistCosine;
         double x = (p.X * ct) - (p.Y * st), y = (p.X * st) + (p.Y * ct);
         double y1 = (y * cb) + (p.Z * sb), z1 = (-y * sb) + (p.Z * cb);
         return new Space((x * cl) + (z1 * sl), y1, (-x * sl) + (z1 * cl));

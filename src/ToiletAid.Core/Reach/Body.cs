@@ -36,8 +36,36 @@ internal struct Body
     public double TissueGive;
     public double LongestWay;
 
+    /// <summary>Depth of pressing beyond which flesh resists ever more.</summary>
+    public double FleshDepth;
+
     /// <summary>Cost of pressing into a solid, 1/m: half of this times the depth squared.</summary>
     public double Stiffness;
+
+    /// <summary>One over each half-axis of pelvis and trunk, 1/m; kept because dividing is slow.</summary>
+    public double PelvisForwardInverse;
+
+    /// <inheritdoc cref="PelvisForwardInverse"/>
+    public double PelvisSidewaysInverse;
+
+    /// <inheritdoc cref="PelvisForwardInverse"/>
+    public double PelvisUpInverse;
+
+    /// <inheritdoc cref="PelvisForwardInverse"/>
+    public double TrunkForwardInverse;
+
+    /// <inheritdoc cref="PelvisForwardInverse"/>
+    public double TrunkSidewaysInverse;
+
+    /// <summary>Sets the inverses; to be called after any change of the half-axes.</summary>
+    public void Invert()
+    {
+        PelvisForwardInverse = 1 / PelvisForward;
+        PelvisSidewaysInverse = 1 / PelvisSideways;
+        PelvisUpInverse = 1 / PelvisUp;
+        TrunkForwardInverse = 1 / TrunkForward;
+        TrunkSidewaysInverse = 1 / TrunkSideways;
+    }
 
     /// <summary>The same body and seat, <paramref name="k"/> times as large.</summary>
     public readonly Body Scaled(double k)
@@ -70,7 +98,9 @@ internal struct Body
         s.HandleBend *= k;
         s.TissueGive *= k;
         s.LongestWay *= k;
+        s.FleshDepth *= k;
         s.Stiffness /= k;
+        s.Invert();
         return s;
     }
 }

@@ -82,7 +82,9 @@ internal static class BodyModel
         body.HandleBend = numbers["aid.bend-radius"];
         body.TissueGive = numbers["aid.tissue-give"];
         body.LongestWay = numbers["aid.longest-that-can-be-steered"];
+        body.FleshDepth = numbers["solver.flesh-depth"];
         body.Stiffness = numbers["solver.stiffness"] / body.Stature;
+        body.Invert();
     }
 
     private static double Known(

@@ -2,223 +2,303 @@ using System.Runtime.CompilerServices;
 
 namespace ToiletAid.Core.Reach;
 
-/// <summary>Least value of a reach objective over a box of joint ranges: projected quasi-Newton steps (BFGS) from a start.</summary>
-/// <remarks>Method of Bertsekas 1982 (projected Newton) with the BFGS update; from memory. Deterministic; no heap.</remarks>
+/// <summary>Least value of a reach objective over a box of joint ranges: projected Gauss-Newton steps with Levenberg and Marquardt's
+/// damping, from a start.</summary>
+/// <remarks>The stiff solids make narrow curved valleys. Their steep sides come from squares of depths, whose curvature follows from first
+/// differences, so that steps along the valley can be long. Limits that the slope presses against are held (Bertsekas 1982, from
+/// memory). Deterministic; no heap.</remarks>
 internal static class BoxMinimiser
 {
     private const int N = JointVector.Count;
-    private const double Nudge = 1e-7;
-    private const double LargestStep = 0.5;
 
     /// <summary>Goes down from <paramref name="q"/>, which is replaced by the best point found.</summary>
     /// <param name="objective">What to make small.</param>
     /// <param name="box">Limits.</param>
     /// <param name="q">Start, inside the box; end on return.</param>
     /// <param name="rounds">Largest number of steps.</param>
-    /// <param name="tolerance">Stops when two steps together gain less than this, m.</param>
+    /// <param name="tolerance">Stops when two steps in a row gain less than this share of the stature.</param>
     /// <returns>The value there, m.</returns>
     public static double Descend(in ReachObjective objective, in JointBox box, ref JointVector q, int rounds, double tolerance)
     {
-        Square inverse = default;
-        inverse.Reset(0.3);
-        double value = objective.At(in q);
-        JointVector slope = Slope(in objective, in box, in q, value);
+        JointAngles angles = objective.Angles(in q);
+        objective.Try(in angles, ReachObjective.Everything, out ReachTrial here);
+        double unit = objective.Unit, damping = 0.06 * unit;
         int weak = 0;
         for (int round = 0; round < rounds && weak < 2; round++)
         {
-            JointVector direction = Direction(in inverse, in box, in q, in slope, out bool downhill);
-            if (!downhill)
+            Matrix curvature = default;
+            objective.Slopes(in angles, in here, out ReachSlopes slopes);
+            AddCurvature(in objective, in here, in slopes, ref curvature);
+            bool moved = false;
+            for (int attempt = 0; attempt < 14 && !moved; attempt++)
             {
-                inverse.Reset(0.3);
-                direction = Direction(in inverse, in box, in q, in slope, out downhill);
-                if (!downhill)
+                JointVector next = Step(in curvature, in box, in q, in slopes.Value, damping, out double expected);
+                if (expected > -1e-10 * unit)
                 {
-                    break;
+                    // Cut off at the limits, the step would not go down; a more damped one keeps closer to the slope.
+                    damping *= 25;
+                    continue;
+                }
+
+                JointAngles nextAngles = objective.Angles(in next);
+                objective.Try(in nextAngles, ReachObjective.Everything, out ReachTrial there);
+                double gain = here.Value - there.Value;
+                double share = gain / -expected;
+                damping *= share > 0.75 ? 0.2 : (share > 0.25 ? 1 : 5);
+                if (gain > 0)
+                {
+                    moved = true;
+                    weak = gain < tolerance * unit ? weak + 1 : 0;
+                    q = next;
+                    angles = nextAngles;
+                    here = there;
                 }
             }
 
-            double better = Search(in objective, in box, in q, value, in slope, in direction, out JointVector next);
-            if (!(better < value))
+            if (!moved)
             {
-                if (inverse.IsFresh)
-                {
-                    break;
-                }
-
-                inverse.Reset(0.05);
-                weak++;
-                continue;
+                break;
             }
 
-            JointVector nextSlope = Slope(in objective, in box, in next, better);
-            inverse.Update(in q, in next, in slope, in nextSlope);
-            weak = value - better < tolerance ? weak + 1 : 0;
-            q = next;
-            slope = nextSlope;
-            value = better;
+            damping = Math.Max(damping, 1e-6 * unit);
         }
 
-        return value;
+        return here.Value;
     }
 
-    /// <summary>Slope at a point by small differences, stepping to the inside of the box.</summary>
-    public static JointVector Slope(in ReachObjective objective, in JointBox box, in JointVector q, double value)
+    /// <summary>Slope at a point, m/rad.</summary>
+    public static JointVector Slope(in ReachObjective objective, in JointVector q)
     {
-        JointVector slope = default;
-        JointVector moved = q;
-        for (int i = 0; i < N; i++)
-        {
-            double step = q[i] + Nudge > box.High[i] ? -Nudge : Nudge;
-            moved[i] = q[i] + step;
-            slope[i] = (objective.At(in moved) - value) / step;
-            moved[i] = q[i];
-        }
-
-        return slope;
+        JointAngles angles = objective.Angles(in q);
+        objective.Try(in angles, ReachObjective.Everything, out ReachTrial here);
+        objective.Slopes(in angles, in here, out ReachSlopes slopes);
+        return slopes.Value;
     }
 
-    private static JointVector Direction(in Square inverse, in JointBox box, in JointVector q, in JointVector slope, out bool downhill)
+    /// <summary>Curvature: of the distance to where the way touches (across the line, one over the distance), of the squares of the
+    /// depths, and of the handle's bend.</summary>
+    private static void AddCurvature(in ReachObjective objective, in ReachTrial here, in ReachSlopes slopes, ref Matrix curvature)
     {
-        JointVector direction = default;
-        double descent = 0, largest = 0;
+        Space line = here.Grip - here.Touch;
+        double size = Math.Max(line.Length, 0.006 * objective.Unit);
+        Space n = (1 / size) * line;
         for (int i = 0; i < N; i++)
         {
-            if (IsHeld(in box, in q, in slope, i))
+            double along = Space.Dot(n, slopes.Grip[i]);
+            for (int j = 0; j <= i; j++)
             {
-                continue;
+                curvature[i, j] += (Space.Dot(slopes.Grip[i], slopes.Grip[j]) - (along * Space.Dot(n, slopes.Grip[j]))) / size;
             }
-
-            double sum = 0;
-            for (int j = 0; j < N; j++)
-            {
-                sum -= IsHeld(in box, in q, in slope, j) ? 0 : inverse[i, j] * slope[j];
-            }
-
-            direction[i] = sum;
-            descent += sum * slope[i];
-            largest = Math.Max(largest, Math.Abs(sum));
         }
 
-        if (largest > LargestStep)
+        double pressure = 2 * objective.Pressure(here.Pressed);
+        JointVector total = default;
+        for (int k = 0; k < slopes.Count; k++)
         {
+            double depth = here.Depth[slopes.Which[k]];
+            curvature.Add(pressure, in slopes.Depth[k]);
             for (int i = 0; i < N; i++)
             {
-                direction[i] *= LargestStep / largest;
+                total[i] += 2 * depth * slopes.Depth[k][i];
             }
         }
 
-        downhill = descent < -1e-12;
-        return direction;
+        if (slopes.Count > 0)
+        {
+            curvature.Add(objective.PressureGrowth, in total);
+        }
+
+        if (here.Tilt > 0 || here.Turn > 0)
+        {
+            curvature.Add(2 * objective.BendCost, in slopes.Tilt);
+            curvature.Add(2 * objective.BendCost, in slopes.Turn);
+        }
     }
 
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static bool IsHeld(in JointBox box, in JointVector q, in JointVector slope, int i) =>
-        (q[i] <= box.Low[i] && slope[i] > 0) || (q[i] >= box.High[i] && slope[i] < 0);
-
-    private static double Search(
-        in ReachObjective objective,
+    /// <summary>The damped step from a point, cut off at the limits, and the change that the model expects of it.</summary>
+    private static JointVector Step(
+        in Matrix curvature,
         in JointBox box,
         in JointVector q,
-        double value,
         in JointVector slope,
-        in JointVector direction,
-        out JointVector next)
+        double damping,
+        out double expected)
     {
-        double share = 1;
-        next = q;
-        for (int halving = 0; halving < 14; halving++)
+        Fixed state = default;
+        JointVector step = default;
+        for (int i = 0; i < N; i++)
         {
-            double expected = 0;
-            for (int i = 0; i < N; i++)
-            {
-                next[i] = Math.Min(Math.Max(q[i] + (share * direction[i]), box.Low[i]), box.High[i]);
-                expected += slope[i] * (next[i] - q[i]);
-            }
-
-            double there = objective.At(in next);
-            if (there <= value + (1e-4 * expected) && there < value)
-            {
-                return there;
-            }
-
-            share *= halving < 2 ? 0.4 : 0.25;
+            state[i] = (q[i] <= box.Low[i] && slope[i] > 0) || (q[i] >= box.High[i] && slope[i] < 0);
         }
 
-        next = q;
-        return value;
+        // Where the step would leave the box it goes to the limit, and the others are solved again around that.
+        bool again = true;
+        for (int pass = 0; pass < 4 && again; pass++)
+        {
+            again = false;
+            JointVector free = Solve(in curvature, in slope, in step, in state, damping);
+            for (int i = 0; i < N; i++)
+            {
+                if (state[i])
+                {
+                    continue;
+                }
+
+                double there = q[i] + free[i], inside = Math.Min(Math.Max(there, box.Low[i]), box.High[i]);
+                step[i] = inside - q[i];
+                if (inside != there)
+                {
+                    state[i] = true;
+                    again = true;
+                }
+            }
+        }
+
+        JointVector next = default;
+        expected = 0;
+        for (int i = 0; i < N; i++)
+        {
+            next[i] = Math.Min(Math.Max(q[i] + step[i], box.Low[i]), box.High[i]);
+            step[i] = next[i] - q[i];
+            expected += slope[i] * step[i];
+        }
+
+        expected += 0.5 * curvature.Along(in step);
+        return next;
     }
 
-    /// <summary>A symmetric 7 by 7 matrix without a heap object.</summary>
+    /// <summary>The step of the free variables around the steps of the fixed ones.</summary>
+    private static JointVector Solve(in Matrix curvature, in JointVector slope, in JointVector step, in Fixed state, double damping)
+    {
+        Matrix damped = default;
+        JointVector packed = default;
+        Order order = default;
+        int count = 0;
+        for (int i = 0; i < N; i++)
+        {
+            if (state[i])
+            {
+                continue;
+            }
+
+            order[count] = i;
+            double right = -slope[i];
+            for (int j = 0; j < N; j++)
+            {
+                right -= state[j] ? curvature[Math.Max(i, j), Math.Min(i, j)] * step[j] : 0;
+            }
+
+            packed[count] = right;
+            for (int k = 0; k < count; k++)
+            {
+                damped[count, k] = curvature[i, order[k]];
+            }
+
+            damped[count, count] = curvature[i, i] + damping;
+            count++;
+        }
+
+        damped.Solve(count, ref packed);
+        JointVector free = default;
+        for (int k = 0; k < count; k++)
+        {
+            free[order[k]] = packed[k];
+        }
+
+        return free;
+    }
+
+    [InlineArray(N)]
+    private struct Order
+    {
+        private int _first;
+    }
+
+    [InlineArray(N)]
+    private struct Fixed
+    {
+        private bool _first;
+    }
+
     [InlineArray(N * N)]
     private struct Cells
     {
         private double _first;
     }
 
-    private struct Square
+    /// <summary>A symmetric matrix of which the lower half is kept.</summary>
+    private struct Matrix
     {
         private Cells _cells;
 
-        public bool IsFresh { get; private set; }
-
-        public readonly double this[int i, int j] => _cells[(i * N) + j];
-
-        public void Reset(double size)
+        public double this[int i, int j]
         {
-            _cells = default;
-            for (int i = 0; i < N; i++)
-            {
-                _cells[(i * N) + i] = size;
-            }
-
-            IsFresh = true;
+            readonly get => _cells[(i * N) + j];
+            set => _cells[(i * N) + j] = value;
         }
 
-        /// <summary>BFGS update of the inverse from a step and the change of slope.</summary>
-        public void Update(in JointVector from, in JointVector to, in JointVector slopeFrom, in JointVector slopeTo)
+        public void Add(double size, in JointVector v)
         {
-            JointVector s = default, y = default;
-            double sy = 0, yy = 0;
             for (int i = 0; i < N; i++)
             {
-                s[i] = to[i] - from[i];
-                y[i] = slopeTo[i] - slopeFrom[i];
-                sy += s[i] * y[i];
-                yy += y[i] * y[i];
-            }
-
-            if (!(sy > 1e-12))
-            {
-                return;
-            }
-
-            if (IsFresh)
-            {
-                Reset(sy / yy);
-                IsFresh = false;
-            }
-
-            JointVector hy = default;
-            double yhy = 0;
-            for (int i = 0; i < N; i++)
-            {
-                double sum = 0;
-                for (int j = 0; j < N; j++)
+                double k = size * v[i];
+                for (int j = 0; j <= i; j++)
                 {
-                    sum += _cells[(i * N) + j] * y[j];
+                    _cells[(i * N) + j] += k * v[j];
+                }
+            }
+        }
+
+        public readonly double Along(in JointVector v)
+        {
+            double sum = 0;
+            for (int i = 0; i < N; i++)
+            {
+                sum += _cells[(i * N) + i] * v[i] * v[i];
+                for (int j = 0; j < i; j++)
+                {
+                    sum += 2 * _cells[(i * N) + j] * v[i] * v[j];
+                }
+            }
+
+            return sum;
+        }
+
+        /// <summary>Solves for the right-hand side in place, first rows only, by Cholesky's method; a pivot that is not above 0 is made so.</summary>
+        public void Solve(int size, ref JointVector b)
+        {
+            for (int i = 0; i < size; i++)
+            {
+                for (int j = 0; j <= i; j++)
+                {
+                    double sum = _cells[(i * N) + j];
+                    for (int k = 0; k < j; k++)
+                    {
+                        sum -= _cells[(i * N) + k] * _cells[(j * N) + k];
+                    }
+
+                    _cells[(i * N) + j] = i == j ? Math.Sqrt(Math.Max(sum, 1e-9)) : sum / _cells[(j * N) + j];
+                }
+            }
+
+            for (int i = 0; i < size; i++)
+            {
+                for (int k = 0; k < i; k++)
+                {
+                    b[i] -= _cells[(i * N) + k] * b[k];
                 }
 
-                hy[i] = sum;
-                yhy += sum * y[i];
+                b[i] /= _cells[(i * N) + i];
             }
 
-            double scale = (1 + (yhy / sy)) / sy;
-            for (int i = 0; i < N; i++)
+            for (int i = size - 1; i >= 0; i--)
             {
-                for (int j = 0; j < N; j++)
+                for (int k = i + 1; k < size; k++)
                 {
-                    _cells[(i * N) + j] += (scale * s[i] * s[j]) - (((hy[i] * s[j]) + (s[i] * hy[j])) / sy);
+                    b[i] -= _cells[(k * N) + i] * b[k];
                 }
+
+                b[i] /= _cells[(i * N) + i];
             }
         }
     }

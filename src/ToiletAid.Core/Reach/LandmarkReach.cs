@@ -11,7 +11,12 @@ internal sealed class LandmarkReach(ReachNumbers numbers, PersonModel model)
     /// <summary>Range of capability that reproduces a landmark behind.</summary>
     public (double Low, double High) Behind(LandmarkBehind landmark)
     {
-        double low = landmark == LandmarkBehind.NotPastTheHip ? 0 : Least(landmark);
+        double low = 0;
+        for (LandmarkBehind passed = LandmarkBehind.OuterButtock; passed <= landmark; passed++)
+        {
+            low = Math.Max(low, Least(passed));
+        }
+
         double high = landmark == LandmarkBehind.WaistOrAbove ? 1 : Least(landmark + 1);
         return (low, Math.Max(low, high));
     }
@@ -19,7 +24,8 @@ internal sealed class LandmarkReach(ReachNumbers numbers, PersonModel model)
     /// <summary>Range of capability that reproduces a landmark in front.</summary>
     public (double Low, double High) Front(LandmarkFront landmark)
     {
-        double low = landmark == LandmarkFront.NotPastMidThigh ? 0 : Least(landmark);
+        double low = landmark == LandmarkFront.NotPastMidThigh ? 0 : Least(LandmarkFront.Groin);
+        low = landmark == LandmarkFront.PastTheGroin ? Math.Max(low, Least(landmark)) : low;
         double high = landmark == LandmarkFront.PastTheGroin ? 1 : Least(landmark + 1);
         return (low, Math.Max(low, high));
     }
@@ -28,25 +34,26 @@ internal sealed class LandmarkReach(ReachNumbers numbers, PersonModel model)
     public double MissingBehind(in PersonDraw person, LandmarkBehind landmark)
     {
         Set(in person, landmark, out ReachObjective objective, out JointBox box);
-        return ReachSolver.Solve(in objective, in box, Approach.Behind, out _) - Hand(in person);
+        return ReachSolver.Solve(in objective, in box, Approach.Behind, out JointVector _) - Hand(in person);
     }
 
     /// <summary>What the hand lacks to a landmark in front, m; 0 or below when it gets there.</summary>
     public double MissingFront(in PersonDraw person, LandmarkFront landmark)
     {
         Set(in person, landmark, out ReachObjective objective, out JointBox box);
-        return ReachSolver.Solve(in objective, in box, Approach.Front, out _) - Hand(in person);
+        return ReachSolver.Solve(in objective, in box, Approach.Front, out JointVector _) - Hand(in person);
     }
 
     private double Least(LandmarkBehind landmark)
     {
         PersonDraw person = model.Middle(1, 1, 0);
         Set(in person, landmark, out ReachObjective objective, out JointBox box);
-        if (ReachSolver.Solve(in objective, in box, Approach.Behind, out JointVector pose) > Hand(in person))
+        if (ReachSolver.Solve(in objective, in box, Approach.Behind, out PoseLeaders leaders) > Hand(in person))
         {
             return 1;
         }
 
+        JointVector pose = leaders.Poses[0];
         double low = 0, high = 1;
         for (int i = 0; i < Halvings; i++)
         {
@@ -54,7 +61,7 @@ internal sealed class LandmarkReach(ReachNumbers numbers, PersonModel model)
             person = model.Middle(middle, 1, 0);
             Set(in person, landmark, out objective, out box);
             JointVector q = pose;
-            if (ReachSolver.Follow(in objective, in box, ref q) <= Hand(in person))
+            if (ReachSolver.Follow(in objective, in box, in leaders, ref q) <= Hand(in person))
             {
                 (high, pose) = (middle, q);
             }
@@ -72,11 +79,12 @@ internal sealed class LandmarkReach(ReachNumbers numbers, PersonModel model)
         double behind = (model.Behind.Low + model.Behind.High) / 2;
         PersonDraw person = model.Middle(behind, 1, 0);
         Set(in person, landmark, out ReachObjective objective, out JointBox box);
-        if (ReachSolver.Solve(in objective, in box, Approach.Front, out JointVector pose) > Hand(in person))
+        if (ReachSolver.Solve(in objective, in box, Approach.Front, out PoseLeaders leaders) > Hand(in person))
         {
             return 1;
         }
 
+        JointVector pose = leaders.Poses[0];
         double low = 0, high = 1;
         for (int i = 0; i < Halvings; i++)
         {
@@ -84,7 +92,7 @@ internal sealed class LandmarkReach(ReachNumbers numbers, PersonModel model)
             person = model.Middle(behind, middle, 0);
             Set(in person, landmark, out objective, out box);
             JointVector q = pose;
-            if (ReachSolver.Follow(in objective, in box, ref q) <= Hand(in person))
+            if (ReachSolver.Follow(in objective, in box, in leaders, ref q) <= Hand(in person))
             {
                 (high, pose) = (middle, q);
             }
@@ -130,7 +138,7 @@ internal sealed class LandmarkReach(ReachNumbers numbers, PersonModel model)
         double angle = numbers["landmark.past-groin.before-lowest"];
         (scene.Target, scene.TargetOnTrunk) = landmark switch
         {
-            LandmarkFront.Groin => (new Space(numbers["landmark.groin.before-hip"] * 2 * body.PelvisForward, 0, 0), true),
+            LandmarkFront.Groin => (new Space(numbers["landmark.groin.before-hip"] * body.PelvisForward, 0, -numbers["landmark.groin.below-hip"] * body.PelvisUp), true),
             _ => (new Space(body.PelvisForward * Math.Sin(angle), 0, -body.PelvisUp * Math.Cos(angle)), false),
         };
         objective = new ReachObjective(in body, in scene);

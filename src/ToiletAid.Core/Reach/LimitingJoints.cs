@@ -16,7 +16,7 @@ internal static class LimitingJoints
         in JointVector pose,
         double way)
     {
-        JointVector slope = BoxMinimiser.Slope(in objective, in box, in pose, way);
+        JointVector slope = BoxMinimiser.Slope(in objective, in pose);
         var candidates = new List<(JointMotion Motion, int Index, bool Upper, double Slope)>();
         for (int i = 0; i < JointVector.Count; i++)
         {

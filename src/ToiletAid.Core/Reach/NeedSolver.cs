@@ -12,6 +12,10 @@ internal sealed class NeedSolver(
     bool withDetail)
 {
     private readonly ReachPrecaution[] _precautions = precautions.IsDefault ? [] : [.. precautions];
+
+    // Each draw starts from the pose of the one before, so similar persons follow each other, the most able first.
+    private readonly int[] _byBehind = [.. Enumerable.Range(0, draws.Length).OrderByDescending(i => draws[i].BehindFreedom)];
+    private readonly int[] _byFront = [.. Enumerable.Range(0, draws.Length).OrderByDescending(i => draws[i].FrontFreedom)];
     private readonly double _stroke = numbers["aid.stroke"];
 
     public ReachNeed Solve(in PersonDraw middle, Posture posture, Approach approach)
@@ -33,9 +37,10 @@ internal sealed class NeedSolver(
         }
 
         var objective = new ReachObjective(in middle.Body, in scene);
-        double way = ReachSolver.Solve(in objective, in box, approach, out JointVector pose);
+        double way = ReachSolver.Solve(in objective, in box, approach, out PoseLeaders leaders);
+        JointVector pose = leaders.Poses[0];
         bool possible = way <= middle.Body.LongestWay;
-        ImmutableArray<double> lengths = Sample(place, approach, in pose);
+        ImmutableArray<double> lengths = Sample(place, approach, in leaders);
         double[] sorted = [.. lengths];
         Array.Sort(sorted);
         double length = possible ? way + _stroke : double.PositiveInfinity;
@@ -53,23 +58,24 @@ internal sealed class NeedSolver(
             Stroke = _stroke,
             SharePossible = sorted.Length == 0 ? (possible ? 1 : 0) : (double)sorted.Count(double.IsFinite) / sorted.Length,
             Pose = pose.ToPose(),
+            Sketch = withDetail ? ReachSketch.Of(in middle.Body, in scene, in pose) : null,
             StraightExtra = withDetail && possible ? StraightExtra(in middle, in scene, in box, approach, in pose, way) : 0,
             Limiting = withDetail && possible ? LimitingJoints.Find(in objective, in box, place, in pose, way) : [],
             MissingForBareHand = possible ? Math.Max(way - middle.Body.HandBeyond, 0) : double.PositiveInfinity,
         };
     }
 
-    private ImmutableArray<double> Sample(PostureNumbers place, Approach approach, in JointVector pose)
+    private ImmutableArray<double> Sample(PostureNumbers place, Approach approach, in PoseLeaders leaders)
     {
         double[] lengths = new double[draws.Length];
-        for (int i = 0; i < draws.Length; i++)
+        JointVector last = leaders.Poses[0];
+        foreach (int i in approach == Approach.Front ? _byFront : _byBehind)
         {
             lengths[i] = double.PositiveInfinity;
             if (PostureSetting.Prepare(numbers, place, approach, in draws[i], _precautions, out JointBox box, out Scene scene) is null)
             {
                 var objective = new ReachObjective(in draws[i].Body, in scene);
-                JointVector q = pose;
-                double way = ReachSolver.Follow(in objective, in box, ref q);
+                double way = ReachSolver.Follow(in objective, in box, in leaders, ref last);
                 lengths[i] = way <= draws[i].Body.LongestWay ? way + _stroke : double.PositiveInfinity;
             }
         }
@@ -89,7 +95,9 @@ internal sealed class NeedSolver(
         straight.Straight = true;
         var objective = new ReachObjective(in middle.Body, in straight);
         JointVector q = pose;
-        double least = Math.Min(ReachSolver.Follow(in objective, in box, ref q), ReachSolver.Solve(in objective, in box, approach, out _));
+        double least = Math.Min(
+            ReachSolver.Follow(in objective, in box, ref q),
+            ReachSolver.Solve(in objective, in box, approach, out JointVector _));
         return least <= middle.Body.LongestWay ? Math.Max(least - way, 0) : double.PositiveInfinity;
     }
 

@@ -33,7 +33,6 @@ internal struct PelvisPath
     /// <param name="from">Anywhere; a point inside counts as lying on the skin.</param>
     public static PelvisPath To(in Body body, Space target, Space from)
     {
-        double a = body.PelvisForward, b = body.PelvisSideways, c = body.PelvisUp;
         PelvisPath path = default;
         path.Straight = (from - target).Length;
         path.Length = path.Straight;
@@ -41,26 +40,33 @@ internal struct PelvisPath
         path.FirstThird = target;
         path.SecondThird = target;
 
-        var u = new Space(target.X / a, target.Y / b, target.Z / c);
-        var q = new Space(from.X / a, from.Y / b, from.Z / c);
-        double r = q.Length;
+        var u = new Space(target.X * body.PelvisForwardInverse, target.Y * body.PelvisSidewaysInverse, target.Z * body.PelvisUpInverse);
+        var q = new Space(from.X * body.PelvisForwardInverse, from.Y * body.PelvisSidewaysInverse, from.Z * body.PelvisUpInverse);
         double along = Space.Dot(q, u);
-        Space across = q - (along * u);
-        double w = across.Length;
-        if (w < 1e-12 * r || r < 1e-12)
+        if (along >= 1)
         {
+            // Beyond the plane that touches the pelvis at the target: in sight.
             return path;
         }
 
+        double r = q.Length;
+        Space across = q - (along * u);
+        double w = across.Length;
         double angle = Math.Atan2(w, along);
-        double hidden = angle - Math.Acos(Math.Min(1, 1 / r));
+        if (w < 1e-12)
+        {
+            // Exactly opposite the target all ways around are planes of symmetry; the one through front and back is taken.
+            (across, w) = (new Space(-u.Z, 0, u.X), Math.Sqrt((u.X * u.X) + (u.Z * u.Z)));
+        }
+
+        double hidden = angle - (r > 1 ? Math.Atan(Math.Sqrt((r * r) - 1)) : 0);
         if (hidden <= 0)
         {
             return path;
         }
 
         Space unit = (1 / w) * across;
-        var v = new Space(unit.X * a, unit.Y * b, unit.Z * c);
+        var v = new Space(unit.X * body.PelvisForward, unit.Y * body.PelvisSideways, unit.Z * body.PelvisUp);
         (double s, double k) = Math.SinCos(hidden / 6);
         path.Bend(target, v, s, k, hidden);
         path.Length += (from - path.Touch).Length;

@@ -10,4 +10,10 @@ internal struct PersonDraw
     public JointRanges Ranges;
     public double LeanForward;
     public double LeanSideways;
+
+    /// <summary>Share of full freedom in front: how much of the lean and of the parting of the thighs a hand between them gets, 0 to 1.</summary>
+    public double FrontFreedom;
+
+    /// <summary>Share of full range behind, 0 to 1; only to put similar persons side by side.</summary>
+    public double BehindFreedom;
 }

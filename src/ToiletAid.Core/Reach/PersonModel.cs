@@ -47,9 +47,10 @@ internal sealed class PersonModel
         draw.Body = BodyModel.Make(_tables, _person, _zeros);
         for (int i = 0; i < JointRanges.Count; i++)
         {
-            draw.Ranges[i] = Joint((JointMotion)i, behind, front, 0, errors);
+            draw.Ranges[i] = Joint((JointMotion)i, behind, 0, errors);
         }
 
+        (draw.BehindFreedom, draw.FrontFreedom) = (behind, front);
         draw.LeanForward = Lean(true, 0.5, 0);
         draw.LeanSideways = Lean(false, 0.5, 0);
         return draw;
@@ -78,9 +79,10 @@ internal sealed class PersonModel
         for (int i = 0; i < JointRanges.Count; i++)
         {
             double deviate = chance.Normal(Chance.Joints + i, index);
-            draw.Ranges[i] = Joint((JointMotion)i, behind, front, deviate, deviate);
+            draw.Ranges[i] = Joint((JointMotion)i, behind, deviate, deviate);
         }
 
+        (draw.BehindFreedom, draw.FrontFreedom) = (behind, front);
         draw.LeanForward = Lean(true, chance.Share(Chance.LeanForward, index), chance.Normal(Chance.LeanForward, index));
         draw.LeanSideways = Lean(false, chance.Share(Chance.LeanSideways, index), chance.Normal(Chance.LeanSideways, index));
         return draw;
@@ -94,7 +96,7 @@ internal sealed class PersonModel
         return low + (share * (high - low));
     }
 
-    private double Joint(JointMotion motion, double behind, double front, double betweenPeople, double errors)
+    private double Joint(JointMotion motion, double behind, double betweenPeople, double errors)
     {
         if (_person.Joints.TryGetValue(motion, out ReachInput given))
         {
@@ -105,8 +107,6 @@ internal sealed class PersonModel
         return motion switch
         {
             JointMotion.ShoulderExtension or JointMotion.ShoulderInternalRotation => behind * _norm[motion],
-            JointMotion.ShoulderFlexion or JointMotion.ShoulderAdduction => front * full,
-            JointMotion.ElbowExtensionLag => Math.Max(full, (1 - front) * _tables.Model["front.elbow-lag-at-nothing"]),
             _ => full,
         };
     }

@@ -28,10 +28,10 @@ internal static class PostureSetting
         }
 
         string? reason = posture.Posture == Posture.Reclined && approach != Approach.Front ? "lies-on-it" : null;
-        string tooLow = "cannot-lean-forward";
+        string tooLow = "cannot-lean-forward", tooNarrow = "cannot-lean-sideways";
         foreach (ReachPrecaution precaution in precautions)
         {
-            string? why = Restrict(numbers, precaution, posture, approach, ref r, ref leanHigh, ref bend, ref twist, ref tooLow);
+            string? why = Restrict(numbers, precaution, posture, approach, ref r, ref leanHigh, ref bend, ref twist, ref tooLow, ref tooNarrow);
             reason ??= why;
         }
 
@@ -40,6 +40,20 @@ internal static class PostureSetting
         {
             reason ??= tooLow;
             leanHigh = posture.LeanLow;
+        }
+
+        if (approach == Approach.Front)
+        {
+            leanHigh = posture.LeanLow + (person.FrontFreedom * (leanHigh - posture.LeanLow));
+        }
+
+        double bendHigh = bend;
+        if (posture.HasSeat && approach == Approach.Side)
+        {
+            // The side approach goes under the buttock that is lifted by leaning off it.
+            double lift = numbers["approach.side.least-bend"];
+            reason ??= bend < lift ? tooNarrow : null;
+            (bendHigh, bend) = (-lift, Math.Max(bend, lift));
         }
 
         box.Low = new JointVector(
@@ -52,10 +66,10 @@ internal static class PostureSetting
             Math.Min(r[JointMotion.ElbowExtensionLag], r[JointMotion.ElbowFlexion]));
         box.High = new JointVector(
             leanHigh,
-            bend,
+            bendHigh,
             twist,
-            r[JointMotion.ShoulderFlexion],
-            r[JointMotion.ShoulderAbduction],
+            Math.Min(r[JointMotion.ShoulderFlexion], numbers["solver.upper-arm-forward-most"]),
+            Math.Min(r[JointMotion.ShoulderAbduction], numbers["solver.upper-arm-sideways-most"]),
             r[JointMotion.ShoulderInternalRotation],
             r[JointMotion.ElbowFlexion]);
         scene = Place(numbers, posture, approach, in person);
@@ -68,9 +82,9 @@ internal static class PostureSetting
         Body body = person.Body;
         JointRanges r = person.Ranges;
         (double sf, double cf) = Math.SinCos(posture.ThighFlexion);
-        (double sp, double cp) = Math.SinCos(posture.ThighParting);
+        (double sp, double cp) = Math.SinCos(posture.ThighParting * (approach == Approach.Front ? person.FrontFreedom : 1));
         Scene scene = default;
-        scene.PelvisLean = posture.PelvisLean;
+        scene.PelvisLean = posture.PelvisLean * (approach == Approach.Front ? numbers["approach.front.pelvis-factor"] : 1);
         scene.PelvisBend = posture.PelvisBend;
         scene.HasSeat = posture.HasSeat;
         scene.SeatUp = body.SeatUp - (posture.Posture == Posture.SeatedLeaningForward ? body.SeatRise : 0);
@@ -105,7 +119,8 @@ internal static class PostureSetting
         ref double lean,
         ref double bend,
         ref double twist,
-        ref string tooLow)
+        ref string tooLow,
+        ref string tooNarrow)
     {
         switch (precaution)
         {
@@ -118,7 +133,7 @@ internal static class PostureSetting
                 lean = Math.Min(lean, numbers["precaution.spine-bend"]);
                 bend = Math.Min(bend, numbers["precaution.spine-bend"]);
                 twist = Math.Min(twist, numbers["precaution.spine-bend"]);
-                tooLow = "no-twisting-or-bending";
+                tooLow = tooNarrow = "no-twisting-or-bending";
                 return null;
             case ReachPrecaution.Sternal:
                 Cap(ref r, JointMotion.ShoulderAbduction, numbers["precaution.sternal.abduction"]);
@@ -131,7 +146,7 @@ internal static class PostureSetting
             case ReachPrecaution.NoWeightThroughHand:
                 lean = Math.Min(lean, numbers["precaution.no-weight.lean-forward"]);
                 bend = Math.Min(bend, numbers["precaution.no-weight.lean-sideways"]);
-                tooLow = "no-weight-through-hand";
+                tooLow = tooNarrow = "no-weight-through-hand";
                 return posture.Posture == Posture.HalfStanding ? "no-weight-through-hand" : null;
             default:
                 throw new ArgumentOutOfRangeException(nameof(precaution), precaution, "not a precaution");

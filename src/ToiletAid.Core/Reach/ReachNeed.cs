@@ -46,6 +46,9 @@ public sealed record ReachNeed
     /// <summary>Best pose of the middle person.</summary>
     public ReachPose Pose { get; init; }
 
+    /// <summary>That pose as points to be drawn; null when it is forbidden or no detail was asked for.</summary>
+    public ReachSketch? Sketch { get; init; }
+
     /// <summary>What a straight aid pays on top, m; 0 or more, +infinity where a straight one cannot get there.</summary>
     public double StraightExtra { get; init; }
 

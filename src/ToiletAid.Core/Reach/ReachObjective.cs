@@ -7,53 +7,98 @@ namespace ToiletAid.Core.Reach;
 /// <remarks>Solids are stiff springs, as flesh is, so that the value is smooth and one number orders all poses: a wider box of joint
 /// ranges can never have a larger least value.</remarks>
 [StructLayout(LayoutKind.Auto)]
-internal readonly struct ReachObjective(in Body body, in Scene scene)
+internal readonly partial struct ReachObjective(in Body body, in Scene scene)
 {
+    /// <summary>Square of how many times its own size away a solid is no longer felt, whatever touches it.</summary>
+    private const double Far = 9;
+
     private readonly Body _body = body;
     private readonly Scene _scene = scene;
+    private readonly double _firmness = 1 / (body.FleshDepth * body.FleshDepth);
+    private readonly double _tiltSine = Math.Sin(Math.Min(scene.Deviation, Math.PI / 2));
+    private readonly double _pronationSlope = Slope(scene.Pronation);
+    private readonly double _supinationSlope = Slope(scene.Supination);
+
+    /// <summary>Bits that look at every depth.</summary>
+    public const uint Everything = uint.MaxValue;
 
     /// <summary>The value of a pose, m.</summary>
     public double At(in JointVector q)
     {
-        Arm arm = Arm.At(in _body, _scene.PelvisLean, _scene.PelvisBend, in q);
-        Space grip = arm.ToPelvis(arm.Grip);
-        Space touch;
-        double length, depth = 0;
-        PelvisPath path = default;
-        if (_scene.TargetOnTrunk)
-        {
-            touch = _scene.Target;
-            length = (grip - touch).Length;
-        }
-        else
-        {
-            path = PelvisPath.To(in _body, _scene.Target, grip);
-            touch = _scene.Straight ? _scene.Target : path.Touch;
-            length = _scene.Straight ? path.Straight : path.Length;
-            depth = _scene.Straight ? Over(path.Depth - _body.TissueGive) : 0;
-        }
-
-        double pressed = (depth * depth) + Solids(in arm, grip) + Wedge(grip);
-        if (_scene.HasSeat && !_scene.TargetOnTrunk)
-        {
-            pressed += PathOnSeat(in arm, in path);
-        }
-
-        return length + (_body.Stiffness / 2 * pressed) + HandleBend(in arm, arm.FromPelvis(touch));
+        Try(in q, out ReachTrial trial);
+        return trial.Value;
     }
 
     /// <summary>Length of the way alone at a pose, m.</summary>
     public double LengthAt(in JointVector q)
     {
-        Arm arm = Arm.At(in _body, _scene.PelvisLean, _scene.PelvisBend, in q);
-        Space grip = arm.ToPelvis(arm.Grip);
-        PelvisPath path = PelvisPath.To(in _body, _scene.Target, grip);
-        return _scene.TargetOnTrunk ? (grip - _scene.Target).Length : (_scene.Straight ? path.Straight : path.Length);
+        Try(in q, out ReachTrial trial);
+        return trial.Length;
     }
 
-    private static double Over(double depth) => depth > 0 ? depth : 0;
+    /// <summary>Slope of the value with the sum of squared depths, 1/m.</summary>
+    public double Pressure(double pressed) => _body.Stiffness / 2 * (1 + (2 * pressed * _firmness));
 
-    private static double Square(double x) => x * x;
+    /// <summary>Change of that slope with the sum of squared depths, 1/m³.</summary>
+    public double PressureGrowth => _body.Stiffness * _firmness;
+
+    /// <summary>Length by which the solver measures how far is far; with it bodies of all sizes are solved alike, m.</summary>
+    public double Unit => _body.Stature;
+
+    /// <summary>Cost of each rad² by which the handle must bend, m.</summary>
+    public double BendCost => _body.HandleBend;
+
+    /// <summary>Tries a pose.</summary>
+    public void Try(in JointVector q, out ReachTrial trial)
+    {
+        JointAngles angles = Angles(in q);
+        Try(in angles, Everything, out trial);
+    }
+
+    /// <summary>Sines and cosines of a pose.</summary>
+    public JointAngles Angles(in JointVector q) => JointAngles.Of(in q, _scene.PelvisLean, _scene.PelvisBend);
+
+    /// <summary>Tries a pose.</summary>
+    /// <param name="angles">The pose.</param>
+    /// <param name="pressing">Bits of the depths to look at; see <see cref="ReachTrial.Pressing"/>.</param>
+    /// <param name="trial">What was found.</param>
+    public void Try(in JointAngles angles, uint pressing, out ReachTrial trial)
+    {
+        trial = default;
+        Arm arm = Arm.At(in _body, in angles);
+        trial.Grip = arm.ToPelvis(arm.Grip);
+        if (_scene.TargetOnTrunk)
+        {
+            trial.Touch = _scene.Target;
+            trial.Length = (trial.Grip - _scene.Target).Length;
+        }
+        else
+        {
+            Way(in arm, pressing, ref trial);
+        }
+
+        Solids(in arm, pressing, ref trial);
+        trial.Depth[ReachTrial.Depths.Wedge] = Wedge(trial.Grip);
+        if ((pressing & ReachTrial.Bends) != 0)
+        {
+            HandleBend(in arm, arm.FromPelvis(trial.Touch), ref trial);
+        }
+
+        double pressed = 0;
+        for (int i = 0; i < ReachTrial.Depths.Count; i++)
+        {
+            pressed += trial.Depth[i] * trial.Depth[i];
+        }
+
+        trial.Pressed = pressed;
+        trial.Value = trial.Length
+            + (_body.Stiffness / 2 * pressed * (1 + (pressed * _firmness)))
+            + (_body.HandleBend * ((trial.Tilt * trial.Tilt) + (trial.Turn * trial.Turn)));
+    }
+
+    private static double Slope(double angle) => angle < Math.PI / 2 ? Math.Tan(angle) : double.MaxValue;
+
+    private static double Over(double depth) => depth > 0 ? depth : 0;
 
     /// <summary>0 below 0, 1 above 1, smooth between.</summary>
     private static double Step(double x)
@@ -62,52 +107,105 @@ internal readonly struct ReachObjective(in Body body, in Scene scene)
         return t * t * (3 - (2 * t));
     }
 
-    private double Solids(in Arm arm, Space grip)
+    private void Way(in Arm arm, uint pressing, ref ReachTrial trial)
     {
-        Space middleInTrunk = 0.5 * (arm.ElbowInTrunk + arm.GripInTrunk);
-        Space middle = 0.5 * (arm.Elbow + arm.Grip);
-        double hand = _body.HandRadius, fore = _body.ForearmRadius;
-
-        double pressed = Square(Over(hand - PelvisGap(grip)))
-            + Square(Over(fore - PelvisGap(arm.ToPelvis(middle))))
-            + Square(Over(fore - PelvisGap(arm.ToPelvis(arm.Elbow))))
-            + Square(TrunkDepth(arm.GripInTrunk, hand))
-            + Square(TrunkDepth(middleInTrunk, fore))
-            + Square(TrunkDepth(arm.ElbowInTrunk, fore));
-        pressed += Thighs(arm.Grip, hand) + Thighs(middle, fore) + Thighs(arm.Elbow, fore);
-        if (_scene.HasSeat)
+        PelvisPath path = PelvisPath.To(in _body, _scene.Target, trial.Grip);
+        trial.Touch = _scene.Straight ? _scene.Target : path.Touch;
+        trial.Length = _scene.Straight ? path.Straight : path.Length;
+        trial.Depth[ReachTrial.Depths.Straight] = _scene.Straight ? Over(path.Depth - _body.TissueGive) : 0;
+        if (_scene.HasSeat && (pressing & (7u << ReachTrial.Depths.PathOnSeat)) != 0)
         {
             double rise = arm.Rise * _body.ThighOut;
-            pressed += Square(SeatDepth(arm.Grip, hand, rise)) + Square(SeatDepth(middle, fore, rise)) + Square(SeatDepth(arm.Elbow, fore, rise));
+            double thin = 0.25 * _body.HandRadius;
+            trial.Depth[ReachTrial.Depths.PathOnSeat] = ThinDepth(arm.FromPelvis(path.FirstThird), thin, rise);
+            trial.Depth[ReachTrial.Depths.PathOnSeat + 1] = ThinDepth(arm.FromPelvis(path.SecondThird), thin, rise);
+            trial.Depth[ReachTrial.Depths.PathOnSeat + 2] = ThinDepth(arm.FromPelvis(path.Touch), thin, rise);
+        }
+    }
+
+    private void Solids(in Arm arm, uint pressing, ref ReachTrial trial)
+    {
+        Part(in arm, 0, pressing, arm.GripInTrunk, arm.Grip, _body.HandRadius, ref trial.Depth);
+        if ((pressing & (ReachTrial.AnyOfPart << 1)) != 0)
+        {
+            Space middle = 0.5 * (arm.Elbow + arm.Grip);
+            Part(in arm, 1, pressing, 0.5 * (arm.ElbowInTrunk + arm.GripInTrunk), middle, _body.ForearmRadius, ref trial.Depth);
         }
 
-        return _scene.Mattress == 0
-            ? pressed
-            : pressed + Square(MattressDepth(arm.Grip, hand)) + Square(MattressDepth(middle, fore)) + Square(MattressDepth(arm.Elbow, fore));
+        if ((pressing & (ReachTrial.AnyOfPart << 2)) != 0)
+        {
+            Part(in arm, 2, pressing, arm.ElbowInTrunk, arm.Elbow, _body.ForearmRadius, ref trial.Depth);
+        }
+    }
+
+    /// <summary>A ball around the hand, the middle of the forearm or the elbow against every solid.</summary>
+    private void Part(in Arm arm, int part, uint pressing, Space inTrunk, Space p, double radius, ref ReachTrial.Depths depth)
+    {
+        uint which = pressing >> part;
+        if ((which & (1u << ReachTrial.Depths.Pelvis)) != 0)
+        {
+            depth[ReachTrial.Depths.Pelvis + part] = Over(radius - PelvisGap(arm.ToPelvis(p)));
+        }
+
+        if ((which & (1u << ReachTrial.Depths.Trunk)) != 0)
+        {
+            depth[ReachTrial.Depths.Trunk + part] = TrunkDepth(inTrunk, radius);
+        }
+
+        if ((which & (1u << ReachTrial.Depths.Thighs)) != 0)
+        {
+            depth[ReachTrial.Depths.Thighs + part] = ThighDepth(p, radius, 1);
+        }
+
+        if ((which & (1u << (ReachTrial.Depths.Thighs + 3))) != 0)
+        {
+            depth[ReachTrial.Depths.Thighs + 3 + part] = ThighDepth(p, radius, -1);
+        }
+
+        if (_scene.HasSeat && (which & (1u << ReachTrial.Depths.Seat)) != 0)
+        {
+            depth[ReachTrial.Depths.Seat + part] = SeatDepth(p, radius, arm.Rise * _body.ThighOut);
+        }
+
+        if (_scene.Mattress != 0 && (which & (1u << ReachTrial.Depths.Mattress)) != 0)
+        {
+            depth[ReachTrial.Depths.Mattress + part] = MattressDepth(p, radius);
+        }
     }
 
     /// <summary>Distance from the skin of the pelvis, m; below 0 inside. First-order, exact on the skin.</summary>
     private double PelvisGap(Space p)
     {
-        double a = _body.PelvisForward, b = _body.PelvisSideways, c = _body.PelvisUp;
-        var q = new Space(p.X / a, p.Y / b, p.Z / c);
-        double r = q.Length;
-        var slope = new Space(q.X / a, q.Y / b, q.Z / c);
-        return r < 1e-9 ? -Math.Min(a, Math.Min(b, c)) : r * (r - 1) / slope.Length;
+        double a = _body.PelvisForwardInverse, b = _body.PelvisSidewaysInverse, c = _body.PelvisUpInverse;
+        double x = p.X * a, y = p.Y * b, z = p.Z * c;
+        double square = (x * x) + (y * y) + (z * z);
+        if (square > Far)
+        {
+            return double.MaxValue;
+        }
+
+        (x, y, z) = (x * a, y * b, z * c);
+        double r = Math.Sqrt(square), slope = Math.Sqrt((x * x) + (y * y) + (z * z));
+        return r < 1e-9 ? -1 / Math.Max(a, Math.Max(b, c)) : r * (r - 1) / slope;
     }
 
     /// <summary>How deep a ball presses into the trunk, m; fades out below the waist, where the pelvis takes over.</summary>
     private double TrunkDepth(Space p, double radius)
     {
-        double x = (p.X - _body.TrunkCentre) / _body.TrunkForward, y = p.Y / _body.TrunkSideways;
-        double r = Math.Sqrt((x * x) + (y * y));
-        double sx = x / _body.TrunkForward, sy = y / _body.TrunkSideways;
-        double gap = r < 1e-9 ? -Math.Min(_body.TrunkForward, _body.TrunkSideways) : r * (r - 1) / Math.Sqrt((sx * sx) + (sy * sy));
-        return Over(radius - gap) * Step(p.Z / (0.5 * _body.PelvisUp)) * Step((_body.ShoulderUp - p.Z) / (0.5 * _body.PelvisUp));
-    }
+        double a = _body.TrunkForwardInverse, b = _body.TrunkSidewaysInverse;
+        double x = (p.X - _body.TrunkCentre) * a, y = p.Y * b;
+        double square = (x * x) + (y * y);
+        if (square > Far || p.Z <= 0 || p.Z >= _body.ShoulderUp)
+        {
+            return 0;
+        }
 
-    private double Thighs(Space p, double radius) =>
-        Square(ThighDepth(p, radius, 1)) + Square(ThighDepth(p, radius, -1));
+        (x, y) = (x * a, y * b);
+        double r = Math.Sqrt(square);
+        double gap = r < 1e-9 ? -1 / Math.Max(a, b) : r * (r - 1) / Math.Sqrt((x * x) + (y * y));
+        double depth = Over(radius - gap);
+        return depth == 0 ? 0 : depth * Step(2 * p.Z * _body.PelvisUpInverse) * Step(2 * (_body.ShoulderUp - p.Z) * _body.PelvisUpInverse);
+    }
 
     private double ThighDepth(Space p, double radius, double side)
     {
@@ -115,12 +213,18 @@ internal readonly struct ReachObjective(in Body body, in Scene scene)
         var along = new Space(_scene.Thigh.X, side * _scene.Thigh.Y, _scene.Thigh.Z);
         double t = Math.Min(Math.Max(Space.Dot(from, along), _body.ThighRadius), _body.ThighLength);
         Space away = from - (t * along);
-        return Over(radius + _body.ThighRadius - away.Length);
+        double near = radius + _body.ThighRadius, square = Space.Dot(away, away);
+        return square >= near * near ? 0 : near - Math.Sqrt(square);
     }
 
     /// <summary>How deep a ball is in the seat; in the opening it may go down a little.</summary>
     private double SeatDepth(Space p, double radius, double rise)
     {
+        if (p.Z >= _scene.SeatUp + radius)
+        {
+            return 0;
+        }
+
         double open = Opening(p, radius);
         double floor = _scene.SeatUp - rise + (radius * (1 - open)) - (_body.OpeningDepth * open);
         return Over(floor - p.Z);
@@ -131,16 +235,13 @@ internal readonly struct ReachObjective(in Body body, in Scene scene)
         * Step((p.X + _body.OpeningBack) / radius)
         * Step((_body.OpeningFront - p.X) / radius);
 
-    private double PathOnSeat(in Arm arm, in PelvisPath path)
-    {
-        double rise = arm.Rise * _body.ThighOut;
-        Space first = arm.FromPelvis(path.FirstThird), second = arm.FromPelvis(path.SecondThird), touch = arm.FromPelvis(path.Touch);
-        double thin = 0.25 * _body.HandRadius;
-        return Square(ThinDepth(first, thin, rise)) + Square(ThinDepth(second, thin, rise)) + Square(ThinDepth(touch, thin, rise));
-    }
-
     private double ThinDepth(Space p, double radius, double rise)
     {
+        if (p.Z >= _scene.SeatUp + radius)
+        {
+            return 0;
+        }
+
         double floor = _scene.SeatUp - rise + radius - ((radius + (2 * _body.OpeningDepth)) * Opening(p, radius));
         return Over(floor - p.Z);
     }
@@ -148,34 +249,38 @@ internal readonly struct ReachObjective(in Body body, in Scene scene)
     private double MattressDepth(Space p, double radius) =>
         _scene.Mattress == 1 ? Over(radius - _body.PelvisSideways - p.Y) : Over(radius - _body.PelvisForward - p.X);
 
-    /// <summary>Square of the distance by which the grip lies outside the sector of the approach, seen from the target.</summary>
+    /// <summary>Distance by which the grip lies outside the sector of the approach, seen from the target.</summary>
     private double Wedge(Space grip)
     {
         double x = grip.X - _scene.Target.X, y = grip.Y - _scene.Target.Y;
         double forth = (x * _scene.WedgeX) + (y * _scene.WedgeY);
         double aside = Math.Abs((x * _scene.WedgeY) - (y * _scene.WedgeX));
-        return Square(Over((aside * _scene.WedgeCosine) - (forth * _scene.WedgeSine)));
+        return Over((aside * _scene.WedgeCosine) - (forth * _scene.WedgeSine));
     }
 
-    /// <summary>Extra length of a handle that must be bent where forearm and wrist do not point it.</summary>
-    private double HandleBend(in Arm arm, Space touch)
+    /// <summary>How far the handle must bend where forearm and wrist do not point it.</summary>
+    private void HandleBend(in Arm arm, Space touch, ref ReachTrial trial)
     {
         Space d = touch - arm.Grip;
         double size = d.Length;
         if (size < 1e-9)
         {
-            return 0;
+            return;
         }
 
         Space fore = (1 / _body.Forearm) * (arm.Grip - arm.Elbow);
         double forth = Space.Dot(d, fore) / size;
         double thumb = Space.Dot(d, arm.Thumb) / size;
         double inward = Space.Dot(d, Space.Cross(fore, arm.Thumb)) / size;
-        double tilt = Over(Math.Acos(Math.Min(Math.Max(forth, -1), 1)) - (Math.PI / 2) - _scene.Deviation);
+        trial.Tilt = forth >= -_tiltSine ? 0 : Over(Math.Acos(Math.Max(forth, -1)) - (Math.PI / 2) - _scene.Deviation);
 
         // The handle sticks out of either end of the fist, so a direction and its opposite are the same.
-        double turn = Math.Atan2(thumb < 0 ? -inward : inward, Math.Abs(thumb));
-        double aside = Over(turn - _scene.Pronation) + Over(-turn - _scene.Supination);
-        return _body.HandleBend * ((tilt * tilt) + (aside * aside * ((thumb * thumb) + (inward * inward))));
+        (double y, double x) = thumb < 0 ? (-inward, -thumb) : (inward, thumb);
+        if (y > _pronationSlope * x || -y > _supinationSlope * x)
+        {
+            double turn = Math.Atan2(y, x);
+            double aside = Over(turn - _scene.Pronation) + Over(-turn - _scene.Supination);
+            trial.Turn = aside * Math.Sqrt((thumb * thumb) + (inward * inward));
+        }
     }
 }

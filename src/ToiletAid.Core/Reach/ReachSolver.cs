@@ -6,32 +6,63 @@ namespace ToiletAid.Core.Reach;
 /// <summary>Finds the best pose: several starts for each approach, short descents from all, a fine one from the best.</summary>
 internal static class ReachSolver
 {
-    private const int ShortRounds = 30;
+    private const int FirstRounds = 8;
+    private const int SecondRounds = 10;
     private const int FineRounds = 80;
+    private const int SecondKept = 10;
+    private const int ThirdKept = 5;
+    private const int ThirdRounds = 20;
+    private const double Promising = 5e-3;
+    private const int Followed = 5;
 
-    // Poses that people take, one line a start: lean, bend, twist, shoulder flexion, abduction, internal rotation, elbow, in rad.
+    // Poses that were best for random people, chosen so that few remain for which none of them leads to the best. One line a start:
+    // lean, bend, twist, shoulder flexion, abduction, internal rotation, elbow, in rad.
     private static readonly ImmutableArray<JointVector> BehindStarts =
     [
-        new(0.3, 0.0, 0.2, -0.8, 0.2, 1.0, 0.8),
-        new(0.8, -0.2, 0.3, -0.4, 0.4, 0.8, 0.4),
-        new(0.1, 0.2, 0.0, -0.3, 0.8, 1.2, 1.2),
-        new(0.9, 0.0, 0.5, 0.0, 0.1, 0.3, 0.1),
+        new(0.00, 0.17, 0.61, -0.48, 0.13, 0.73, 0.91),
+        new(0.72, 0.32, 0.43, -0.14, -0.02, 0.20, 0.07),
+        new(0.27, -0.03, 0.61, -0.18, -0.06, -1.41, 0.50),
+        new(0.52, 0.20, 0.52, -0.44, 0.09, 0.69, 0.57),
+        new(0.00, 0.21, 0.60, -0.46, 0.17, 0.80, 0.84),
+        new(0.35, 0.20, 0.52, -0.27, -0.05, 0.38, 0.32),
+        new(0.00, 0.04, 0.52, -0.48, 0.04, 0.66, 0.73),
+        new(0.52, 0.29, 0.52, -0.05, -0.00, -1.01, 0.00),
+        new(0.35, 0.26, 0.49, -0.14, 0.09, 0.17, 0.17),
+        new(0.02, -0.23, 0.79, -0.20, -0.13, 0.24, 0.23),
     ];
 
     private static readonly ImmutableArray<JointVector> FrontStarts =
     [
-        new(0.3, 0.0, -0.1, 0.4, 0.0, 0.6, 0.6),
-        new(0.8, 0.0, -0.3, 0.8, -0.2, 0.4, 0.2),
-        new(0.1, 0.3, 0.0, 0.2, 0.3, 0.9, 1.0),
-        new(0.6, 0.2, 0.2, 0.0, 0.1, 0.3, 0.5),
+        new(0.16, -0.09, -0.79, -0.08, 0.29, 0.57, 1.06),
+        new(0.74, -0.20, -0.36, 0.29, -0.23, 0.95, 0.11),
+        new(0.00, 0.17, -0.35, -0.08, 0.01, 0.35, 0.96),
+        new(0.16, 0.35, -0.61, -0.11, 0.29, 1.07, 0.87),
+        new(0.37, 0.01, -0.53, 0.13, -0.12, 0.34, 0.14),
+        new(0.16, -0.17, -0.16, 0.06, 0.39, 1.02, 1.39),
+        new(0.52, -0.02, 0.02, 0.79, -0.09, 0.11, 0.65),
+        new(0.40, -0.37, -0.79, 0.07, 0.19, 0.95, 0.70),
+        new(0.70, -0.26, -0.52, 0.31, -0.19, 1.16, 0.13),
+        new(0.00, 0.17, -0.35, 0.44, -0.14, 0.21, 0.07),
+        new(0.32, -0.04, -0.28, 0.11, 0.20, 0.94, 1.06),
+        new(0.60, -0.22, -0.52, 0.36, -0.17, 0.12, 0.00),
+        new(0.00, 0.29, -0.70, -0.23, 0.20, 0.65, 0.61),
+        new(0.25, 0.17, -0.26, -0.02, 0.35, 1.02, 1.21),
+        new(0.40, -0.14, -0.35, 0.35, -0.27, -1.38, 0.07),
+        new(0.37, 0.17, -0.35, -0.07, 0.13, 0.33, 0.57),
     ];
 
     private static readonly ImmutableArray<JointVector> SideStarts =
     [
-        new(0.1, -0.4, 0.0, -0.2, 0.3, 0.5, 0.6),
-        new(0.5, -0.5, 0.2, 0.1, 0.2, 0.3, 0.2),
-        new(0.3, 0.4, 0.0, 0.0, 0.7, 0.9, 0.6),
-        new(0.1, -0.3, 0.3, -0.6, 0.2, 0.9, 0.8),
+        new(0.00, 0.17, 0.35, -0.38, 0.02, 0.74, 0.52),
+        new(0.17, 0.24, 0.27, -0.12, 0.08, 0.17, 0.07),
+        new(0.00, 0.22, 0.61, -0.39, 0.16, 0.81, 0.82),
+        new(0.00, 0.24, 0.61, -0.11, -0.04, -1.24, 0.07),
+        new(0.00, 0.17, 0.33, -0.41, 0.04, 0.72, 0.67),
+        new(0.00, 0.17, 0.35, -0.11, -0.04, 0.13, 0.00),
+        new(0.00, 0.17, 0.35, -0.26, 0.03, 0.30, 0.22),
+        new(0.29, -0.32, 0.61, -0.14, -0.03, -0.37, 0.07),
+        new(0.00, 0.17, 0.35, -0.19, 0.04, 0.22, 0.14),
+        new(0.02, 0.21, 0.61, -0.28, -0.04, 0.40, 0.45),
     ];
 
     /// <summary>Least value over a box.</summary>
@@ -42,32 +73,79 @@ internal static class ReachSolver
     /// <returns>m.</returns>
     public static double Solve(in ReachObjective objective, in JointBox box, Approach approach, out JointVector best)
     {
+        double value = Solve(in objective, in box, approach, out PoseLeaders leaders);
+        best = leaders.Poses[0];
+        return value;
+    }
+
+    /// <summary>Least value over a box, with the next best poses of another kind.</summary>
+    /// <param name="objective">What to make small.</param>
+    /// <param name="box">Limits.</param>
+    /// <param name="approach">Chooses the starts.</param>
+    /// <param name="leaders">The best pose first.</param>
+    /// <returns>m.</returns>
+    public static double Solve(in ReachObjective objective, in JointBox box, Approach approach, out PoseLeaders leaders)
+    {
         ImmutableArray<JointVector> starts = approach switch
         {
             Approach.Behind => BehindStarts,
             Approach.Front => FrontStarts,
             _ => SideStarts,
         };
-        double least = double.PositiveInfinity;
-        best = default;
+        // The field is narrowed in steps, because which valley is deepest shows only some way down.
+        PoseLeaders first = default;
         foreach (JointVector start in starts)
         {
             JointVector q = box.Clamp(in start);
-            double value = BoxMinimiser.Descend(in objective, in box, ref q, ShortRounds, 1e-4);
-            if (value < least)
+            first.Offer(BoxMinimiser.Descend(in objective, in box, ref q, FirstRounds, 1e-4), in q);
+        }
+
+        PoseLeaders second = Deeper(in objective, in box, in first, SecondKept, SecondRounds);
+        leaders = Deeper(in objective, in box, in second, ThirdKept, ThirdRounds);
+        return BoxMinimiser.Descend(in objective, in box, ref leaders.Poses[0], FineRounds, 1e-6);
+    }
+
+    private static PoseLeaders Deeper(in ReachObjective objective, in JointBox box, in PoseLeaders from, int kept, int rounds)
+    {
+        PoseLeaders deeper = default;
+        for (int i = 0; i < Math.Min(from.Held, kept); i++)
+        {
+            JointVector q = from.Poses[i];
+            deeper.Offer(BoxMinimiser.Descend(in objective, in box, ref q, rounds, 1e-4), in q);
+        }
+
+        return deeper;
+    }
+
+    /// <summary>Least value near poses that were best for similar persons.</summary>
+    /// <param name="objective">What to make small.</param>
+    /// <param name="box">Limits.</param>
+    /// <param name="middle">Best poses of the middle person.</param>
+    /// <param name="last">Best pose of the person before; replaced by the best of this one.</param>
+    public static double Follow(in ReachObjective objective, in JointBox box, in PoseLeaders middle, ref JointVector last)
+    {
+        double value = Follow(in objective, in box, ref last);
+        for (int i = 0; i < Math.Min(middle.Held, Followed); i++)
+        {
+            JointVector other = box.Clamp(in middle.Poses[i]);
+            double second = BoxMinimiser.Descend(in objective, in box, ref other, FirstRounds, 1e-4);
+            if (second < value + Promising)
             {
-                least = value;
-                best = q;
+                second = BoxMinimiser.Descend(in objective, in box, ref other, FineRounds, 1e-4);
+                if (second < value)
+                {
+                    (value, last) = (second, other);
+                }
             }
         }
 
-        return BoxMinimiser.Descend(in objective, in box, ref best, FineRounds, 1e-6);
+        return value;
     }
 
     /// <summary>Least value near a pose that was best for a similar person.</summary>
     public static double Follow(in ReachObjective objective, in JointBox box, ref JointVector pose)
     {
         pose = box.Clamp(in pose);
-        return BoxMinimiser.Descend(in objective, in box, ref pose, FineRounds, 2e-5);
+        return BoxMinimiser.Descend(in objective, in box, ref pose, FineRounds, 1e-4);
     }
 }

@@ -2,6 +2,7 @@ using ToiletAid.App.Files;
 using ToiletAid.App.Sessions;
 using ToiletAid.App.Wording;
 using ToiletAid.Core.Advising;
+using ToiletAid.Core.Explaining;
 using ToiletAid.Core.Interview;
 using ToiletAid.Core.Person;
 using ToiletAidTui.Host;
@@ -32,7 +33,9 @@ internal sealed class Assessment(Terminal terminal, Depth depth, string? save, s
         }
 
         _lines.Line("Linear mode. Type help at any question.");
-        var engine = new InterviewEngine(questions, answers => OpenQuestions.Open(questions, depth, answers));
+        var advisor = new Advisor(knowledge, new());
+        var planner = new QuestionPlanner(knowledge, advisor);
+        var engine = new InterviewEngine(questions, answers => planner.Open(depth, answers));
         var end = new LinearInterview(engine, _lines, _input, terminal.InputIsTerminal).Run();
         int code = end == InterviewEnd.InputEnded && !terminal.InputIsTerminal ? ExitCode.InputRefused : ExitCode.Good;
         if (end == InterviewEnd.InputEnded)
@@ -41,8 +44,8 @@ internal sealed class Assessment(Terminal terminal, Depth depth, string? save, s
         }
         else if (end == InterviewEnd.Done)
         {
-            _lines.Line("That was the last question. Result.");
-            var advice = new Advisor(knowledge, new()).Advise(engine.Answers);
+            _lines.Line("No other question can change the result. Result:");
+            var advice = advisor.Advise(engine.Answers);
             _lines.Lines(new AdviceText(knowledge).Lines(advice, engine.Answers, top));
         }
 

@@ -36,6 +36,8 @@ public static class CliHost
     {
         AssessCommand.Define(terminal),
         RankCommand.Define(terminal),
+        WhyCommand.Define(terminal),
+        NextCommand.Define(terminal),
         QuestionsCommand.Define(terminal),
         AidsCommand.Define(terminal),
     };

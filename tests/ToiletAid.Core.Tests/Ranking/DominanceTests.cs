@@ -48,8 +48,9 @@ public sealed class DominanceTests
             {
                 Assert.Equal(1, exact.RankShare(0, 0), 1e-9);
             }
-            else if (least < -1e-9)
+            else if (least < -1e-3)
             {
+                // A corner that is cut off by less has a volume below what the exact cutting keeps.
                 Assert.True(exact.RankShare(1, 0) > 0);
             }
         });

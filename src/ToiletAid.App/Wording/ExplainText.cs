@@ -1,0 +1,124 @@
+using Humanizer;
+using ToiletAid.App.Sessions;
+using ToiletAid.Core;
+using ToiletAid.Core.Advising;
+using ToiletAid.Core.Explaining;
+using ToiletAid.Core.Person;
+
+namespace ToiletAid.App.Wording;
+
+/// <summary>Why, why not, what would change it and what to ask next, as lines to be read aloud.</summary>
+/// <param name="knowledge">Questions and kinds of aid.</param>
+public sealed class ExplainText(Knowledge knowledge)
+{
+    /// <summary>Why a plan has its place, with what speaks against it.</summary>
+    public static IEnumerable<string> Why(Advice advice, string aid)
+    {
+        if (advice.Ranked.FirstOrDefault(r => r.Plan.Aid.Id == aid) is { } ranked)
+        {
+            yield return $"Place {ranked.Rank} of {advice.Ranked.Length}. {PlanText.Name(ranked.Plan)}.";
+            yield return AdviceText.HowSure(ranked);
+            foreach (string line in AdviceText.Reasons(ranked))
+            {
+                yield return line;
+            }
+
+            if (ranked.BeatenBy is { } better)
+            {
+                yield return $"Whatever the weights, {PlanText.Method(better)} is better.";
+            }
+
+            yield break;
+        }
+
+        foreach (var out1 in advice.RuledOut.Where(r => r.Aid.Id == aid))
+        {
+            yield return $"{out1.Aid.Name} is ruled out.";
+            foreach (var reason in out1.Reasons)
+            {
+                yield return AdviceText.Sentence(reason);
+            }
+        }
+    }
+
+    /// <summary>What would put a method first.</summary>
+    public IEnumerable<string> WhyNot(WhyNot found)
+    {
+        string name = Name(found.Aid);
+        if (found.IsFirst)
+        {
+            return [$"{name} is first."];
+        }
+
+        if (found.Changes.IsEmpty)
+        {
+            return [$"No change of one answer puts {PlanText.Lower(name)} first. Of the changes of two answers that were tried, none does. {found.Tried} changes were tried."];
+        }
+
+        return
+        [
+            found.Changes.Length == 1 ? $"One other answer would put {PlanText.Lower(name)} first." : $"Two other answers together would put {PlanText.Lower(name)} first.",
+            .. found.Changes.Select(Change),
+        ];
+    }
+
+    /// <summary>Answers that would change the first place if they were a little wrong.</summary>
+    public IEnumerable<string> Flips(IReadOnlyCollection<Flip> flips) => flips.Count == 0
+        ? ["No known answer changes the first place if it is one step or one measuring error off."]
+        :
+        [
+            $"{Sentence("answer".ToQuantity(flips.Count, ShowQuantityAs.Words))} would change the first place if {(flips.Count == 1 ? "it were" : "they were")} a little different.",
+            .. flips.Select(f => $"{Change(f.Change)} Then {PlanText.Lower(Name(f.First))} would be first."),
+        ];
+
+    /// <summary>What to ask next.</summary>
+    public static IEnumerable<string> Next(IReadOnlyList<QuestionValue> plan)
+    {
+        if (plan.Count == 0)
+        {
+            return ["No other question can change the first place, a caution or the set-up."];
+        }
+
+        return
+        [
+            MoreQuestions(plan.Count),
+            $"Next: {plan[0].Question.Prompt}",
+            .. Bring(plan[0]),
+            .. plan.Count > 1 ? [$"After it: {plan.Skip(1).Select(v => PlanText.Lower(v.Question.Prompt.TrimEnd('?'))).Humanize("and")}."] : (string[])[],
+        ];
+    }
+
+    /// <summary>How many questions are still worth asking.</summary>
+    public static string MoreQuestions(int count) =>
+        $"{Sentence("more question".ToQuantity(count, ShowQuantityAs.Words))} could change the result.";
+
+    private static IEnumerable<string> Bring(QuestionValue value)
+    {
+        if (value.ChangeShare is > 0 and < 1)
+        {
+            yield return $"{SlotText.OfHundred(value.ChangeShare)} of 100 expected answers put another plan first.";
+        }
+
+        if (!value.Rules.IsEmpty)
+        {
+            yield return $"{Sentence("rule".ToQuantity(value.Rules.Length, ShowQuantityAs.Words))} about the best plans cannot tell without it.";
+        }
+
+        if (value.SetsUp)
+        {
+            yield return "The set-up depends on it.";
+        }
+    }
+
+    private static string Change(AnswerChange change)
+    {
+        string to = AnswerWording.Of(change.Question, change.To);
+        return change.From is null or AnswerValue.NotKnown
+            ? $"{change.Question.Prompt} If the answer is: {to}."
+            : $"{change.Question.Prompt} Now: {AnswerWording.Of(change.Question, change.From)}. If it were: {to}.";
+    }
+
+    private string Name(string aid) => knowledge.Catalogue.Aids.First(a => a.Id == aid).Name;
+
+    private static string Sentence(string text) => char.ToUpperInvariant(text[0]) + text[1..];
+}

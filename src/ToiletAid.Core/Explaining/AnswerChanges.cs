@@ -1,0 +1,77 @@
+using ToiletAid.Core.Interview;
+using ToiletAid.Core.Person;
+using ToiletAid.Core.Quantities;
+
+namespace ToiletAid.Core.Explaining;
+
+/// <summary>The changes of one answer that are worth looking at.</summary>
+internal static class AnswerChanges
+{
+    /// <summary>What nobody can change and nobody should be told to: who the person is, and red flags.</summary>
+    private static readonly string[] Fixed = ["age", "sex", "stature", "red-flags", "priorities", "budget", "cleans"];
+
+    /// <summary>Questions whose options stand in order, so that the next one is a smaller change than the one after it.</summary>
+    private static readonly string[] Ordered =
+        ["carry", "reach-behind", "reach-front", "grasp", "dexterity", "tremor", "feeling", "steps", "sight", "water", "helper", "hands-free", "stool", "skin"];
+
+    /// <summary>Every change of one answer, in the order of the questions.</summary>
+    internal static IEnumerable<AnswerChange> Of(Knowledge knowledge, Answers known) => knowledge.Questions.All
+        .Where(q => !Fixed.Contains(q.Id) && OpenQuestions.IsRelevant(q, known))
+        .SelectMany(q => q.Kind switch
+        {
+            QuestionKind.Choice => Choices(q, known),
+            QuestionKind.Many => Toggles(q, known),
+            QuestionKind.Number when known[q.Id]?.Value is AnswerValue.Number n => Numbers(knowledge, q, n),
+            QuestionKind.Parts when known[q.Id]?.Value is AnswerValue.Parts p => Joints(knowledge, q, p),
+            _ => [],
+        });
+
+    private static IEnumerable<AnswerChange> Choices(Question q, Answers known)
+    {
+        var from = known[q.Id]?.Value;
+        int at = from is AnswerValue.Choice c ? q.Options.IndexOf(q.FindOption(c.Option)!) : -1;
+        for (int i = 0; i < q.Options.Length; i++)
+        {
+            if (i != at)
+            {
+                yield return new(q, from, new AnswerValue.Choice(q.Options[i].Id), at >= 0 && Ordered.Contains(q.Id) ? Math.Abs(i - at) : 1);
+            }
+        }
+    }
+
+    private static IEnumerable<AnswerChange> Toggles(Question q, Answers known)
+    {
+        var chosen = known.Many(q.Id) ?? [];
+        foreach (var option in q.Options)
+        {
+            bool has = chosen.Contains(option.Id);
+            yield return new(
+                q, known[q.Id]?.Value, new AnswerValue.Many([.. q.Options.Where(o => o == option ? !has : chosen.Contains(o.Id)).Select(o => o.Id)]), 1);
+        }
+    }
+
+    /// <summary>A measured number moved by as much as measuring it twice may move it.</summary>
+    private static IEnumerable<AnswerChange> Numbers(Knowledge knowledge, Question q, AnswerValue.Number n)
+    {
+        if (!knowledge.Evidence.Ids.Contains("error." + q.Id))
+        {
+            yield break;
+        }
+
+        var unit = Units.Find(n.Unit)!;
+        double error = unit.FromSi(knowledge.Evidence.Value("error." + q.Id)) - unit.FromSi(0);
+        foreach (int sign in (int[])[-1, 1])
+        {
+            double moved = Math.Round(Math.Max(n.Amount + (sign * error), 0), 1);
+            yield return new(q, n, n with { Amount = moved }, 1);
+        }
+    }
+
+    private static IEnumerable<AnswerChange> Joints(Knowledge knowledge, Question q, AnswerValue.Parts p)
+    {
+        double error = Math.Round(Units.Find(p.Unit)!.FromSi(knowledge.Evidence.Value("error.joints")), 1);
+        return from part in p.Amounts
+               from sign in (int[])[-1, 1]
+               select new AnswerChange(q, p, p with { Amounts = p.Amounts.SetItem(part.Key, Math.Max(0, part.Value + (sign * error))) }, 1);
+    }
+}

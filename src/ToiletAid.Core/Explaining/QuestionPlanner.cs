@@ -1,0 +1,204 @@
+using System.Collections.Immutable;
+using ToiletAid.Core.Advising;
+using ToiletAid.Core.Catalogue;
+using ToiletAid.Core.Interview;
+using ToiletAid.Core.Person;
+using ToiletAid.Core.Plans;
+using ToiletAid.Core.Ranking;
+using ToiletAid.Core.Safety;
+
+namespace ToiletAid.Core.Explaining;
+
+/// <summary>Which questions are still worth asking: those whose answer may change the first place, a caution or the set-up. Safety is always asked.</summary>
+/// <param name="knowledge">Questions and limits.</param>
+/// <param name="advisor">Ranks.</param>
+public sealed class QuestionPlanner(Knowledge knowledge, Advisor advisor)
+{
+    private const int PlansLookedAt = 3;
+
+    private static readonly ImmutableArray<double> Strengths = [0.1, 0.3, 0.7, 0.9];
+    private static readonly ImmutableArray<string> AboutLength = ["stature", "mass", "joints"];
+    private static readonly ImmutableArray<string> AboutStrength = ["grip", "pinch", "age"];
+
+    /// <summary>The questions still to be asked, the next one first; empty when none matters any more.</summary>
+    public ImmutableArray<Question> Open(Depth depth, Answers known) => [.. Plan(depth, known).Select(v => v.Question)];
+
+    /// <summary>The same with what each may bring.</summary>
+    /// <param name="depth">How much may be asked.</param>
+    /// <param name="known">Answers as given.</param>
+    /// <param name="judgeEarly">True to judge every question even before the opening ones are answered.</param>
+    public ImmutableArray<QuestionValue> Plan(Depth depth, Answers known, bool judgeEarly = false)
+    {
+        if (!advisor.Stops(known).IsEmpty)
+        {
+            // A red flag ends the interview: nothing that could be answered would change it.
+            return [];
+        }
+
+        var open = OpenQuestions.Open(knowledge.Questions, depth, known);
+        if (!judgeEarly && open.Any(q => q.Opening))
+        {
+            // Without these nothing sensible can be worked out, so they come first and the rest is not judged yet.
+            var relevant = open.Select(q => new QuestionValue(q, 1, 0, [], false)).ToList();
+            return [.. relevant.Where(v => v.Question.Opening), .. relevant.Where(v => !v.Question.Opening)];
+        }
+
+        var look = new Look(knowledge, advisor, known);
+        double least = knowledge.Evidence.Value("planner.change-share");
+        var worth = open.Select(look.Value).Where(v => v.Question.Safety || v.Question.Opening || v.ChangeShare >= least || !v.Rules.IsEmpty || v.SetsUp).ToList();
+        return [.. InOrder(worth, known)];
+    }
+
+    /// <summary>A topic that was begun is finished first, then the one that brings most; inside a topic the questions keep their order.</summary>
+    private IEnumerable<QuestionValue> InOrder(List<QuestionValue> worth, Answers known)
+    {
+        var begun = knowledge.Questions.All.Where(q => known[q.Id] is not null).Select(q => q.Topic).ToHashSet(StringComparer.Ordinal);
+        return worth.GroupBy(v => v.Question.Topic, StringComparer.Ordinal)
+            .OrderByDescending(t => t.Any(v => v.Question.Opening))
+            .ThenByDescending(t => begun.Contains(t.Key))
+            .ThenByDescending(t => t.Any(v => v.Question.Safety))
+            .ThenByDescending(t => t.Max(v => v.Gain))
+            .SelectMany(t => t);
+    }
+
+    /// <summary>The plans as they stand, and what becomes of them for each answer.</summary>
+    private sealed class Look
+    {
+        private readonly Knowledge _knowledge;
+        private readonly Appraiser _appraiser;
+        private readonly WeightSet _weights;
+        private readonly List<Offer> _offers;
+        private readonly Answers _filled;
+        private readonly double[] _now;
+        private readonly int _first;
+        private readonly Dictionary<string, List<string>> _rules = new(StringComparer.Ordinal);
+
+        internal Look(Knowledge knowledge, Advisor advisor, Answers known)
+        {
+            _knowledge = knowledge;
+            (_appraiser, var sample) = advisor.Appraise(known, Advisor.WhatIfDraws);
+            _weights = sample.Set;
+            _offers = advisor.Choose(_appraiser, _weights).Offered;
+            _filled = Assumptions.Fill(knowledge.Questions, known);
+            _now = Values(_appraiser.Middle, _filled);
+            _first = Best(_now);
+            foreach (int i in Enumerable.Range(0, _offers.Count).OrderByDescending(i => _now[i]).Take(PlansLookedAt))
+            {
+                NoteRules(_offers[i]);
+            }
+        }
+
+        internal QuestionValue Value(Question question)
+        {
+            var (share, gain) = Weigh(Cases(question));
+            return new(question, share, gain, [.. _rules.GetValueOrDefault(question.Id) ?? []], SetsUp(question));
+        }
+
+        /// <summary>Rules about a plan that wait for an answer; notes are not worth a question.</summary>
+        private void NoteRules(Offer offer)
+        {
+            var context = new RuleContext(_knowledge, _appraiser.Known, offer.Plan, offer.Demands);
+            foreach (var rule in offer.Unclear.Concat(Cautions.All).Where(r => _knowledge.Rules[r.Id].Severity < Severity.Note))
+            {
+                foreach (string question in rule.Check(context).Needs)
+                {
+                    if (!_rules.TryGetValue(question, out var list))
+                    {
+                        _rules[question] = list = [];
+                    }
+
+                    if (!list.Contains(rule.Id))
+                    {
+                        list.Add(rule.Id);
+                    }
+                }
+            }
+        }
+
+        private bool SetsUp(Question question) => _first >= 0 && question.SetsUp switch
+        {
+            "paper" => _offers[_first].Plan.Methods.Any(m => m.Paper is not null && m.Method != MethodKind.Helper),
+            "way" => _offers[_first].Plan.Approach is not null,
+            "supplies" => _offers[_first].Plan.Methods.Any(m => m.Paper is not null || m.Water is { Plumbed: false }),
+            _ => false,
+        };
+
+        /// <summary>How often another plan would be first, and what knowing would gain.</summary>
+        private (double Share, double Gain) Weigh(IEnumerable<(double Weight, double[] Values)> cases)
+        {
+            double changed = 0, gain = 0, total = 0;
+            foreach (var (weight, values) in cases)
+            {
+                total += weight;
+                int best = Best(values);
+                if (best != _first && _first >= 0)
+                {
+                    changed += weight;
+                    gain += weight * (values[best] - values[_first]);
+                }
+            }
+
+            return total > 0 ? (changed / total, gain / total) : (0, 0);
+        }
+
+        private IEnumerable<(double Weight, double[] Values)> Cases(Question question) => question.Kind switch
+        {
+            QuestionKind.Choice => question.Options.Select(o => (Math.Max(o.Share, 1e-6), With(question, new AnswerValue.Choice(o.Id)))),
+            QuestionKind.Many => question.Options.Select(o => (Math.Max(o.Share, 1e-6), With(question, new AnswerValue.Many([o.Id])))).Append((1.0, _now)),
+            _ when AboutStrength.Contains(question.Id) => Strengths.Select(u => (1.0, Values(_appraiser.MakeWorld(_filled, u, -1), _filled))),
+            _ when AboutLength.Contains(question.Id) => Lengths(),
+            QuestionKind.Order => Orders(),
+            _ => [],
+        };
+
+        /// <summary>Each criterion put first by itself: an order of priorities may be anything, and this is its range.</summary>
+        private IEnumerable<(double Weight, double[] Values)> Orders()
+        {
+            int criteria = Enum.GetValues<Criterion>().Length;
+            double[][] values = [.. _offers.Select(o => _appraiser.Values(o.Plan, _appraiser.Middle))];
+            for (int first = 0; first < criteria; first++)
+            {
+                var set = new WeightSet(PriorityOrder.Of(criteria, [[first]]));
+                yield return (1, [.. values.Select(v => Advisor.Dot(v, set.Centroid))]);
+            }
+        }
+
+        private IEnumerable<(double Weight, double[] Values)> Lengths()
+        {
+            for (int draw = 0; draw < Advisor.WhatIfDraws; draw++)
+            {
+                yield return (1, Values(_appraiser.Middle with { Draw = draw }, _filled));
+            }
+        }
+
+        private double[] With(Question question, AnswerValue value)
+        {
+            var filled = _filled.With(question.Id, new(value, null));
+            return Values(_appraiser.MakeWorld(filled, 0.5, -1), filled);
+        }
+
+        private double[] Values(World world, Answers filled)
+        {
+            double[] values = new double[_offers.Count];
+            for (int i = 0; i < values.Length; i++)
+            {
+                values[i] = PlanRanking.IsUsable(_knowledge, _offers[i], filled)
+                    ? Advisor.Dot(_appraiser.Values(_offers[i].Plan, world), _weights.Centroid)
+                    : 0;
+            }
+
+            return values;
+        }
+
+        private static int Best(double[] values)
+        {
+            int best = values.Length == 0 ? -1 : 0;
+            for (int i = 1; i < values.Length; i++)
+            {
+                best = values[i] > values[best] ? i : best;
+            }
+
+            return best;
+        }
+    }
+}

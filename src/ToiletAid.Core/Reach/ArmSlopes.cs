@@ -1,0 +1,93 @@
+using System.Runtime.InteropServices;
+
+namespace ToiletAid.Core.Reach;
+
+/// <summary>How elbow and grip centre move with each joint: the joint's axis crossed with the lever to its centre.</summary>
+[StructLayout(LayoutKind.Auto)]
+internal struct ArmSlopes
+{
+    /// <summary>In the trunk's frame; trunk joints move nothing there.</summary>
+    public ReachSlopes.Points ElbowInTrunk;
+
+    /// <inheritdoc cref="ElbowInTrunk"/>
+    public ReachSlopes.Points GripInTrunk;
+
+    /// <summary>In the frame of seat and thighs.</summary>
+    public ReachSlopes.Points Elbow;
+
+    /// <inheritdoc cref="Elbow"/>
+    public ReachSlopes.Points Grip;
+
+    /// <summary>Turning of the pelvis with lean and bend, in the frame of seat and thighs.</summary>
+    public Space PelvisLean;
+
+    /// <inheritdoc cref="PelvisLean"/>
+    public Space PelvisBend;
+
+    /// <summary>Finds the slopes at a pose.</summary>
+    public static ArmSlopes At(in Body body, in JointAngles q, in Arm arm, double pelvisLean, double pelvisBend)
+    {
+        ArmSlopes s = default;
+        var shoulder = new Space(0, body.ShoulderOut, body.ShoulderUp);
+        Space toElbow = arm.ElbowInTrunk - shoulder, toGrip = arm.GripInTrunk - shoulder, fore = arm.GripInTrunk - arm.ElbowInTrunk;
+        var flexion = new Space(0, -1, 0);
+        var abduction = new Space(q.FlexionCosine, 0, q.FlexionSine);
+        Space rotation = (1 / body.UpperArm) * toElbow;
+        Space elbow = Arm.FromUpperArm(-q.RotationSine, -q.RotationCosine, 0, q.FlexionSine, q.FlexionCosine, q.AbductionSine, q.AbductionCosine);
+
+        s.ElbowInTrunk[JointVector.Flexion] = Space.Cross(flexion, toElbow);
+        s.ElbowInTrunk[JointVector.Abduction] = Space.Cross(abduction, toElbow);
+        s.GripInTrunk[JointVector.Flexion] = Space.Cross(flexion, toGrip);
+        s.GripInTrunk[JointVector.Abduction] = Space.Cross(abduction, toGrip);
+        s.GripInTrunk[JointVector.Rotation] = Space.Cross(rotation, fore);
+        s.GripInTrunk[JointVector.Elbow] = Space.Cross(elbow, fore);
+        for (int i = JointVector.Flexion; i <= JointVector.Elbow; i++)
+        {
+            s.Elbow[i] = i < JointVector.Rotation ? Arm.FromTrunk(s.ElbowInTrunk[i], in q) : default;
+            s.Grip[i] = Arm.FromTrunk(s.GripInTrunk[i], in q);
+        }
+
+        var lean = new Space(0, 1, 0);
+        var bend = new Space(-q.LeanCosine, 0, q.LeanSine);
+        Space twist = Arm.FromTrunk(new Space(0, 0, 1), in q);
+        s.Elbow[JointVector.Lean] = Space.Cross(lean, arm.Elbow);
+        s.Elbow[JointVector.Bend] = Space.Cross(bend, arm.Elbow);
+        s.Elbow[JointVector.Twist] = Space.Cross(twist, arm.Elbow);
+        s.Grip[JointVector.Lean] = Space.Cross(lean, arm.Grip);
+        s.Grip[JointVector.Bend] = Space.Cross(bend, arm.Grip);
+        s.Grip[JointVector.Twist] = Space.Cross(twist, arm.Grip);
+        s.PelvisLean = pelvisLean * lean;
+        s.PelvisBend = pelvisBend * new Space(-q.PelvisLeanCosine, 0, q.PelvisLeanSine);
+        return s;
+    }
+
+    /// <summary>Slopes of a point as the pelvis sees it, from its slopes in the frame of seat and thighs.</summary>
+    public readonly ReachSlopes.Points ToPelvis(in Arm arm, in ReachSlopes.Points slopes, Space point)
+    {
+        ReachSlopes.Points seen = default;
+        for (int i = 0; i < JointVector.Count; i++)
+        {
+            Space slope = i switch
+            {
+                JointVector.Lean => slopes[i] - Space.Cross(PelvisLean, point),
+                JointVector.Bend => slopes[i] - Space.Cross(PelvisBend, point),
+                _ => slopes[i],
+            };
+            seen[i] = arm.ToPelvis(slope);
+        }
+
+        return seen;
+    }
+
+    /// <summary>Slopes of the middle between two points.</summary>
+    public static ReachSlopes.Points Middle(in ReachSlopes.Points a, in ReachSlopes.Points b)
+    {
+        ReachSlopes.Points middle = default;
+        for (int i = 0; i < JointVector.Count; i++)
+        {
+            middle[i] = 0.5 * (a[i] + b[i]);
+        }
+
+        return middle;
+    }
+}

@@ -1,0 +1,66 @@
+using System.Runtime.CompilerServices;
+using System.Runtime.InteropServices;
+
+namespace ToiletAid.Core.Reach;
+
+/// <summary>The best few of the poses offered, best first; two that are nearly the same count once.</summary>
+[StructLayout(LayoutKind.Auto)]
+internal struct PoseLeaders
+{
+    private const int Count = 12;
+    private const double SameValue = 2e-3;
+    private const double SamePose = 0.1;
+
+    /// <summary>The poses.</summary>
+    public Places<JointVector> Poses;
+    private Places<double> _values;
+
+    /// <summary>How many there are.</summary>
+    public int Held { get; private set; }
+
+    /// <summary>Takes a pose in if it is among the best.</summary>
+    public void Offer(double value, in JointVector pose)
+    {
+        for (int i = 0; i < Held; i++)
+        {
+            if (Math.Abs(value - _values[i]) < SameValue && Distance(in pose, in Poses[i]) < SamePose)
+            {
+                return;
+            }
+        }
+
+        if (Held == Count && value >= _values[Count - 1])
+        {
+            return;
+        }
+
+        Held = Math.Min(Held + 1, Count);
+        int place = Held - 1;
+        for (; place > 0 && _values[place - 1] > value; place--)
+        {
+            _values[place] = _values[place - 1];
+            Poses[place] = Poses[place - 1];
+        }
+
+        _values[place] = value;
+        Poses[place] = pose;
+    }
+
+    private static double Distance(in JointVector a, in JointVector b)
+    {
+        double largest = 0;
+        for (int i = 0; i < JointVector.Count; i++)
+        {
+            largest = Math.Max(largest, Math.Abs(a[i] - b[i]));
+        }
+
+        return largest;
+    }
+
+    /// <summary>Places without a heap object.</summary>
+    [InlineArray(Count)]
+    internal struct Places<T>
+    {
+        private T _first;
+    }
+}

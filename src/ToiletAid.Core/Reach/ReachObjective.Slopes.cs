@@ -1,0 +1,267 @@
+using System.Numerics;
+
+namespace ToiletAid.Core.Reach;
+
+/// <content>Slopes by the chain rule: how points move with joints is exact, how depths and the way change with points is taken by
+/// small steps.</content>
+internal readonly partial struct ReachObjective
+{
+    /// <summary>Step of a point, as a share of the stature-sized lengths around it, m.</summary>
+    private const double Nudge = 1e-7;
+
+    /// <summary>How a tried pose changes with each joint.</summary>
+    /// <param name="angles">The pose.</param>
+    /// <param name="here">What trying it gave.</param>
+    /// <param name="slopes">The slopes.</param>
+    public void Slopes(in JointAngles angles, in ReachTrial here, out ReachSlopes slopes)
+    {
+        slopes = default;
+        Arm arm = Arm.At(in _body, in angles);
+        ArmSlopes moves = ArmSlopes.At(in _body, in angles, in arm, _scene.PelvisLean, _scene.PelvisBend);
+        slopes.Grip = moves.ToPelvis(in arm, in moves.Grip, arm.Grip);
+        if (_scene.TargetOnTrunk)
+        {
+            Space line = here.Grip - _scene.Target;
+            Along((1 / Math.Max(line.Length, 1e-9)) * line, in slopes.Grip, ref slopes.Value);
+        }
+        else
+        {
+            WaySlopes(in arm, in moves, in here, ref slopes);
+        }
+
+        double rise = arm.Rise * _body.ThighOut;
+        double risePerBend = RisePerBend(in arm);
+        uint bits = here.Pressing();
+        const uint Solids = ((1u << ReachTrial.Depths.PathOnSeat) - 1) & ~1u;
+        const uint Others = 7u << ReachTrial.Depths.Mattress;
+        for (uint rest = bits & (Solids | Others); rest != 0; rest &= rest - 1)
+        {
+            int depth = BitOperations.TrailingZeroCount(rest);
+            SolidSlopes(in arm, in moves, depth, rise, risePerBend, ref slopes.Depth[slopes.Count]);
+            slopes.Which[slopes.Count++] = depth;
+        }
+
+        if ((bits & (1u << ReachTrial.Depths.Wedge)) != 0)
+        {
+            Space grip = here.Grip;
+            double wedge = here.Depth[ReachTrial.Depths.Wedge];
+            var slope = new Space(
+                (Wedge(grip with { X = grip.X + Nudge }) - wedge) / Nudge,
+                (Wedge(grip with { Y = grip.Y + Nudge }) - wedge) / Nudge,
+                0);
+            Along(slope, in slopes.Grip, ref slopes.Depth[slopes.Count]);
+            slopes.Which[slopes.Count++] = ReachTrial.Depths.Wedge;
+        }
+
+        if ((bits & ReachTrial.Bends) != 0)
+        {
+            BendSlopes(in angles, in here, ref slopes);
+        }
+
+        double pressure = 2 * Pressure(here.Pressed);
+        for (int i = 0; i < JointVector.Count; i++)
+        {
+            double sum = slopes.Value[i] + (2 * BendCost * ((here.Tilt * slopes.Tilt[i]) + (here.Turn * slopes.Turn[i])));
+            for (int k = 0; k < slopes.Count; k++)
+            {
+                sum += pressure * here.Depth[slopes.Which[k]] * slopes.Depth[k][i];
+            }
+
+            slopes.Value[i] = sum;
+        }
+    }
+
+    /// <summary>Adds a slope with a point, carried over to the joints.</summary>
+    private static void Along(Space slope, in ReachSlopes.Points moves, ref JointVector sum)
+    {
+        for (int i = 0; i < JointVector.Count; i++)
+        {
+            sum[i] += Space.Dot(slope, moves[i]);
+        }
+    }
+
+    /// <summary>Slopes of the length of the way, of the depth of a straight line, and of the points of the way in the seat.</summary>
+    private void WaySlopes(in Arm arm, in ArmSlopes moves, in ReachTrial here, ref ReachSlopes slopes)
+    {
+        const uint OnSeat = 7u << ReachTrial.Depths.PathOnSeat;
+        Space grip = here.Grip;
+        if (!_scene.Straight && (here.Pressing() & OnSeat) == 0)
+        {
+            Along(LengthSlope(in here), in slopes.Grip, ref slopes.Value);
+            return;
+        }
+
+        PelvisPath path = PelvisPath.To(in _body, _scene.Target, grip);
+        PelvisPath x = PelvisPath.To(in _body, _scene.Target, grip with { X = grip.X + Nudge });
+        PelvisPath y = PelvisPath.To(in _body, _scene.Target, grip with { Y = grip.Y + Nudge });
+        PelvisPath z = PelvisPath.To(in _body, _scene.Target, grip with { Z = grip.Z + Nudge });
+        if (_scene.Straight)
+        {
+            Along(Difference(x.Straight, y.Straight, z.Straight, path.Straight), in slopes.Grip, ref slopes.Value);
+            if (here.Depth[ReachTrial.Depths.Straight] > 0)
+            {
+                Along(Difference(x.Depth, y.Depth, z.Depth, path.Depth), in slopes.Grip, ref slopes.Depth[slopes.Count]);
+                slopes.Which[slopes.Count++] = ReachTrial.Depths.Straight;
+            }
+        }
+        else
+        {
+            Along(Difference(x.Length, y.Length, z.Length, path.Length), in slopes.Grip, ref slopes.Value);
+        }
+
+        for (int k = 0; k < 3; k++)
+        {
+            int depth = ReachTrial.Depths.PathOnSeat + k;
+            if (here.Depth[depth] > 0)
+            {
+                Space p = Point(in path, k);
+                PointOnSeat(in arm, in moves, in slopes.Grip, p, Point(in x, k), Point(in y, k), Point(in z, k), ref slopes.Depth[slopes.Count]);
+                slopes.Which[slopes.Count++] = depth;
+            }
+        }
+    }
+
+    /// <summary>Slope of the length with the grip: within the plane of the way it is the direction from where the way touches, as for
+    /// any shortest way; across the plane, which turns with the grip, it is found by one small step.</summary>
+    private Space LengthSlope(in ReachTrial here)
+    {
+        Space line = here.Grip - here.Touch;
+        Space within = (1 / Math.Max(line.Length, 1e-9)) * line;
+        Space normal = Space.Cross(_scene.Target, here.Grip);
+        double size = normal.Length;
+        if (here.Touch == _scene.Target || size < 1e-9)
+        {
+            return within;
+        }
+
+        Space across = (1 / size) * normal;
+        double length = PelvisPath.To(in _body, _scene.Target, here.Grip + (Nudge * across)).Length;
+        return within + (((length - here.Length) / Nudge) * across);
+    }
+
+    private static Space Difference(double x, double y, double z, double from) =>
+        new((x - from) / Nudge, (y - from) / Nudge, (z - from) / Nudge);
+
+    private static Space Point(in PelvisPath path, int k) => k switch
+    {
+        0 => path.FirstThird,
+        1 => path.SecondThird,
+        _ => path.Touch,
+    };
+
+    private void PointOnSeat(
+        in Arm arm,
+        in ArmSlopes moves,
+        in ReachSlopes.Points grip,
+        Space p,
+        Space x,
+        Space y,
+        Space z,
+        ref JointVector sum)
+    {
+        double thin = 0.25 * _body.HandRadius, rise = arm.Rise * _body.ThighOut;
+        Space seen = arm.FromPelvis(p);
+        double depth = ThinDepth(seen, thin, rise);
+        Space slope = Difference(
+            ThinDepth(seen with { X = seen.X + Nudge }, thin, rise),
+            ThinDepth(seen with { Y = seen.Y + Nudge }, thin, rise),
+            ThinDepth(seen with { Z = seen.Z + Nudge }, thin, rise),
+            depth);
+        double perRise = (ThinDepth(seen, thin, rise + Nudge) - depth) / Nudge;
+        (Space dx, Space dy, Space dz) = ((1 / Nudge) * (x - p), (1 / Nudge) * (y - p), (1 / Nudge) * (z - p));
+        for (int i = 0; i < JointVector.Count; i++)
+        {
+            Space g = grip[i];
+            Space moved = arm.FromPelvis((g.X * dx) + (g.Y * dy) + (g.Z * dz));
+            moved += i switch
+            {
+                JointVector.Lean => Space.Cross(moves.PelvisLean, seen),
+                JointVector.Bend => Space.Cross(moves.PelvisBend, seen),
+                _ => default,
+            };
+            sum[i] += Space.Dot(slope, moved);
+        }
+
+        sum[JointVector.Bend] += perRise * RisePerBend(in arm);
+    }
+
+    private double RisePerBend(in Arm arm) => arm.RiseSlope * _scene.PelvisBend * _body.ThighOut;
+
+    /// <summary>Slopes of one part against one solid.</summary>
+    private void SolidSlopes(in Arm arm, in ArmSlopes moves, int depth, double rise, double risePerBend, ref JointVector sum)
+    {
+        int solid = depth switch
+        {
+            < ReachTrial.Depths.Trunk => ReachTrial.Depths.Pelvis,
+            < ReachTrial.Depths.Thighs => ReachTrial.Depths.Trunk,
+            < ReachTrial.Depths.Thighs + 3 => ReachTrial.Depths.Thighs,
+            < ReachTrial.Depths.Seat => ReachTrial.Depths.Thighs + 3,
+            < ReachTrial.Depths.PathOnSeat => ReachTrial.Depths.Seat,
+            _ => ReachTrial.Depths.Mattress,
+        };
+        int part = depth - solid;
+        double radius = part == 0 ? _body.HandRadius : _body.ForearmRadius;
+        bool inTrunk = solid == ReachTrial.Depths.Trunk;
+        (Space elbow, Space grip) = inTrunk ? (arm.ElbowInTrunk, arm.GripInTrunk) : (arm.Elbow, arm.Grip);
+        Space point = part == 0 ? grip : (part == 1 ? 0.5 * (elbow + grip) : elbow);
+        ReachSlopes.Points move = part switch
+        {
+            0 => inTrunk ? moves.GripInTrunk : moves.Grip,
+            1 => inTrunk ? ArmSlopes.Middle(in moves.ElbowInTrunk, in moves.GripInTrunk) : ArmSlopes.Middle(in moves.Elbow, in moves.Grip),
+            _ => inTrunk ? moves.ElbowInTrunk : moves.Elbow,
+        };
+        if (solid == ReachTrial.Depths.Pelvis)
+        {
+            move = moves.ToPelvis(in arm, in move, point);
+            point = arm.ToPelvis(point);
+        }
+
+        double here = DepthIn(solid, point, radius, rise);
+        Space slope = Difference(
+            DepthIn(solid, point with { X = point.X + Nudge }, radius, rise),
+            DepthIn(solid, point with { Y = point.Y + Nudge }, radius, rise),
+            DepthIn(solid, point with { Z = point.Z + Nudge }, radius, rise),
+            here);
+        Along(slope, in move, ref sum);
+        if (solid == ReachTrial.Depths.Seat)
+        {
+            sum[JointVector.Bend] += (DepthIn(solid, point, radius, rise + Nudge) - here) / Nudge * risePerBend;
+        }
+    }
+
+    private double DepthIn(int solid, Space p, double radius, double rise) => solid switch
+    {
+        ReachTrial.Depths.Pelvis => Over(radius - PelvisGap(p)),
+        ReachTrial.Depths.Trunk => TrunkDepth(p, radius),
+        ReachTrial.Depths.Thighs => ThighDepth(p, radius, 1),
+        ReachTrial.Depths.Thighs + 3 => ThighDepth(p, radius, -1),
+        ReachTrial.Depths.Seat => SeatDepth(p, radius, rise),
+        _ => MattressDepth(p, radius),
+    };
+
+    /// <summary>Slopes of the handle's bend: the arm is moved by a small step of each joint, the point that the way touches with it.</summary>
+    private void BendSlopes(in JointAngles angles, in ReachTrial here, ref ReachSlopes slopes)
+    {
+        Space x = default, y = default, z = default;
+        if (!_scene.TargetOnTrunk && here.Touch != _scene.Target)
+        {
+            Space grip = here.Grip;
+            x = (1 / Nudge) * (PelvisPath.To(in _body, _scene.Target, grip with { X = grip.X + Nudge }).Touch - here.Touch);
+            y = (1 / Nudge) * (PelvisPath.To(in _body, _scene.Target, grip with { Y = grip.Y + Nudge }).Touch - here.Touch);
+            z = (1 / Nudge) * (PelvisPath.To(in _body, _scene.Target, grip with { Z = grip.Z + Nudge }).Touch - here.Touch);
+        }
+
+        ReachTrial there = default;
+        for (int i = 0; i < JointVector.Count; i++)
+        {
+            JointAngles moved = angles.Nudged(i, Nudge, _scene.PelvisLean, _scene.PelvisBend);
+            Arm arm = Arm.At(in _body, in moved);
+            Space g = slopes.Grip[i];
+            Space touch = here.Touch + (Nudge * ((g.X * x) + (g.Y * y) + (g.Z * z)));
+            (there.Tilt, there.Turn) = (0, 0);
+            HandleBend(in arm, arm.FromPelvis(touch), ref there);
+            slopes.Tilt[i] = here.Tilt > 0 ? (there.Tilt - here.Tilt) / Nudge : 0;
+            slopes.Turn[i] = here.Turn > 0 ? (there.Turn - here.Turn) / Nudge : 0;
+        }
+    }
+}

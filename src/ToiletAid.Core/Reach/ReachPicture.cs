@@ -1,0 +1,101 @@
+using System.Globalization;
+using System.Text;
+using ToiletAid.Core.Person;
+
+namespace ToiletAid.Core.Reach;
+
+/// <summary>A drawing of the best pose from the side and from behind, as SVG.</summary>
+/// <remarks>Nothing is told by colour alone: the way is dashed and thick, everything has a label, and the description says the same as
+/// the picture.</remarks>
+public static class ReachPicture
+{
+    private const double Scale = 320;
+    private const int ViewWidth = 420;
+    private const int Height = 560;
+    private const double Middle = 330;
+
+    /// <summary>Draws one need.</summary>
+    /// <param name="report">The report it belongs to.</param>
+    /// <param name="need">A need with a sketch: allowed, and computed with detail.</param>
+    /// <param name="hand">A left hand is drawn as the mirror image; either is drawn as right.</param>
+    /// <returns>An SVG document with title and description.</returns>
+    /// <exception cref="ArgumentException"><paramref name="need"/> has no sketch.</exception>
+    public static string Svg(ReachReport report, ReachNeed need, WorkingHand hand)
+    {
+        ArgumentNullException.ThrowIfNull(report);
+        ArgumentNullException.ThrowIfNull(need);
+        ReachSketch sketch = need.Sketch ?? throw new ArgumentException("a need without a sketch cannot be drawn", nameof(need));
+        int mirror = hand == WorkingHand.Left ? -1 : 1;
+        var svg = new StringBuilder();
+        Line(svg, $"<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 {2 * ViewWidth} {Height}\" role=\"img\" aria-labelledby=\"t d\">");
+        Line(svg, $"<title id=\"t\">{ReachDescription.Title(need)}</title>");
+        Line(svg, $"<desc id=\"d\">{string.Join(' ', ReachDescription.Sentences(report, need, hand))}</desc>");
+        Line(svg, $"<rect width=\"{2 * ViewWidth}\" height=\"{Height}\" fill=\"#ffffff\"/>");
+        Line(svg, $"<g fill=\"none\" stroke=\"#000000\" stroke-width=\"2\" font-family=\"sans-serif\" font-size=\"16\">");
+        View(svg, sketch, sketch.PelvisFromSide, ViewWidth / 2, "From the side", p => (mirror * p.X, p.Z));
+        View(svg, sketch, sketch.PelvisFromBehind, ViewWidth * 3 / 2, "From behind", p => (mirror * p.Y, p.Z));
+        Text(svg, ViewWidth, Height - 44, Length(need));
+        Text(svg, ViewWidth, Height - 18, string.Create(CultureInfo.InvariantCulture, $"Bare hand past the grip: {100 * report.HandReach:0} cm"));
+        Line(svg, $"</g>");
+        Line(svg, $"</svg>");
+        return svg.ToString();
+    }
+
+    private static string Length(ReachNeed need) => double.IsFinite(need.MiddleLength)
+        ? string.Create(CultureInfo.InvariantCulture, $"Needed from grip to skin, with the stroke: {100 * need.MiddleLength:0} cm")
+        : "No way in this posture";
+
+    private static void View(
+        StringBuilder svg,
+        ReachSketch sketch,
+        IEnumerable<SketchPoint> pelvis,
+        int centre,
+        string name,
+        Func<SketchPoint, (double Across, double Up)> see)
+    {
+        Text(svg, centre, 28, name);
+        Path(svg, pelvis, closed: true, "fill=\"#eeeeee\"");
+        Path(svg, [new SketchPoint(0, 0, 0), sketch.Neck], closed: false, "stroke-width=\"6\" stroke-linecap=\"round\"");
+        Path(svg, [sketch.OtherShoulder, sketch.Neck, sketch.Shoulder], closed: false, "stroke-width=\"4\"");
+        Path(svg, [sketch.OtherKnee, new SketchPoint(0, 0, 0), sketch.Knee], closed: false, "stroke=\"#555555\" stroke-width=\"4\"");
+        Path(svg, [sketch.Shoulder, sketch.Elbow, sketch.Grip], closed: false, "stroke-width=\"5\" stroke-linejoin=\"round\"");
+        Path(svg, sketch.Way, closed: false, "stroke=\"#b00020\" stroke-width=\"4\" stroke-dasharray=\"9 5\"");
+        Dot(svg, sketch.Grip, 7, "fill=\"#ffffff\"");
+        Dot(svg, sketch.Way[^1], 5, "fill=\"#b00020\" stroke=\"#b00020\"");
+        if (sketch.SeatUp is { } seat)
+        {
+            string y = Number(Middle - (Scale * seat));
+            Line(svg, $"<path d=\"M {centre - 190} {y} H {centre + 190}\" stroke-dasharray=\"2 4\"/>");
+            Line(svg, $"<text x=\"{centre - 190}\" y=\"{Number(Middle - (Scale * seat) + 18)}\" fill=\"#000000\" stroke=\"none\">seat</text>");
+        }
+
+        Label(svg, sketch.Grip, "grip");
+        Label(svg, sketch.Elbow, "elbow");
+        Label(svg, sketch.Neck, "shoulders");
+        Label(svg, sketch.Way[^1], "target");
+
+        void Path(StringBuilder to, IEnumerable<SketchPoint> points, bool closed, string style)
+        {
+            string data = string.Join(" L ", points.Select(p => $"{X(p)} {Y(p)}"));
+            Line(to, $"<path d=\"M {data}{(closed ? " Z" : string.Empty)}\" {style}/>");
+        }
+
+        void Dot(StringBuilder to, SketchPoint p, int radius, string style) =>
+            Line(to, $"<circle cx=\"{X(p)}\" cy=\"{Y(p)}\" r=\"{radius}\" {style}/>");
+
+        void Label(StringBuilder to, SketchPoint p, string label) =>
+            Line(to, $"<text x=\"{X(p)}\" y=\"{Y(p)}\" dx=\"10\" dy=\"-8\" fill=\"#000000\" stroke=\"none\">{label}</text>");
+
+        string X(SketchPoint p) => Number(centre + (Scale * see(p).Across));
+
+        string Y(SketchPoint p) => Number(Middle - (Scale * see(p).Up));
+    }
+
+    private static void Text(StringBuilder svg, int x, int y, string text) =>
+        Line(svg, $"<text x=\"{x}\" y=\"{y}\" text-anchor=\"middle\" fill=\"#000000\" stroke=\"none\">{text}</text>");
+
+    private static string Number(double value) => value.ToString("0.#", CultureInfo.InvariantCulture);
+
+    private static void Line(StringBuilder svg, FormattableString text) =>
+        svg.Append(text.ToString(CultureInfo.InvariantCulture)).Append('\n');
+}

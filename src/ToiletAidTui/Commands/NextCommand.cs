@@ -1,0 +1,70 @@
+using System.CommandLine;
+using System.Text.Json;
+using ToiletAid.App.Wording;
+using ToiletAid.Core.Explaining;
+using ToiletAid.Core.Interview;
+using ToiletAid.Core.Person;
+using ToiletAidTui.Host;
+
+namespace ToiletAidTui.Commands;
+
+/// <summary>Says which question to ask next for a saved profile.</summary>
+internal static class NextCommand
+{
+    internal static Command Define(Terminal terminal)
+    {
+        var path = new Argument<string>("PATH") { Description = "Profile." };
+        var depth = new Option<string?>("--depth") { Description = "How much may be asked: quick, full, measured. That of the session when left out." };
+        depth.AcceptOnlyFromAmong([.. Words.All<Depth>()]);
+        var format = Formats.Option(Formats.Text, Formats.Json);
+        var command = new Command("next", "Say which question to ask next, and whether any can still change the result.") { path, depth, format };
+        command.SetAction(parsed => OneProfile.With(terminal, parsed.GetValue(path)!, (knowledge, profile) =>
+        {
+            var session = profile.Latest;
+            var plan = new QuestionPlanner(knowledge, new(knowledge, new())).Plan(Words.Find<Depth>(parsed.GetValue(depth)) ?? session.Depth, session.Answers, judgeEarly: true);
+            if (parsed.GetValue(format) == Formats.Json)
+            {
+                WriteJson(terminal, profile, plan);
+            }
+            else
+            {
+                new SpeechLines(terminal.Output, terminal.OutputIsTerminal ? terminal.Width : 0).Lines(ExplainText.Next(plan));
+            }
+
+            return ExitCode.Good;
+        }));
+        return command;
+    }
+
+    private static void WriteJson(Terminal terminal, Profile profile, IReadOnlyList<QuestionValue> plan)
+    {
+        using var buffer = new MemoryStream();
+        using (var json = new Utf8JsonWriter(buffer, AdviceJson.Indented))
+        {
+            json.WriteStartObject();
+            json.WriteString("person", profile.Person);
+            json.WriteStartArray("next");
+            foreach (var value in plan)
+            {
+                json.WriteStartObject();
+                json.WriteString("question", value.Question.Id);
+                json.WriteNumber("changeShare", Math.Round(value.ChangeShare, 4));
+                json.WriteNumber("gain", Math.Round(value.Gain, 4));
+                json.WriteStartArray("rules");
+                foreach (string rule in value.Rules)
+                {
+                    json.WriteStringValue(rule);
+                }
+
+                json.WriteEndArray();
+                json.WriteBoolean("setsUp", value.SetsUp);
+                json.WriteEndObject();
+            }
+
+            json.WriteEndArray();
+            json.WriteEndObject();
+        }
+
+        terminal.Output.WriteLine(System.Text.Encoding.UTF8.GetString(buffer.ToArray()));
+    }
+}

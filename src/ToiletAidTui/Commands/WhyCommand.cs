@@ -1,0 +1,110 @@
+using System.CommandLine;
+using System.Text.Json;
+using ToiletAid.App.Wording;
+using ToiletAid.Core;
+using ToiletAid.Core.Advising;
+using ToiletAid.Core.Explaining;
+using ToiletAid.Core.Person;
+using ToiletAidTui.Host;
+
+namespace ToiletAidTui.Commands;
+
+/// <summary>Explains the ranking of one saved profile.</summary>
+internal static class WhyCommand
+{
+    internal static Command Define(Terminal terminal)
+    {
+        var path = new Argument<string>("PATH") { Description = "Profile." };
+        var aid = new Option<string?>("--aid") { Description = "Id of a kind of aid: why is it not first, and what would put it there?" };
+        var format = Formats.Option(Formats.Text, Formats.Json);
+        var command = new Command("why", "Say why the first plan is first, why another is not, and what would change it.") { path, aid, format };
+        command.SetAction(parsed => OneProfile.With(terminal, parsed.GetValue(path)!, (knowledge, profile) =>
+        {
+            string? wanted = parsed.GetValue(aid);
+            if (wanted is not null && knowledge.Catalogue.Aids.All(a => a.Id != wanted))
+            {
+                terminal.Error.WriteLine($"{wanted} is not a kind of aid, use one of {string.Join(", ", knowledge.Catalogue.Aids.Select(a => a.Id))}.");
+                return ExitCode.WrongUsage;
+            }
+
+            Explain(terminal, knowledge, profile, wanted, parsed.GetValue(format) == Formats.Json);
+            return ExitCode.Good;
+        }));
+        return command;
+    }
+
+    private static void Explain(Terminal terminal, Knowledge knowledge, Profile profile, string? aid, bool json)
+    {
+        var advisor = new Advisor(knowledge, new());
+        var explainer = new Explainer(knowledge, advisor);
+        var text = new ExplainText(knowledge);
+        var known = profile.Latest.Answers;
+        var advice = advisor.Advise(known);
+        string? about = aid ?? advice.Ranked.FirstOrDefault()?.Plan.Aid.Id;
+        var whyNot = about is null || !advice.Stops.IsEmpty || about == advice.Ranked.FirstOrDefault()?.Plan.Aid.Id ? null : explainer.WhyNot(known, about);
+        var flips = advice.Ranked.IsEmpty ? [] : explainer.Flips(known);
+        string[] why = about is null ? [.. new AdviceText(knowledge).Lines(advice, known, 1)] : [.. ExplainText.Why(advice, about)];
+        if (json)
+        {
+            WriteJson(terminal, profile, about, why, whyNot, flips);
+            return;
+        }
+
+        var lines = new SpeechLines(terminal.Output, terminal.OutputIsTerminal ? terminal.Width : 0);
+        lines.Lines(why);
+        lines.Lines(whyNot is null ? [] : text.WhyNot(whyNot));
+        lines.Lines(advice.Ranked.IsEmpty ? [] : text.Flips(flips));
+    }
+
+    private static void WriteJson(Terminal terminal, Profile profile, string? about, string[] why, WhyNot? whyNot, IReadOnlyCollection<Flip> flips)
+    {
+        using var buffer = new MemoryStream();
+        using (var json = new Utf8JsonWriter(buffer, AdviceJson.Indented))
+        {
+            json.WriteStartObject();
+            json.WriteString("person", profile.Person);
+            json.WriteString("aid", about);
+            json.WriteStartArray("why");
+            foreach (string line in why)
+            {
+                json.WriteStringValue(line);
+            }
+
+            json.WriteEndArray();
+            json.WriteStartArray("whatWouldPutItFirst");
+            foreach (var change in whyNot?.Changes ?? [])
+            {
+                Change(json, change, null);
+            }
+
+            json.WriteEndArray();
+            json.WriteNumber("changesTried", whyNot?.Tried ?? 0);
+            json.WriteStartArray("whatWouldChangeTheFirstPlace");
+            foreach (var flip in flips)
+            {
+                Change(json, flip.Change, flip.First);
+            }
+
+            json.WriteEndArray();
+            json.WriteEndObject();
+        }
+
+        terminal.Output.WriteLine(System.Text.Encoding.UTF8.GetString(buffer.ToArray()));
+    }
+
+    private static void Change(Utf8JsonWriter json, AnswerChange change, string? first)
+    {
+        json.WriteStartObject();
+        json.WriteString("question", change.Question.Id);
+        json.WriteString("from", change.From is null ? null : Said(change, change.From));
+        json.WriteString("to", Said(change, change.To));
+        if (first is not null)
+        {
+            json.WriteString("first", first);
+        }
+
+        json.WriteEndObject();
+    }
+
+    private static string Said(AnswerChange change, AnswerValue value) => ToiletAid.App.Sessions.AnswerWording.Of(change.Question, value);
+}

@@ -1,0 +1,93 @@
+using CsCheck;
+using ToiletAid.Core.Reach;
+
+namespace ToiletAid.Core.Tests.Reach;
+
+public sealed class PelvisPathTests
+{
+    private static readonly Gen<Space> Outside =
+        Gen.Select(Gen.Double[0, Math.PI], Gen.Double[-Math.PI, Math.PI], Gen.Double[1.05, 4], (t, p, r) =>
+            new Space(r * Math.Sin(t) * Math.Cos(p), r * Math.Sin(t) * Math.Sin(p), r * Math.Cos(t)));
+
+    // The way around a ball is known: the tangent and the arc of the great circle.
+    [Fact]
+    public void Around_a_ball_the_way_is_the_tangent_and_the_arc() =>
+        Outside.Sample(
+            p =>
+            {
+                const double Radius = 0.1;
+                Body ball = Pelvis(Radius, Radius, Radius);
+                var target = new Space(0, 0, -Radius);
+                Space from = Radius * p;
+                PelvisPath path = PelvisPath.To(in ball, target, from);
+                double r = from.Length, angle = Math.Acos(Math.Clamp(-from.Z / r, -1, 1));
+                double hidden = angle - Math.Acos(Radius / r);
+                double expected = hidden <= 0
+                    ? (from - target).Length
+                    : Math.Sqrt((r * r) - (Radius * Radius)) + (Radius * hidden);
+                Assert.Equal(expected, path.Length, 1e-9);
+                Assert.True(path.Length >= path.Straight - 1e-12);
+            },
+            iter: 1000);
+
+    // A string pulled tight outside the ellipsoid, in all three dimensions, is the true shortest way; the way in one plane is never
+    // shorter and, for bodies, little longer.
+    [Fact]
+    public void A_string_pulled_tight_is_never_longer_and_little_shorter() =>
+        Gen.Select(Outside, Gen.Double[0.10, 0.18], Gen.Double[0.16, 0.26], (p, a, b) => (p, a, b)).Sample(
+            x =>
+            {
+                Body pelvis = Pelvis(x.a, x.b, 0.105);
+                (double s, double c) = Math.SinCos(25 * ReachPeople.Degree);
+                var target = new Space(-x.a * s, 0, -0.105 * c);
+                var from = new Space(x.a * x.p.X, x.b * x.p.Y, 0.105 * x.p.Z);
+                double plane = PelvisPath.To(in pelvis, target, from).Length;
+                double tight = StringLength(pelvis, target, from);
+                Assert.True(plane >= tight - 2e-3, $"plane {plane:0.0000} string {tight:0.0000}");
+                Assert.True(plane <= (tight * 1.12) + 2e-3, $"plane {plane:0.0000} string {tight:0.0000}");
+            },
+            iter: 60);
+
+    private static Body Pelvis(double forward, double sideways, double up)
+    {
+        Body body = default;
+        (body.PelvisForward, body.PelvisSideways, body.PelvisUp) = (forward, sideways, up);
+        (body.TrunkForward, body.TrunkSideways) = (1, 1);
+        body.Invert();
+        return body;
+    }
+
+    private static double StringLength(in Body body, Space target, Space from)
+    {
+        const int Beads = 49;
+        Space[] beads = new Space[Beads];
+        for (int i = 0; i < Beads; i++)
+        {
+            double t = i / (double)(Beads - 1);
+            beads[i] = Push(body, ((1 - t) * target) + (t * from));
+        }
+
+        (beads[0], beads[^1]) = (target, from);
+        for (int round = 0; round < 4000; round++)
+        {
+            for (int i = 1; i < Beads - 1; i++)
+            {
+                beads[i] = Push(body, 0.5 * (beads[i - 1] + beads[i + 1]));
+            }
+        }
+
+        double length = 0;
+        for (int i = 1; i < Beads; i++)
+        {
+            length += (beads[i] - beads[i - 1]).Length;
+        }
+
+        return length;
+    }
+
+    private static Space Push(in Body body, Space p)
+    {
+        double r = new Space(p.X / body.PelvisForward, p.Y / body.PelvisSideways, p.Z / body.PelvisUp).Length;
+        return r >= 1 ? p : (1 / r) * p;
+    }
+}
