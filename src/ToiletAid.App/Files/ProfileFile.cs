@@ -32,6 +32,9 @@ public sealed class ProfileFile(QuestionSet questions)
         return read.TryGet(out byte[]? bytes) ? Open(bytes, passphrase) : Checked<StoredProfile>.Bad(read.Issues);
     }
 
+    /// <summary>True when a file is there and needs a passphrase.</summary>
+    public static bool IsProtected(string path) => Bytes(path).TryGet(out byte[]? bytes) && ProtectedFile.Is(bytes);
+
     /// <summary>Reads a profile from the bytes of its file.</summary>
     internal Checked<StoredProfile> Open(byte[] bytes, Func<string?>? passphrase)
     {

@@ -16,13 +16,26 @@ public sealed class ProfileWriter(QuestionSet questions)
     private static readonly JsonWriterOptions Readable = new() { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
 
     /// <summary>Writes the profile to <paramref name="stream"/>, with a last line end.</summary>
-    public void Write(Profile profile, Stream stream) => Write(profile, revision: 0, stream);
+    public void Write(Profile profile, Stream stream)
+    {
+        Write(profile, revision: 0, stream, Readable);
+        stream.WriteByte((byte)'\n');
+    }
+
+    /// <summary>The profile in one line, without its end.</summary>
+    internal byte[] Line(Profile profile)
+    {
+        using var stream = new MemoryStream();
+        Write(profile, revision: 0, stream, Readable with { Indented = false });
+        return stream.ToArray();
+    }
 
     /// <summary>The profile as the store keeps it, with revision and hash.</summary>
     internal byte[] Sealed(Profile profile, int revision)
     {
         using var stream = new MemoryStream();
-        Write(profile, revision, stream);
+        Write(profile, revision, stream, Readable);
+        stream.WriteByte((byte)'\n');
         return ContentHash.Seal(stream.GetBuffer().AsSpan(0, (int)stream.Length));
     }
 
@@ -38,29 +51,25 @@ public sealed class ProfileWriter(QuestionSet questions)
         return Encoding.UTF8.GetString(stream.GetBuffer(), 0, (int)stream.Length);
     }
 
-    private void Write(Profile profile, int revision, Stream stream)
+    private void Write(Profile profile, int revision, Stream stream, JsonWriterOptions options)
     {
-        using (var json = new Utf8JsonWriter(stream, Readable))
+        using var json = new Utf8JsonWriter(stream, options);
+        json.WriteStartObject();
+        json.WriteNumber("format", ProfileReader.Format);
+        if (revision > 0)
         {
-            json.WriteStartObject();
-            json.WriteNumber("format", ProfileReader.Format);
-            if (revision > 0)
-            {
-                json.WriteNumber("revision", revision);
-            }
-
-            json.WriteString("person", profile.Person);
-            json.WriteStartArray("sessions");
-            foreach (var session in profile.Sessions)
-            {
-                Session(json, session);
-            }
-
-            json.WriteEndArray();
-            json.WriteEndObject();
+            json.WriteNumber("revision", revision);
         }
 
-        stream.WriteByte((byte)'\n');
+        json.WriteString("person", profile.Person);
+        json.WriteStartArray("sessions");
+        foreach (var session in profile.Sessions)
+        {
+            Session(json, session);
+        }
+
+        json.WriteEndArray();
+        json.WriteEndObject();
     }
 
     private void Session(Utf8JsonWriter json, Session session)

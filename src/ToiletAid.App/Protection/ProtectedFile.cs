@@ -42,7 +42,7 @@ internal static class ProtectedFile
             fault ??= Fault(envelope!);
             return fault is null ? Decrypt(envelope!, passphrase) : Checked<byte[]>.Bad(fault);
         }
-        catch (Exception e) when (e is DecoderFallbackException or FormatException or JsonException or InvalidOperationException or InvalidCastException)
+        catch (Exception e) when (e is DecoderFallbackException or FormatException or JsonException or InvalidOperationException or InvalidCastException or ArgumentException)
         {
             return Checked<byte[]>.Bad(Damaged());
         }

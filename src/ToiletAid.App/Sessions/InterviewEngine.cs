@@ -47,6 +47,18 @@ public sealed class InterviewEngine
     public IEnumerable<(Question Question, Answer Answer)> Given =>
         _asked.Reverse().Select(id => (_questions[id], Answers[id]!));
 
+    /// <summary>Called with all answers after each change, so that they can be kept.</summary>
+    public Action<Answers>? OnChange { get; set; }
+
+    /// <summary>Takes up the answers of an interview that was broken off, as far as they are answers to what is asked.</summary>
+    public void Resume(Answers answers)
+    {
+        while (_question is { } question && answers[question.Id] is { } answer)
+        {
+            Put(question, answer);
+        }
+    }
+
     /// <summary>Takes an answer as typed.</summary>
     public Reply Submit(string text)
     {
@@ -104,6 +116,7 @@ public sealed class InterviewEngine
         string id = _asked.Pop();
         _earlier[id] = Answers[id]!;
         Answers = Answers.Without(id);
+        OnChange?.Invoke(Answers);
         _finished = false;
         Show(_questions[id]);
         return true;
@@ -185,6 +198,7 @@ public sealed class InterviewEngine
     private void Put(Question question, Answer answer)
     {
         Answers = Answers.With(question.Id, answer);
+        OnChange?.Invoke(Answers);
         _asked.Push(question.Id);
         Move();
     }

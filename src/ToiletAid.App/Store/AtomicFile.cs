@@ -59,24 +59,25 @@ internal static class AtomicFile
         }
     }
 
-    /// <summary>The previous version is copied and not moved, so that the current one is never missing.</summary>
+    /// <summary>The previous version gets a second name and is not moved, so that the current one is never missing.</summary>
     private static void KeepPrevious(string path)
     {
         string beside = Path.Combine(Path.GetDirectoryName(path)!, $".{Path.GetFileName(path)}.{Environment.ProcessId}-previous{NewEnding}");
         try
         {
-            using (var stream = OwnerOnly.Create(beside))
+            if (!DiskFolder.TryLink(path, beside))
             {
+                using var stream = OwnerOnly.Create(beside);
                 stream.Write(File.ReadAllBytes(path));
                 stream.Flush(flushToDisk: true);
             }
 
             File.Move(beside, Previous(path), overwrite: true);
         }
-        catch
+        finally
         {
+            // Also when all went well: renaming a file to another name of itself leaves both.
             TryDelete(beside);
-            throw;
         }
     }
 

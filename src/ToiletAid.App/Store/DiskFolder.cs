@@ -2,7 +2,7 @@ using System.Runtime.InteropServices;
 
 namespace ToiletAid.App.Store;
 
-/// <summary>Flushes a folder to disk, so that a file renamed in it stays renamed when the power fails.</summary>
+/// <summary>What the base library lacks for keeping files: flushing a folder, so that a file renamed in it stays renamed when the power fails, and second names.</summary>
 internal static partial class DiskFolder
 {
     /// <summary>O_RDONLY, the same number on Linux and macOS.</summary>
@@ -37,6 +37,12 @@ internal static partial class DiskFolder
             throw new IOException("the folder could not be flushed", error);
         }
     }
+
+    /// <summary>Gives a file a second name; false where the disk or the system cannot.</summary>
+    internal static bool TryLink(string path, string name) => !OperatingSystem.IsWindows() && Link(path, name) == 0;
+
+    [LibraryImport("libc", EntryPoint = "link", StringMarshalling = StringMarshalling.Utf8)]
+    private static partial int Link(string path, string name);
 
     [LibraryImport("libc", EntryPoint = "open", StringMarshalling = StringMarshalling.Utf8, SetLastError = true)]
     private static partial int Open(string path, int flags);

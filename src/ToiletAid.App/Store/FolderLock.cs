@@ -43,7 +43,7 @@ internal sealed class FolderLock : IDisposable
             }
 
             // Unequal waits, or two programs would keep meeting.
-            Thread.Sleep(Random.Shared.Next(1, 20));
+            Thread.Sleep(Random.Shared.Next(1, 5));
         }
     }
 

@@ -81,5 +81,5 @@ public sealed class ProfileStore(QuestionSet questions)
 
     /// <summary>Where a file really is, so that a link to it is not replaced by a copy.</summary>
     internal static string RealPath(string path) =>
-        File.ResolveLinkTarget(path, returnFinalTarget: true)?.FullName ?? Path.GetFullPath(path);
+        new FileInfo(path).LinkTarget is not null && File.ResolveLinkTarget(path, returnFinalTarget: true) is { } target ? target.FullName : Path.GetFullPath(path);
 }

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.Globalization;
+using ToiletAid.App.Store;
 using ToiletAid.Core.Interview;
 using ToiletAid.Core.Person;
 using ToiletAidTui.Host;
@@ -13,12 +14,13 @@ internal static class AssessCommand
     {
         var depth = new Option<string>("--depth") { Description = "How much is asked: quick, full, measured.", DefaultValueFactory = _ => Words.Of(Depth.Quick) };
         depth.AcceptOnlyFromAmong([.. Words.All<Depth>()]);
-        var save = new Option<string?>("--save") { Description = "File to save the answers in. An existing profile gets one more session." };
+        var save = new Option<string?>("--save") { Description = "File to save the answers in, or the code of a person in the folder of profiles. An existing profile gets one more session." };
+        var folder = new Option<string?>("--folder") { Description = "Folder of profiles. One in your data folder when left out." };
         var person = new Option<string?>("--person") { Description = "Code of the person, never a name. Needed for a new file; asked for when left out." };
         var date = new Option<string?>("--date") { Description = "Day of the visit, such as 2026-03-09. Today when left out." };
         var top = Formats.Top();
         var linear = new Option<bool>("--linear") { Description = "Line by line, for screen readers and braille." };
-        var command = new Command("assess", "Ask the questions and read out the ranked shortlist.") { depth, save, person, date, top, linear };
+        var command = new Command("assess", "Ask the questions and read out the ranked shortlist.") { depth, save, folder, person, date, top, linear };
         command.SetAction(parsed =>
         {
             DateOnly day = DateOnly.FromDateTime(terminal.Clock.GetLocalNow().DateTime);
@@ -34,7 +36,14 @@ internal static class AssessCommand
                 return ExitCode.WrongUsage;
             }
 
-            return new Assessment(terminal, Words.Find<Depth>(parsed.GetValue(depth))!.Value, parsed.GetValue(save), parsed.GetValue(person), day, parsed.GetValue(top)).Run();
+            string? typedFile = parsed.GetValue(save), who = parsed.GetValue(person);
+            string? file = typedFile is null ? null : ProfileFolder.Resolve(typedFile, parsed.GetValue(folder));
+            if (file != typedFile)
+            {
+                who ??= typedFile;
+            }
+
+            return new Assessment(terminal, Words.Find<Depth>(parsed.GetValue(depth))!.Value, file, who, day, parsed.GetValue(top)).Run();
         });
         return command;
     }

@@ -1,5 +1,7 @@
+using Humanizer;
 using ToiletAid.App.Files;
 using ToiletAid.App.Sessions;
+using ToiletAid.App.Store;
 using ToiletAid.App.Wording;
 using ToiletAid.Core.Advising;
 using ToiletAid.Core.Explaining;
@@ -20,15 +22,20 @@ internal sealed class Assessment(Terminal terminal, Depth depth, string? save, s
     {
         var knowledge = BuiltIn.Knowledge();
         var questions = knowledge.Questions;
-        var files = new ProfileFile(questions);
-        Profile? earlier = null;
+        var store = new ProfileStore(questions);
+        StoredProfile? earlier = null;
         if (save is not null && Path.Exists(save))
         {
-            var read = files.Read(save);
+            var read = store.Open(save, terminal.Passphrase.Get);
             if (!read.TryGet(out earlier))
             {
-                terminal.Error.WriteLine(read.Issues[0].Sentence(save) + ". Nothing was asked.");
+                terminal.Error.WriteLine(string.Join(". ", read.Issues.Select(i => i.Sentence(save))) + ". Nothing was asked.");
                 return ExitCode.InputRefused;
+            }
+
+            if (earlier.Seal == Seal.Changed)
+            {
+                _lines.Line("The file was changed by something else than toiletaid since it was saved.");
             }
         }
 
@@ -36,6 +43,8 @@ internal sealed class Assessment(Terminal terminal, Depth depth, string? save, s
         var advisor = new Advisor(knowledge, new());
         var planner = new QuestionPlanner(knowledge, advisor);
         var engine = new InterviewEngine(questions, answers => planner.Open(depth, answers));
+        using var draft = save is null ? null : new Draft(terminal, _lines, _input, save, questions, day, depth, earlier is { IsProtected: true } ? terminal.Passphrase.Get : null);
+        draft?.Attach(engine);
         var end = new LinearInterview(engine, _lines, _input, terminal.InputIsTerminal).Run();
         int code = end == InterviewEnd.InputEnded && !terminal.InputIsTerminal ? ExitCode.InputRefused : ExitCode.Good;
         if (end == InterviewEnd.InputEnded)
@@ -49,10 +58,16 @@ internal sealed class Assessment(Terminal terminal, Depth depth, string? save, s
             _lines.Lines(new AdviceText(knowledge).Lines(advice, engine.Answers, top));
         }
 
-        return Save(files, earlier, engine.Answers) is { } fault ? fault : code;
+        if (Save(store, earlier, engine.Answers) is { } fault)
+        {
+            return fault;
+        }
+
+        draft?.Discard();
+        return code;
     }
 
-    private int? Save(ProfileFile files, Profile? earlier, Answers answers)
+    private int? Save(ProfileStore store, StoredProfile? earlier, Answers answers)
     {
         if (save is null)
         {
@@ -67,14 +82,25 @@ internal sealed class Assessment(Terminal terminal, Depth depth, string? save, s
         }
 
         var session = new Session(day, depth, answers);
-        var profile = earlier is null ? new Profile(person ?? AskCode(), [session]) : earlier with { Sessions = earlier.Sessions.Add(session) };
+        string code = earlier?.Profile.Person ?? person ?? AskCode();
         while (true)
         {
             try
             {
-                files.Write(profile, save);
-                _lines.Line($"Saved as {profile.Person} in {save}.");
-                return null;
+                ProfileFolder.Prepare(save);
+                var saved = store.Add(save, code, session, earlier, terminal.Passphrase.Get);
+                if (saved.TryGet(out var now))
+                {
+                    Tell(now);
+                    return null;
+                }
+
+                terminal.Error.WriteLine($"{saved.Issues[0].Sentence(save)}. The answers are still here.");
+                earlier = null;
+                if (!terminal.InputIsTerminal || !AskAgain())
+                {
+                    return ExitCode.InputRefused;
+                }
             }
             catch (Exception e) when (e is IOException or UnauthorizedAccessException)
             {
@@ -85,6 +111,16 @@ internal sealed class Assessment(Terminal terminal, Depth depth, string? save, s
                 }
             }
         }
+    }
+
+    private void Tell(Saved saved)
+    {
+        if (!saved.AddedElsewhere.IsEmpty)
+        {
+            _lines.Line($"In the meantime {"session".ToQuantity(saved.AddedElsewhere.Length)} of this person came from elsewhere. All are kept.");
+        }
+
+        _lines.Line(saved.WasThere ? $"This session is in {save} already." : $"Saved as {saved.Stored.Profile.Person} in {save}.");
     }
 
     private bool AskAgain()

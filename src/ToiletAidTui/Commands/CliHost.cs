@@ -7,6 +7,9 @@ namespace ToiletAidTui.Commands;
 /// <summary>The command line: arguments in, exit code out.</summary>
 public static class CliHost
 {
+    private const string PassphraseFile = "--passphrase-file";
+    private const string PassphraseDescriptor = "--passphrase-fd";
+
     /// <summary>Runs a command.</summary>
     /// <param name="args">Arguments as typed.</param>
     /// <param name="terminal">What it talks to.</param>
@@ -20,6 +23,7 @@ public static class CliHost
             return ExitCode.WrongUsage;
         }
 
+        terminal.Passphrase = new(terminal, parsed.GetValue<string?>(PassphraseFile), parsed.GetValue<int?>(PassphraseDescriptor));
         try
         {
             return parsed.Invoke(new() { Output = terminal.Output, Error = terminal.Error, EnableDefaultExceptionHandler = false, ProcessTerminationTimeout = null });
@@ -40,5 +44,11 @@ public static class CliHost
         NextCommand.Define(terminal),
         QuestionsCommand.Define(terminal),
         AidsCommand.Define(terminal),
+        KeepingCommands.Protect(terminal),
+        KeepingCommands.Unprotect(terminal),
+        KeepingCommands.ChangePassphrase(terminal),
+        KeepingCommands.Erase(terminal),
+        new Option<string?>(PassphraseFile) { Description = "File whose first line is the passphrase of protected profiles.", Recursive = true },
+        new Option<int?>(PassphraseDescriptor) { Description = "Number of an open file whose first line is the passphrase.", Recursive = true },
     };
 }

@@ -21,6 +21,9 @@ public sealed class Terminal
     /// <summary>Characters in a line; 0 when lines are not wrapped.</summary>
     public int Width { get; init; }
 
+    /// <summary>Where the passphrase of protected profiles comes from.</summary>
+    public PassphraseSource Passphrase { get => field ??= new(this, null, null); set; }
+
     /// <summary>The clock.</summary>
     public TimeProvider Clock { get; init; } = TimeProvider.System;
 

@@ -1,0 +1,122 @@
+using System.Security.Cryptography;
+using System.Text;
+using ToiletAid.App.Files;
+using ToiletAid.App.Protection;
+using ToiletAid.Core.Interview;
+using ToiletAid.Core.Person;
+
+namespace ToiletAid.App.Store;
+
+/// <summary>
+/// The answers of an interview under way, beside the profile that they are for. Each answer adds one line with all answers so far,
+/// so a program that dies loses at most the line it was writing. The file is held open and locked while the interview lasts:
+/// another PC can tell a draft that is being written from one that was left.
+/// </summary>
+public sealed class DraftFile : IDisposable
+{
+    private const string Ending = ".draft";
+
+    private readonly FileStream _file;
+    private readonly ProfileWriter _writer;
+    private readonly Protector? _protector;
+    private readonly DateOnly _day;
+    private readonly Depth _depth;
+
+    private DraftFile(FileStream file, QuestionSet questions, DateOnly day, Depth depth, string? passphrase)
+    {
+        _file = file;
+        _writer = new(questions);
+        _day = day;
+        _depth = depth;
+        _protector = passphrase is null ? null : new(passphrase);
+    }
+
+    /// <summary>Starts a draft.</summary>
+    /// <param name="profilePath">The profile that the answers are for, there or not.</param>
+    /// <param name="questions">The questions.</param>
+    /// <param name="day">Day of the visit.</param>
+    /// <param name="depth">How much is asked.</param>
+    /// <param name="passphrase">The passphrase of the profile when it is protected; then the draft is too.</param>
+    /// <exception cref="IOException">It could not be made.</exception>
+    /// <exception cref="UnauthorizedAccessException">It may not be made.</exception>
+    public static DraftFile Start(string profilePath, QuestionSet questions, DateOnly day, Depth depth, string? passphrase)
+    {
+        string full = ProfileStore.RealPath(profilePath);
+        string name = $".{Path.GetFileName(full)}.{RandomNumberGenerator.GetHexString(8, lowercase: true)}{Ending}";
+        return new(OwnerOnly.Create(Path.Combine(Path.GetDirectoryName(full)!, name)), questions, day, depth, passphrase);
+    }
+
+    /// <summary>Drafts that nobody is writing.</summary>
+    public static IReadOnlyList<string> Left(string profilePath)
+    {
+        string full = ProfileStore.RealPath(profilePath);
+        return Directory.Exists(Path.GetDirectoryName(full)) ? [.. All(full).Where(IsLeft)] : [];
+    }
+
+    /// <summary>The answers of a draft, or why they cannot be taken up.</summary>
+    public static Checked<Session> Read(string draft, QuestionSet questions, Func<string?>? passphrase)
+    {
+        var bytes = ProfileFile.Bytes(draft);
+        if (!bytes.TryGet(out byte[]? text))
+        {
+            return Checked<Session>.Bad(bytes.Issues);
+        }
+
+        int end = Array.LastIndexOf(text, (byte)'\n');
+        if (end < 0)
+        {
+            return Checked<Session>.Bad(new Issue("empty", string.Empty, "it holds no answer, drop it"));
+        }
+
+        int start = Array.LastIndexOf(text, (byte)'\n', Math.Max(0, end - 1), Math.Max(0, end)) + 1;
+        var read = new ProfileFile(questions).Open(text[start..end], passphrase);
+        return read.TryGet(out var stored) ? Checked<Session>.Good(stored.Profile.Latest) : Checked<Session>.Bad(read.Issues);
+    }
+
+    /// <summary>Erases a draft.</summary>
+    /// <exception cref="IOException">It could not be erased.</exception>
+    /// <exception cref="UnauthorizedAccessException">It may not be erased.</exception>
+    public static void Drop(string draft) => Wiping.Delete(draft);
+
+    /// <summary>Adds the answers so far.</summary>
+    /// <exception cref="IOException">They could not be written.</exception>
+    public void Save(Answers answers)
+    {
+        byte[] line = _writer.Line(new(Placeholder, [new(_day, _depth, answers)]));
+        _file.Write(_protector is null ? line : Encoding.ASCII.GetBytes(_protector.Compact(line)));
+        _file.WriteByte((byte)'\n');
+        _file.Flush(flushToDisk: true);
+    }
+
+    /// <summary>Ends and erases it, once the session is saved.</summary>
+    /// <exception cref="IOException">It could not be erased.</exception>
+    public void Discard()
+    {
+        Wiping.Overwrite(_file);
+        string path = _file.Name;
+        _file.Dispose();
+        File.Delete(path);
+    }
+
+    /// <summary>Ends it and leaves it on disk.</summary>
+    public void Dispose() => _file.Dispose();
+
+    /// <summary>All drafts for a profile, also those being written.</summary>
+    internal static string[] All(string full) => Directory.GetFiles(Path.GetDirectoryName(full)!, $".{Path.GetFileName(full)}.*{Ending}");
+
+    /// <summary>A draft is a profile with one session; its file name tells the person, so a code is not needed in it.</summary>
+    private const string Placeholder = "X-0";
+
+    private static bool IsLeft(string draft)
+    {
+        try
+        {
+            using var file = new FileStream(draft, FileMode.Open, FileAccess.ReadWrite, FileShare.None);
+            return file.Length > 0;
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            return false;
+        }
+    }
+}
