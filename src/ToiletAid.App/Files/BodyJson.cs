@@ -15,6 +15,6 @@ namespace ToiletAid.App.Files;
     AllowDuplicateProperties = false,
     ReadCommentHandling = JsonCommentHandling.Skip,
     AllowTrailingCommas = true,
-    Converters = [typeof(BodyWord<BodyMeasure>), typeof(BodyWord<Sex>), typeof(BodyWord<Basis>)])]
+    Converters = [typeof(WordEnumConverter<BodyMeasure>), typeof(WordEnumConverter<Sex>), typeof(WordEnumConverter<Basis>)])]
 [JsonSerializable(typeof(BodyFile))]
 internal sealed partial class BodyJson : JsonSerializerContext;

@@ -1,5 +1,4 @@
 using System.Text.Json;
-using System.Text.Json.Serialization.Metadata;
 using ToiletAid.Core.Evidence;
 using ToiletAid.Core.Hand;
 using ToiletAid.Core.Quantities;
@@ -11,11 +10,11 @@ public static class BuiltInNorms
 {
     /// <summary>Norms of the hand.</summary>
     /// <exception cref="JsonException">The file is not as it should be.</exception>
-    public static HandNorms Hand() => Norms(Load("norms.json", NormsJson.Default.NormsFile));
+    public static HandNorms Hand() => Norms(BuiltIn.Load("norms.json", NormsJson.Default.NormsFile));
 
     /// <summary>The numbers of <see cref="HandCoefficients"/>, by id.</summary>
     /// <exception cref="JsonException">The file is not as it should be.</exception>
-    public static EvidenceTable HandNumbers() => new(Load("hand.json", NormsJson.Default.EvidenceFile).Numbers);
+    public static EvidenceTable HandNumbers() => new(BuiltIn.Load("hand.json", NormsJson.Default.EvidenceFile).Numbers);
 
     /// <summary>Everything that the assessment of the hand needs.</summary>
     /// <exception cref="JsonException">A file is not as it should be.</exception>
@@ -25,13 +24,6 @@ public static class BuiltInNorms
     /// <exception cref="JsonException">The text is not as it should be.</exception>
     internal static HandNorms ParseNorms(string json) =>
         Norms(JsonSerializer.Deserialize(json, NormsJson.Default.NormsFile) ?? throw new JsonException("norms are missing"));
-
-    internal static T Load<T>(string name, JsonTypeInfo<T> type)
-    {
-        using var stream = typeof(BuiltInNorms).Assembly.GetManifestResourceStream(name)
-            ?? throw new InvalidOperationException($"the program was built without {name}");
-        return JsonSerializer.Deserialize(stream, type) ?? throw new JsonException($"{name} is empty");
-    }
 
     private static HandNorms Norms(NormsFile file) => new(Percentiles(file.Grip), Means(file.PalmarPinch), Means(file.NineHolePeg));
 

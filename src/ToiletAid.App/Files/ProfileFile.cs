@@ -10,6 +10,7 @@ namespace ToiletAid.App.Files;
 public sealed class ProfileFile(QuestionSet questions)
 {
     private readonly ProfileReader _reader = new(questions);
+    private readonly ProfileWriter _writer = new(questions);
 
     /// <summary>Largest file that is read: base64 makes a protected profile a third larger than what it holds.</summary>
     private const int MostBytes = (ProfileReader.MostBytes / 3 * 4) + 4096;
@@ -30,6 +31,16 @@ public sealed class ProfileFile(QuestionSet questions)
     {
         var read = Bytes(path);
         return read.TryGet(out byte[]? bytes) ? Open(bytes, passphrase) : Checked<StoredProfile>.Bad(read.Issues);
+    }
+
+    /// <summary>Writes a profile whole or not at all, in place of what is there. To add a session use the store.</summary>
+    /// <exception cref="IOException">It could not be written; nothing was changed.</exception>
+    /// <exception cref="UnauthorizedAccessException">It may not be written; nothing was changed.</exception>
+    public void Write(Profile profile, string path)
+    {
+        string full = ProfileStore.RealPath(path);
+        using var held = FolderLock.Take(Path.GetDirectoryName(full)!, ProfileStore.Patience);
+        AtomicFile.Write(full, _writer.Sealed(profile, 1), keepPrevious: false);
     }
 
     /// <summary>True when a file is there and needs a passphrase.</summary>

@@ -45,7 +45,7 @@ internal sealed class SourcedConverter : JsonConverter<Sourced>
     {
         if (value is not { } v || basis is not { } b || string.IsNullOrWhiteSpace(source) || unit is null)
         {
-            throw new JsonException("a number here needs value, unit, basis (published, common-practice, estimate, from-memory or decision) and source");
+            throw new JsonException("a number here needs value, unit, basis (published, common-practice, estimate, from-memory, decision or measured) and source");
         }
 
         if (Units.Find(unit) is not { } u)

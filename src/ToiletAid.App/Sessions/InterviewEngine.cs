@@ -26,8 +26,25 @@ public sealed class InterviewEngine
         Move();
     }
 
+    /// <summary>Takes up answers that were given before, as if they had been given now in the order of the questions.</summary>
+    public void TakeUp(Answers answers)
+    {
+        foreach (var question in _questions.All.Where(q => answers[q.Id] is not null))
+        {
+            Answers = Answers.With(question.Id, answers[question.Id]!);
+            _asked.Push(question.Id);
+        }
+
+        Move();
+    }
+
     /// <summary>What was answered so far.</summary>
     public Answers Answers { get; private set; } = Answers.None;
+
+    /// <summary>The same with the parts of the question asked now that were given already: nothing typed and taken is missing.</summary>
+    public Answers AnswersSoFar => _question is { Kind: QuestionKind.Parts } question && _parts.Count > 0
+        ? Answers.With(question.Id, new(GivenParts(question), question.Usually))
+        : Answers;
 
     /// <summary>What is asked now; null when nothing is left to ask.</summary>
     public Step? Current => _question is null ? null
@@ -49,15 +66,6 @@ public sealed class InterviewEngine
 
     /// <summary>Called with all answers after each change, so that they can be kept.</summary>
     public Action<Answers>? OnChange { get; set; }
-
-    /// <summary>Takes up the answers of an interview that was broken off, as far as they are answers to what is asked.</summary>
-    public void Resume(Answers answers)
-    {
-        while (_question is { } question && answers[question.Id] is { } answer)
-        {
-            Put(question, answer);
-        }
-    }
 
     /// <summary>Takes an answer as typed.</summary>
     public Reply Submit(string text)
@@ -181,10 +189,13 @@ public sealed class InterviewEngine
 
         AnswerValue value = _parts.Count == 0
             ? new AnswerValue.NotKnown()
-            : new AnswerValue.Parts(_parts.ToImmutableSortedDictionary(StringComparer.Ordinal), question.Parts[0].Number.Units[0]);
+            : GivenParts(question);
         Put(question, new(value, _parts.Count == 0 ? null : question.Usually));
         return new(true, said, string.Empty);
     }
+
+    private AnswerValue.Parts GivenParts(Question question) =>
+        new(_parts.ToImmutableSortedDictionary(StringComparer.Ordinal), question.Parts[0].Number.Units[0]);
 
     private Reply Keep(Answer answer)
     {

@@ -37,7 +37,7 @@ public sealed class ProfileKeeper(QuestionSet questions)
         }
 
         using var held = FolderLock.Take(Path.GetDirectoryName(full)!, ProfileStore.Patience);
-        if (DraftFile.All(full).Length > 0)
+        if (AnswerJournal.All(full).Length > 0)
         {
             return Checked<StoredProfile>.Bad(new Issue("unfinished", string.Empty, "an interview of this person is not finished, go on with it or drop it with toiletaid assess first"));
         }
@@ -76,7 +76,7 @@ public sealed class ProfileKeeper(QuestionSet questions)
         }
 
         using var held = FolderLock.Take(folder, ProfileStore.Patience);
-        ImmutableArray<string> files = [.. ((string[])[full, AtomicFile.Previous(full)]).Where(File.Exists), .. AtomicFile.Leftovers(full), .. DraftFile.All(full)];
+        ImmutableArray<string> files = [.. ((string[])[full, AtomicFile.Previous(full)]).Where(File.Exists), .. AtomicFile.Leftovers(full), .. AnswerJournal.All(full)];
         if (files.IsEmpty)
         {
             return Checked<IReadOnlyList<string>>.Bad(new Issue("not-a-file", string.Empty, "there is no such file, check the path"));

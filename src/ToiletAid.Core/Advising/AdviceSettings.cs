@@ -7,7 +7,7 @@ public sealed record AdviceSettings
     public ulong Seed { get; init; } = 20260101;
 
     /// <summary>Plausible persons drawn for the values of plans, 1 or more.</summary>
-    public int ValueDraws { get; init; } = 96;
+    public int ValueDraws { get; init; } = 64;
 
     /// <summary>Weightings drawn. With 9,604 a share is within one in a hundred, 95 times of 100 (Tervonen and Lahdelma 2007).</summary>
     public int WeightDraws { get; init; } = 9604;

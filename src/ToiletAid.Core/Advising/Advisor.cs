@@ -10,6 +10,9 @@ namespace ToiletAid.Core.Advising;
 /// <summary>The one door: from answers to advice. It keeps weightings that were drawn before, so one instance serves one thread.</summary>
 public sealed class Advisor
 {
+    /// <summary>Persons drawn for the ranking.</summary>
+    internal int ValueDraws => _settings.ValueDraws;
+
     /// <summary>Persons drawn for a what-if: enough for a share in steps of about three in a hundred.</summary>
     internal const int WhatIfDraws = 32;
 
@@ -18,6 +21,9 @@ public sealed class Advisor
     private readonly CriterionFunctions _functions;
     private readonly Dictionary<PriorityOrder, WeightSample> _weights = [];
     private readonly ReachMemory _reach;
+
+    /// <summary>What a straight aid pays is dear to compute, and is asked for only where there is one.</summary>
+    private readonly bool _hasStraightAids;
 
     /// <summary>Makes an advisor.</summary>
     /// <param name="knowledge">Everything that is known beforehand.</param>
@@ -28,6 +34,7 @@ public sealed class Advisor
         _settings = settings;
         _functions = new(knowledge);
         _reach = new(knowledge, settings.Seed);
+        _hasStraightAids = knowledge.Catalogue.Aids.Any(a => a is { Reach: ReachKind.Handle or ReachKind.Jet, Shape: AidShape.Straight });
     }
 
     /// <summary>Advice on these answers.</summary>
@@ -42,7 +49,7 @@ public sealed class Advisor
             return new() { Stops = stops, Ranked = [], RuledOut = [], Weights = [.. sample.Set.Centroid], PrioritiesStated = stated };
         }
 
-        var (appraiser, _) = Appraise(known, _settings.ValueDraws, withDetail: true);
+        var (appraiser, _) = Appraise(known, _settings.ValueDraws);
         var (offered, ruledOut) = Choose(appraiser, sample.Set);
         return new()
         {
@@ -56,8 +63,8 @@ public sealed class Advisor
     }
 
     /// <summary>Values plans on these answers.</summary>
-    internal (Appraiser Appraiser, WeightSample Weights) Appraise(Answers known, int draws, bool withDetail = false) =>
-        (new(_knowledge, known, _reach.Of(known, draws, withDetail), _functions), Weights(Priorities.Of(known).Order));
+    internal (Appraiser Appraiser, WeightSample Weights) Appraise(Answers known, int draws) =>
+        (new(_knowledge, known, _reach.Of(known, draws, _hasStraightAids), _functions), Weights(Priorities.Of(known).Order));
 
     private WeightSample Weights(PriorityOrder order)
     {

@@ -17,4 +17,7 @@ public enum Basis
 
     /// <summary>Chosen by this project.</summary>
     Decision,
+
+    /// <summary>Measured or set here, with the aid in hand.</summary>
+    Measured,
 }

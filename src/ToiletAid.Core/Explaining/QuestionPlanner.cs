@@ -71,12 +71,14 @@ public sealed class QuestionPlanner(Knowledge knowledge, Advisor advisor)
         private readonly Answers _filled;
         private readonly double[] _now;
         private readonly int _first;
+        private readonly int _draws;
         private readonly Dictionary<string, List<string>> _rules = new(StringComparer.Ordinal);
 
         internal Look(Knowledge knowledge, Advisor advisor, Answers known)
         {
             _knowledge = knowledge;
-            (_appraiser, var sample) = advisor.Appraise(known, Advisor.WhatIfDraws);
+            _draws = advisor.ValueDraws;
+            (_appraiser, var sample) = advisor.Appraise(known, advisor.ValueDraws);
             _weights = sample.Set;
             _offers = advisor.Choose(_appraiser, _weights).Offered;
             _filled = Assumptions.Fill(knowledge.Questions, known);
@@ -165,7 +167,7 @@ public sealed class QuestionPlanner(Knowledge knowledge, Advisor advisor)
 
         private IEnumerable<(double Weight, double[] Values)> Lengths()
         {
-            for (int draw = 0; draw < Advisor.WhatIfDraws; draw++)
+            for (int draw = 0; draw < _draws; draw++)
             {
                 yield return (1, Values(_appraiser.Middle with { Draw = draw }, _filled));
             }

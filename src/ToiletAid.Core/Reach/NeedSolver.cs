@@ -75,7 +75,7 @@ internal sealed class NeedSolver(
             if (PostureSetting.Prepare(numbers, place, approach, in draws[i], _precautions, out JointBox box, out Scene scene) is null)
             {
                 var objective = new ReachObjective(in draws[i].Body, in scene);
-                double way = ReachSolver.Follow(in objective, in box, in leaders, ref last);
+                double way = ReachSolver.Follow(in objective, in box, approach, in leaders, ref last);
                 lengths[i] = way <= draws[i].Body.LongestWay ? way + _stroke : double.PositiveInfinity;
             }
         }

@@ -7,7 +7,7 @@ namespace ToiletAid.Core.Reach;
 public sealed record ReachSettings
 {
     /// <summary>Number of plausible persons drawn; 0 solves the middle person only. Up to 4096.</summary>
-    public int Draws { get; init; } = 96;
+    public int Draws { get; init; } = 64;
 
     /// <summary>Seed of the draws.</summary>
     public ulong Seed { get; init; } = 20260101;

@@ -13,7 +13,9 @@ internal static class ReachSolver
     private const int ThirdKept = 5;
     private const int ThirdRounds = 20;
     private const double Promising = 5e-3;
-    private const int Followed = 5;
+    private const int ScreenRounds = 2;
+    private const int Screened = 4;
+    private const int Followed = 3;
 
     // Poses that were best for random people, chosen so that few remain for which none of them leads to the best. One line a start:
     // lean, bend, twist, shoulder flexion, abduction, internal rotation, elbow, in rad.
@@ -120,26 +122,53 @@ internal static class ReachSolver
     /// <summary>Least value near poses that were best for similar persons.</summary>
     /// <param name="objective">What to make small.</param>
     /// <param name="box">Limits.</param>
+    /// <param name="approach">From the front a look is taken at all starts too, as there are many valleys.</param>
     /// <param name="middle">Best poses of the middle person.</param>
     /// <param name="last">Best pose of the person before; replaced by the best of this one.</param>
-    public static double Follow(in ReachObjective objective, in JointBox box, in PoseLeaders middle, ref JointVector last)
+    public static double Follow(
+        in ReachObjective objective,
+        in JointBox box,
+        Approach approach,
+        in PoseLeaders middle,
+        ref JointVector last)
     {
         double value = Follow(in objective, in box, ref last);
         for (int i = 0; i < Math.Min(middle.Held, Followed); i++)
         {
-            JointVector other = box.Clamp(in middle.Poses[i]);
-            double second = BoxMinimiser.Descend(in objective, in box, ref other, FirstRounds, 1e-4);
-            if (second < value + Promising)
+            Improve(in objective, in box, in middle.Poses[i], ref value, ref last);
+        }
+
+        if (approach == Approach.Front)
+        {
+            PoseLeaders likely = default;
+            foreach (JointVector start in FrontStarts)
             {
-                second = BoxMinimiser.Descend(in objective, in box, ref other, FineRounds, 1e-4);
-                if (second < value)
-                {
-                    (value, last) = (second, other);
-                }
+                JointVector q = box.Clamp(in start);
+                likely.Offer(BoxMinimiser.Descend(in objective, in box, ref q, ScreenRounds, 1e-4), in q);
+            }
+
+            for (int i = 0; i < Math.Min(likely.Held, Screened); i++)
+            {
+                Improve(in objective, in box, in likely.Poses[i], ref value, ref last);
             }
         }
 
         return value;
+    }
+
+    /// <summary>Goes down from one more pose, and all the way if it looks promising; keeps the better.</summary>
+    public static void Improve(in ReachObjective objective, in JointBox box, in JointVector start, ref double value, ref JointVector best)
+    {
+        JointVector other = box.Clamp(in start);
+        double second = BoxMinimiser.Descend(in objective, in box, ref other, FirstRounds, 1e-4);
+        if (second < value + Promising)
+        {
+            second = BoxMinimiser.Descend(in objective, in box, ref other, FineRounds, 1e-4);
+            if (second < value)
+            {
+                (value, best) = (second, other);
+            }
+        }
     }
 
     /// <summary>Least value near a pose that was best for a similar person.</summary>

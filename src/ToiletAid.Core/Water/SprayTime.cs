@@ -28,13 +28,14 @@ public sealed record SprayTime
 
     /// <summary>Works out an aid; null when it uses no water.</summary>
     /// <exception cref="ArgumentException">A flow or the reservoir is not above 0.</exception>
-    public static SprayTime? Of(Aid aid)
-    {
-        if (aid.Water is not { } water)
-        {
-            return null;
-        }
+    public static SprayTime? Of(Aid aid) => aid.Water is { } water ? Of(water, aid.Mass.Value) : null;
 
+    /// <summary>Works out the water of an aid.</summary>
+    /// <param name="water">Its water.</param>
+    /// <param name="emptyKilograms">Mass without water, kg; 0 or more.</param>
+    /// <exception cref="ArgumentException">A flow or the reservoir is not above 0.</exception>
+    public static SprayTime Of(WaterUse water, double emptyKilograms)
+    {
         double gentle = Above0(water.GentleFlow.Value), strong = Above0(water.StrongFlow.Value), clean = water.PerClean.Value;
         double? filling = water.Reservoir is { } reservoir ? Above0(reservoir.Value) : null;
         return new()
@@ -44,7 +45,7 @@ public sealed record SprayTime
             GentleSecondsPerFilling = filling / gentle,
             StrongSecondsPerFilling = filling / strong,
             RefillsPerClean = filling is { } f ? Math.Max((int)Math.Ceiling((clean / f) - 1e-9) - 1, 0) : 0,
-            FullKilograms = aid.Mass.Value + (WaterDensity * (filling ?? 0)),
+            FullKilograms = emptyKilograms + (WaterDensity * (filling ?? 0)),
         };
     }
 

@@ -19,8 +19,10 @@ internal static class AssessCommand
         var person = new Option<string?>("--person") { Description = "Code of the person, never a name. Needed for a new file; asked for when left out." };
         var date = new Option<string?>("--date") { Description = "Day of the visit, such as 2026-03-09. Today when left out." };
         var top = Formats.Top();
-        var linear = new Option<bool>("--linear") { Description = "Line by line, for screen readers and braille." };
-        var command = new Command("assess", "Ask the questions and read out the ranked shortlist.") { depth, save, folder, person, date, top, linear };
+        var aids = StockOption.Define();
+        var command = new Command("assess", "Ask the questions and read out the ranked shortlist.") { depth, save, folder, person, date, top, aids };
+        var mode = new ModeOptions();
+        mode.AddTo(command);
         command.SetAction(parsed =>
         {
             DateOnly day = DateOnly.FromDateTime(terminal.Clock.GetLocalNow().DateTime);
@@ -36,6 +38,11 @@ internal static class AssessCommand
                 return ExitCode.WrongUsage;
             }
 
+            if (mode.Choose(parsed, terminal) is not { } manner)
+            {
+                return ExitCode.WrongUsage;
+            }
+
             string? typedFile = parsed.GetValue(save), who = parsed.GetValue(person);
             string? file = typedFile is null ? null : ProfileFolder.Resolve(typedFile, parsed.GetValue(folder));
             if (file != typedFile)
@@ -43,7 +50,7 @@ internal static class AssessCommand
                 who ??= typedFile;
             }
 
-            return new Assessment(terminal, Words.Find<Depth>(parsed.GetValue(depth))!.Value, file, who, day, parsed.GetValue(top)).Run();
+            return new Assessment(terminal, manner, Words.Find<Depth>(parsed.GetValue(depth))!.Value, file, who, day, parsed.GetValue(top), parsed.GetValue(aids)).Run();
         });
         return command;
     }

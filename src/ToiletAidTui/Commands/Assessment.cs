@@ -1,6 +1,4 @@
-using Humanizer;
 using ToiletAid.App.Files;
-using ToiletAid.App.Sessions;
 using ToiletAid.App.Store;
 using ToiletAid.App.Wording;
 using ToiletAid.Core.Advising;
@@ -9,18 +7,23 @@ using ToiletAid.Core.Interview;
 using ToiletAid.Core.Person;
 using ToiletAidTui.Host;
 using ToiletAidTui.Linear;
+using ToiletAidTui.Screens;
 
 namespace ToiletAidTui.Commands;
 
 /// <summary>One interview from the first line to the saved file.</summary>
-internal sealed class Assessment(Terminal terminal, Depth depth, string? save, string? person, DateOnly day, int top)
+internal sealed class Assessment(Terminal terminal, Manner manner, Depth depth, string? save, string? person, DateOnly day, int top, string? aids)
 {
     private readonly SpeechLines _lines = new(terminal.Talk, terminal.InputIsTerminal ? terminal.Width : 0);
     private readonly LineReader _input = new(terminal.Input);
 
     internal int Run()
     {
-        var knowledge = BuiltIn.Knowledge();
+        if (StockOption.Over(BuiltIn.Knowledge(), aids, terminal) is not { } knowledge)
+        {
+            return ExitCode.InputRefused;
+        }
+
         var questions = knowledge.Questions;
         var store = new ProfileStore(questions);
         StoredProfile? earlier = null;
@@ -39,13 +42,29 @@ internal sealed class Assessment(Terminal terminal, Depth depth, string? save, s
             }
         }
 
-        _lines.Line("Linear mode. Type help at any question.");
         var advisor = new Advisor(knowledge, new());
-        var planner = new QuestionPlanner(knowledge, advisor);
-        var engine = new InterviewEngine(questions, answers => planner.Open(depth, answers));
-        using var draft = save is null ? null : new Draft(terminal, _lines, _input, save, questions, day, depth, earlier is { IsProtected: true } ? terminal.Passphrase.Get : null);
-        draft?.Attach(engine);
-        var end = new LinearInterview(engine, _lines, _input, terminal.InputIsTerminal).Run();
+        var visit = new Visit(questions, new QuestionPlanner(knowledge, advisor).Open, depth, day) { Earlier = earlier, Path = save, Person = person };
+        using var draft = save is null ? null : new AnswerDraft(manner.Mode == Mode.FullScreen ? _ => { } : terminal.Error.WriteLine, save, questions, earlier is { IsProtected: true } ? terminal.Passphrase.Get : null);
+        if (draft is not null)
+        {
+            new DraftQuestion(terminal, _lines, _input).Offer(draft, visit);
+        }
+
+        if (manner.Mode == Mode.FullScreen)
+        {
+            return new ScreenCommand(terminal, knowledge, advisor, manner, top).Run(visit);
+        }
+
+        using var keeper = new Keeper(terminal, new(new(questions), DraftFile.UsualFolder(terminal.Variable)), () => visit);
+        _lines.Line("Linear mode. Type help at any question.");
+        var engine = visit.Engine;
+        var end = new LinearInterview(engine, _lines, _input, terminal.InputIsTerminal) { CanSwitch = manner.CanDraw }.Run();
+        if (end == InterviewEnd.Switch)
+        {
+            keeper.Dispose();
+            return new ScreenCommand(terminal, knowledge, advisor, manner with { Mode = Mode.FullScreen }, top).Run(visit);
+        }
+
         int code = end == InterviewEnd.InputEnded && !terminal.InputIsTerminal ? ExitCode.InputRefused : ExitCode.Good;
         if (end == InterviewEnd.InputEnded)
         {
@@ -58,16 +77,10 @@ internal sealed class Assessment(Terminal terminal, Depth depth, string? save, s
             _lines.Lines(new AdviceText(knowledge).Lines(advice, engine.Answers, top));
         }
 
-        if (Save(store, earlier, engine.Answers) is { } fault)
-        {
-            return fault;
-        }
-
-        draft?.Discard();
-        return code;
+        return Save(visit) is { } fault ? fault : code;
     }
 
-    private int? Save(ProfileStore store, StoredProfile? earlier, Answers answers)
+    private int? Save(Visit visit)
     {
         if (save is null)
         {
@@ -75,52 +88,28 @@ internal sealed class Assessment(Terminal terminal, Depth depth, string? save, s
             return null;
         }
 
-        if (!answers.Ids.Any())
+        if (!visit.IsUnsaved)
         {
             _lines.Line("There is no answer to save.");
             return null;
         }
 
-        var session = new Session(day, depth, answers);
-        string code = earlier?.Profile.Person ?? person ?? AskCode();
-        while (true)
+        if (visit.Earlier is null)
         {
-            try
-            {
-                ProfileFolder.Prepare(save);
-                var saved = store.Add(save, code, session, earlier, terminal.Passphrase.Get);
-                if (saved.TryGet(out var now))
-                {
-                    Tell(now);
-                    return null;
-                }
-
-                terminal.Error.WriteLine($"{saved.Issues[0].Sentence(save)}. The answers are still here.");
-                earlier = null;
-                if (!terminal.InputIsTerminal || !AskAgain())
-                {
-                    return ExitCode.InputRefused;
-                }
-            }
-            catch (Exception e) when (e is IOException or UnauthorizedAccessException)
-            {
-                terminal.Error.WriteLine($"{save} could not be written, {ProfileFile.Reason(e)}. The answers are still here.");
-                if (!terminal.InputIsTerminal || !AskAgain())
-                {
-                    return ExitCode.InputRefused;
-                }
-            }
-        }
-    }
-
-    private void Tell(Saved saved)
-    {
-        if (!saved.AddedElsewhere.IsEmpty)
-        {
-            _lines.Line($"In the meantime {"session".ToQuantity(saved.AddedElsewhere.Length)} of this person came from elsewhere. All are kept.");
+            visit.Person ??= AskCode();
         }
 
-        _lines.Line(saved.WasThere ? $"This session is in {save} already." : $"Saved as {saved.Stored.Profile.Person} in {save}.");
+        while (visit.Save(terminal.Passphrase.Get) is { } fault)
+        {
+            terminal.Error.WriteLine($"{save} could not be written, {fault}. The answers are still here.");
+            if (!terminal.InputIsTerminal || !AskAgain())
+            {
+                return ExitCode.InputRefused;
+            }
+        }
+
+        _lines.Lines(visit.Said);
+        return null;
     }
 
     private bool AskAgain()

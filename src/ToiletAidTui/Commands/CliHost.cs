@@ -1,5 +1,7 @@
 using System.CommandLine;
 using ToiletAid.App.Files;
+using ToiletAid.Core.Advising;
+using ToiletAidTui.Commands.Calculators;
 using ToiletAidTui.Host;
 
 namespace ToiletAidTui.Commands;
@@ -36,19 +38,44 @@ public static class CliHost
     }
 
     /// <summary>Every command, for parsing, help and tests.</summary>
-    public static RootCommand Root(Terminal terminal) => new("Matches a person who can no longer clean themselves after using the toilet to the right kind of aid.")
+    public static RootCommand Root(Terminal terminal)
     {
-        AssessCommand.Define(terminal),
-        RankCommand.Define(terminal),
-        WhyCommand.Define(terminal),
-        NextCommand.Define(terminal),
-        QuestionsCommand.Define(terminal),
-        AidsCommand.Define(terminal),
-        KeepingCommands.Protect(terminal),
-        KeepingCommands.Unprotect(terminal),
-        KeepingCommands.ChangePassphrase(terminal),
-        KeepingCommands.Erase(terminal),
-        new Option<string?>(PassphraseFile) { Description = "File whose first line is the passphrase of protected profiles.", Recursive = true },
-        new Option<int?>(PassphraseDescriptor) { Description = "Number of an open file whose first line is the passphrase.", Recursive = true },
-    };
+        var root = new RootCommand("Matches a person who can no longer clean themselves after using the toilet to the right kind of aid.")
+        {
+            AssessCommand.Define(terminal),
+            RankCommand.Define(terminal),
+            WhyCommand.Define(terminal),
+            NextCommand.Define(terminal),
+            QuestionsCommand.Define(terminal),
+            AidsCommand.Define(terminal),
+            CalcCommand.Define(terminal),
+            SettingsCommand.Define(terminal),
+            AccessibilityCommand.Define(terminal),
+            KeepingCommands.Protect(terminal),
+            KeepingCommands.Unprotect(terminal),
+            KeepingCommands.ChangePassphrase(terminal),
+            KeepingCommands.Erase(terminal),
+            new Option<string?>(PassphraseFile) { Description = "File whose first line is the passphrase of protected profiles.", Recursive = true },
+            new Option<int?>(PassphraseDescriptor) { Description = "Number of an open file whose first line is the passphrase.", Recursive = true },
+        };
+        var mode = new ModeOptions();
+        mode.AddTo(root);
+        root.SetAction(parsed =>
+        {
+            if (!terminal.InputIsTerminal || !terminal.OutputIsTerminal)
+            {
+                terminal.Error.WriteLine("Give a command, or run toiletaid alone on a terminal. Type toiletaid --help for the commands.");
+                return ExitCode.WrongUsage;
+            }
+
+            if (mode.Choose(parsed, terminal) is not { } manner)
+            {
+                return ExitCode.WrongUsage;
+            }
+
+            var knowledge = BuiltIn.Knowledge();
+            return new ScreenCommand(terminal, knowledge, new Advisor(knowledge, new()), manner, 3).Run(null);
+        });
+        return root;
+    }
 }

@@ -13,14 +13,19 @@ internal static class RankCommand
         var paths = new Argument<string[]>("PATH") { Description = "Profile, folder of profiles, or - for one profile a line on standard input.", Arity = ArgumentArity.OneOrMore };
         var format = Formats.Option(Formats.Text, Formats.Json, Formats.Ndjson, Formats.Csv);
         var top = Formats.Top();
-        var command = new Command("rank", "Rank the plans for saved profiles, the latest session of each.") { paths, format, top };
-        command.SetAction(parsed => Run(terminal, parsed.GetValue(paths)!, parsed.GetValue(format)!, parsed.GetValue(top)));
+        var aids = StockOption.Define();
+        var command = new Command("rank", "Rank the plans for saved profiles, the latest session of each.") { paths, format, top, aids };
+        command.SetAction(parsed => Run(terminal, parsed.GetValue(paths)!, parsed.GetValue(format)!, parsed.GetValue(top), parsed.GetValue(aids)));
         return command;
     }
 
-    private static int Run(Terminal terminal, string[] paths, string format, int top)
+    private static int Run(Terminal terminal, string[] paths, string format, int top, string? aids)
     {
-        var knowledge = BuiltIn.Knowledge();
+        if (StockOption.Over(BuiltIn.Knowledge(), aids, terminal) is not { } knowledge)
+        {
+            return ExitCode.InputRefused;
+        }
+
         var advisor = new Advisor(knowledge, new());
         var source = new ProfileSource(knowledge.Questions, terminal);
         int code = ExitCode.Good;

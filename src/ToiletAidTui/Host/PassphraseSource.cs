@@ -21,6 +21,9 @@ public sealed class PassphraseSource(Terminal terminal, string? file, int? descr
     /// <summary>The passphrase, or null when there is none.</summary>
     public string? Get() => Get("Passphrase: ");
 
+    /// <summary>The passphrase as far as it is known without typing: a drawn screen cannot ask for it.</summary>
+    public string? GetUnasked() => _asked || file is not null || descriptor is not null ? Get() : null;
+
     /// <summary>A new passphrase, typed twice at the terminal; null when there is none or it is not good enough.</summary>
     public string? Choose()
     {

@@ -1,5 +1,3 @@
-using System.Text;
-
 namespace ToiletAidTui.Host;
 
 /// <summary>Writes lines wrapped at words, so that no word is cut at the edge of the terminal.</summary>
@@ -16,19 +14,10 @@ public sealed class SpeechLines(TextWriter writer, int width)
             return;
         }
 
-        var line = new StringBuilder();
-        foreach (string word in text.Split(' '))
+        foreach (string row in WordWrap.Rows(text, width - 1))
         {
-            if (line.Length > 0 && line.Length + 1 + word.Length >= width)
-            {
-                writer.WriteLine(line);
-                line.Clear();
-            }
-
-            line.Append(line.Length > 0 ? " " : string.Empty).Append(word);
+            writer.WriteLine(row);
         }
-
-        writer.WriteLine(line);
     }
 
     /// <summary>Writes several lines.</summary>

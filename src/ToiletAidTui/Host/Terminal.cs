@@ -24,6 +24,9 @@ public sealed class Terminal
     /// <summary>Where the passphrase of protected profiles comes from.</summary>
     public PassphraseSource Passphrase { get => field ??= new(this, null, null); set; }
 
+    /// <summary>The environment.</summary>
+    public Func<string, string?> Variable { get; init; } = Environment.GetEnvironmentVariable;
+
     /// <summary>The clock.</summary>
     public TimeProvider Clock { get; init; } = TimeProvider.System;
 

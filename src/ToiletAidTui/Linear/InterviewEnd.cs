@@ -9,6 +9,9 @@ public enum InterviewEnd
     /// <summary>The person left.</summary>
     Quit,
 
+    /// <summary>The person goes on in full screen.</summary>
+    Switch,
+
     /// <summary>Input came to its end before the questions did.</summary>
     InputEnded,
 }

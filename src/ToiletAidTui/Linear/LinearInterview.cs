@@ -1,5 +1,4 @@
 using ToiletAid.App.Sessions;
-using ToiletAid.Core.Interview;
 using ToiletAidTui.Host;
 
 namespace ToiletAidTui.Linear;
@@ -11,7 +10,13 @@ namespace ToiletAidTui.Linear;
 /// <param name="echoesTyping">True when the terminal shows what is typed, with its line end.</param>
 public sealed class LinearInterview(InterviewEngine engine, SpeechLines lines, LineReader input, bool echoesTyping)
 {
+    /// <summary>F2 as most terminals send it. In a line it takes effect with Enter.</summary>
+    internal const string F2 = "\u001bOQ";
+
     private string _topic = string.Empty;
+
+    /// <summary>True when there is a full screen to go to.</summary>
+    internal bool CanSwitch { get; init; }
 
     /// <summary>Asks until nothing is left to ask, or the person stops.</summary>
     public InterviewEnd Run()
@@ -30,33 +35,15 @@ public sealed class LinearInterview(InterviewEngine engine, SpeechLines lines, L
 
     private void Show(Step step)
     {
-        var question = step.Question;
-        if (question.Topic != _topic && step.PartNumber <= 1)
-        {
-            _topic = question.Topic;
-            lines.Line($"Topic: {_topic}.");
-        }
-
-        if (step.PartNumber <= 1)
-        {
-            lines.Line($"Question {engine.Position} of {engine.Total}. {question.Prompt}");
-        }
-
-        if (step.Part is { } part)
-        {
-            lines.Line($"Part {step.PartNumber} of {question.Parts.Length}. {part.Label}.");
-        }
-
-        for (int i = 0; i < question.Options.Length; i++)
-        {
-            lines.Line($"{i + 1}. {question.Options[i].Label}");
-        }
+        string topic = step.Question.Topic;
+        lines.Lines(QuestionText.Lines(engine, topic != _topic));
+        _topic = topic;
     }
 
     /// <summary>One question until it is answered; not null when the interview ends here.</summary>
     private InterviewEnd? Ask()
     {
-        string wanted = $"{engine.Position} of {engine.Total}. {engine.Wanted()}: ";
+        string wanted = $"{QuestionText.Prompt(engine)} ";
         while (true)
         {
             lines.Prompt(wanted);
@@ -80,7 +67,7 @@ public sealed class LinearInterview(InterviewEngine engine, SpeechLines lines, L
                     Show(engine.Current!);
                     break;
                 case "list":
-                    List();
+                    lines.Lines(QuestionText.Given(engine));
                     break;
                 case "back":
                     lines.Line(engine.Back() ? "Going back." : "This is the first question.");
@@ -91,6 +78,8 @@ public sealed class LinearInterview(InterviewEngine engine, SpeechLines lines, L
                 case "finish":
                     engine.Finish();
                     return InterviewEnd.Done;
+                case "screen" or "\u001boq" when CanSwitch:
+                    return InterviewEnd.Switch;
                 case "quit":
                     return InterviewEnd.Quit;
                 default:
@@ -105,41 +94,14 @@ public sealed class LinearInterview(InterviewEngine engine, SpeechLines lines, L
                     continue;
             }
 
-            wanted = $"{engine.Position} of {engine.Total}. {engine.Wanted()}: ";
+            wanted = $"{QuestionText.Prompt(engine)} ";
         }
     }
 
     private void Help()
     {
-        var question = engine.Current!.Question;
-        lines.Line(question.Prompt);
-        lines.Line($"How to find out: {question.Observe}");
-        lines.Line($"Why it matters: {question.Why}");
-        lines.Line(question.Kind switch
-        {
-            QuestionKind.Many => "Type the numbers with spaces between them, or none.",
-            QuestionKind.Order => "Type the numbers, most important first. Put the word and between equals. Leave out what has no place.",
-            QuestionKind.Number => "Type the number, with its unit if it is another one.",
-            QuestionKind.Parts => "Type the degrees, or unknown to leave this part out.",
-            _ => "Type the number of an answer or its name.",
-        });
-        lines.Line("Put observed, reported or measured after it to say how it was obtained.");
-        lines.Line("Other words: back, repeat, list, unknown, finish, quit.");
+        lines.Lines(QuestionText.Help(engine.Current!.Question));
+        lines.Line($"Other words: back, repeat, list, unknown, finish, quit{(CanSwitch ? ", screen for full screen" : string.Empty)}.");
         lines.Line("List reads the answers so far. Finish asks nothing more and gives the result. Quit ends without one.");
-    }
-
-    private void List()
-    {
-        int number = 0;
-        foreach (var (question, answer) in engine.Given)
-        {
-            string how = answer.How is { } h ? $", {ToiletAid.Core.Person.Words.Of(h)}" : string.Empty;
-            lines.Line($"{++number}. {question.Prompt} {AnswerWording.Of(question, answer.Value)}{how}.");
-        }
-
-        if (number == 0)
-        {
-            lines.Line("No answers yet.");
-        }
     }
 }

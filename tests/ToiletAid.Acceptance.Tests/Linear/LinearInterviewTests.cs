@@ -7,7 +7,7 @@ namespace ToiletAid.Acceptance.Tests.Linear;
 
 public sealed class LinearInterviewTests
 {
-    private const string Quick = "none\nnone\n2\n2\n2\n1\n2\n2\n1\n1\n3\n2\n";
+    private const string Quick = "none\nnone\n2\n2\n1\n2\nfinish\n";
 
     [Fact]
     public void A_piped_quick_interview_reads_as_approved() =>
@@ -20,7 +20,7 @@ public sealed class LinearInterviewTests
         string byNumber = folder.File("a.json"), byName = folder.File("b.json");
 
         Assert.Equal(0, Cli.Run(Quick, "assess", "--linear", "--save", byNumber, "--person", "K-014").Code);
-        Assert.Equal(0, Cli.Run("none\nnone\none\nouter buttock\nGROIN\nforward\nwhole hand\nslow\nusual\nsound\nfour or more\ntap nearby\n", "assess", "--linear", "--save", byName, "--person", "K-014").Code);
+        Assert.Equal(0, Cli.Run("none\nnone\nouter buttock\nGROIN\nforward\nwhole hand\nfinish\n", "assess", "--linear", "--save", byName, "--person", "K-014").Code);
 
         Assert.Equal(File.ReadAllText(byNumber), File.ReadAllText(byName));
     }
@@ -62,7 +62,7 @@ public sealed class LinearInterviewTests
     {
         string output = Cli.Run("none\nnone\n9\n2\n", "assess", "--linear").Output;
 
-        Assert.Contains("Error: 9 is not a number from 1 to 2 and not a name from the list.\nNot 1 to 2. Number: \nYou chose One", output, StringComparison.Ordinal);
+        Assert.Contains("Error: 9 is not a number from 1 to 5 and not a name from the list.\nNot 1 to 5. Number: \nYou chose Outer buttock", output, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -87,7 +87,7 @@ public sealed class LinearInterviewTests
 
         Cli.Run("none\nnone\n2 reported\nfinish\n", "assess", "--linear", "--save", path, "--person", "K-014");
 
-        Assert.Contains("\"hands-free\": {\n          \"value\": \"one\",\n          \"how\": \"reported\"", File.ReadAllText(path), StringComparison.Ordinal);
+        Assert.Contains("\"reach-behind\": {\n          \"value\": \"outer-buttock\",\n          \"how\": \"reported\"", File.ReadAllText(path), StringComparison.Ordinal);
     }
 
     [Fact]

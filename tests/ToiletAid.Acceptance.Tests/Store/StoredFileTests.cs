@@ -58,7 +58,7 @@ public sealed class StoredFileTests
         string path = folder.File("K-014.json");
         var one = Profiles.Add(path, "K-014", Saver.Session(0), seen: null).Value!.Stored;
         Profiles.Add(path, "K-014", Saver.Session(1), one);
-        using var draft = DraftFile.Start(path, BuiltIn.Questions(), new(2026, 3, 9), default, passphrase: null);
+        using var draft = AnswerJournal.Start(path, BuiltIn.Questions(), passphrase: null);
 
         string[] files = [.. Directory.GetFiles(folder.Path).Where(f => !f.EndsWith(".lock", StringComparison.Ordinal))];
 

@@ -13,7 +13,7 @@ internal static class HandData
 
     public static readonly Handling Handling = BuiltInNorms.Handling();
 
-    private static readonly CatalogueFile File = BuiltInNorms.Load("aids.json", KnowledgeJson.Default.CatalogueFile);
+    private static readonly CatalogueFile File = BuiltIn.Load("aids.json", KnowledgeJson.Default.CatalogueFile);
 
     public static readonly Aid[] Aids = [.. File.Aids];
 

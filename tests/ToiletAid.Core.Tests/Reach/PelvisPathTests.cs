@@ -25,7 +25,9 @@ public sealed class PelvisPathTests
                 double expected = hidden <= 0
                     ? (from - target).Length
                     : Math.Sqrt((r * r) - (Radius * Radius)) + (Radius * hidden);
-                Assert.Equal(expected, path.Length, 1e-9);
+
+                // The arc cosine above is good to the root of the machine precision only, near the far side of the ball.
+                Assert.Equal(expected, path.Length, 1e-8);
                 Assert.True(path.Length >= path.Straight - 1e-12);
             },
             iter: 1000);

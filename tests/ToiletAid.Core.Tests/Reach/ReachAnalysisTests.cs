@@ -14,16 +14,15 @@ public sealed class ReachAnalysisTests
 
     private static readonly ReachSettings NoDraws = new() { Draws = 0, WithDetail = false };
 
-    // A lattice prototype of the same question: 172 cm, body mass index 24, right hand, seated; grip centre to target in cm. It is a
-    // sanity band of 4 cm, not truth.
+    // A lattice prototype of the same question: 172 cm, body mass index 24, right hand, seated; grip centre to target 8 to 9 cm from
+    // both sides with full joint range. It is a sanity band of 4 cm, not truth.
     [Theory]
-    [InlineData(60, 70, Approach.Behind, 8.5)]
-    [InlineData(60, 70, Approach.Front, 8.5)]
-    public void The_reference_person_lies_in_the_sanity_band(double extension, double rotation, Approach approach, double centimetres)
+    [InlineData(Approach.Behind)]
+    [InlineData(Approach.Front)]
+    public void With_full_joint_range_the_reference_person_lies_in_the_sanity_band(Approach approach)
     {
-        PersonDraw person = Reference(extension, rotation, stiffTrunk: false);
-        double way = 100 * ReachPeople.Way(in person, Posture.Seated, approach);
-        Assert.InRange(way, centimetres - 4, centimetres + 4);
+        PersonDraw person = Reference(60, 70, stiffTrunk: false);
+        Assert.InRange(100 * ReachPeople.Way(in person, Posture.Seated, approach), 8 - 4, 9 + 4);
     }
 
     [Fact]
@@ -98,32 +97,36 @@ public sealed class ReachAnalysisTests
 
     // The hand that gets to the tailbone must get to the tailbone in the model, and no higher than the answer says.
     [Fact]
-    public void Landmark_answers_are_reproduced_by_the_model() =>
-        ReachPeople.Persons.Sample(
-            person =>
+    public void Landmark_answers_are_reproduced_by_the_model()
+    {
+        int checkedLow = 0, checkedHigh = 0;
+        foreach (ReachPerson person in ReachPeople.Fixed(ReachPeople.Persons, 60))
+        {
+            ReachReport report = ReachAnalysis.Analyse(ReachPeople.Tables, person, NoDraws with { Postures = [Posture.Standing] });
+            var model = new PersonModel(ReachPeople.Tables, person) { Behind = report.CapabilityBehind, Front = report.CapabilityFront };
+            var landmarks = new LandmarkReach(ReachPeople.Numbers, model);
+            LandmarkBehind said = person.Behind!.Value;
+            PersonDraw middle = model.Middle();
+            (double low, double high) = model.Behind;
+            Assert.InRange(low, 0, high);
+            Assert.InRange(high, low, 1);
+            if (said > LandmarkBehind.NotPastTheHip && low < 1 && high > low)
             {
-                ReachReport report = ReachAnalysis.Analyse(ReachPeople.Tables, person, NoDraws with { Postures = [Posture.Standing] });
-                var model = new PersonModel(ReachPeople.Tables, person) { Behind = report.CapabilityBehind, Front = report.CapabilityFront };
-                var landmarks = new LandmarkReach(ReachPeople.Numbers, model);
-                LandmarkBehind said = person.Behind!.Value;
-                PersonDraw middle = model.Middle();
-                (double low, double high) = model.Behind;
-                if (said > LandmarkBehind.NotPastTheHip && low < 1 && high > low)
-                {
-                    double missing = landmarks.MissingBehind(in middle, said);
-                    Assert.True(missing < Near, $"{said} {model.Behind} missing {missing}");
-                }
+                checkedLow++;
+                double missing = landmarks.MissingBehind(in middle, said);
+                Assert.True(missing < Near, $"{said} {model.Behind} missing {missing}");
+            }
 
-                if (said < LandmarkBehind.WaistOrAbove && high - low > 0.01 && high < 1)
-                {
-                    double missing = landmarks.MissingBehind(in middle, said + 1);
-                    Assert.True(missing > -Near, $"{said} {model.Behind} next by {missing}");
-                }
+            if (said < LandmarkBehind.WaistOrAbove && high - low > 0.01 && high < 1)
+            {
+                checkedHigh++;
+                double missing = landmarks.MissingBehind(in middle, said + 1);
+                Assert.True(missing > -Near, $"{said} {model.Behind} next by {missing}");
+            }
+        }
 
-                Assert.InRange(low, 0, high);
-                Assert.InRange(high, low, 1);
-            },
-            iter: 60);
+        Assert.True(checkedLow > 15 && checkedHigh > 15, $"{checkedLow} and {checkedHigh}");
+    }
 
     [Fact]
     public void The_better_the_landmark_the_shorter_the_aid()
@@ -311,12 +314,12 @@ public sealed class ReachAnalysisTests
     }
 
     // Draws follow the poses of the person before and of the middle person instead of being solved from all starts. The followed
-    // length can only be longer. Measured: 1 in 100 draws from behind or the side is more than a centimetre longer, 1 in 8 from the
+    // length can only be longer. Measured: 2 in 100 draws from behind and 1 from the side are more than a centimetre longer, 5 from the
     // front, where there are many valleys.
     [Theory]
-    [InlineData(Approach.Behind, 0.02)]
+    [InlineData(Approach.Behind, 0.03)]
     [InlineData(Approach.Side, 0.02)]
-    [InlineData(Approach.Front, 0.15)]
+    [InlineData(Approach.Front, 0.06)]
     public void The_quick_draws_agree_with_full_solves(Approach approach, double mostApart)
     {
         const int Draws = 48;
@@ -346,7 +349,7 @@ public sealed class ReachAnalysisTests
 
         string found = $"{apart} of {compared}, mean {1000 * sum / compared:0.00} mm";
         Assert.True(apart <= mostApart * compared, found);
-        Assert.True(sum / compared < (approach == Approach.Front ? 0.008 : 0.001), found);
+        Assert.True(sum / compared < (approach == Approach.Front ? 0.003 : 0.001), found);
     }
 
     [Fact]

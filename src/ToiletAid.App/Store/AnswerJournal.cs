@@ -12,38 +12,32 @@ namespace ToiletAid.App.Store;
 /// so a program that dies loses at most the line it was writing. The file is held open and locked while the interview lasts:
 /// another PC can tell a draft that is being written from one that was left.
 /// </summary>
-public sealed class DraftFile : IDisposable
+public sealed class AnswerJournal : IDisposable
 {
     private const string Ending = ".draft";
 
     private readonly FileStream _file;
     private readonly ProfileWriter _writer;
     private readonly Protector? _protector;
-    private readonly DateOnly _day;
-    private readonly Depth _depth;
 
-    private DraftFile(FileStream file, QuestionSet questions, DateOnly day, Depth depth, string? passphrase)
+    private AnswerJournal(FileStream file, QuestionSet questions, string? passphrase)
     {
         _file = file;
         _writer = new(questions);
-        _day = day;
-        _depth = depth;
         _protector = passphrase is null ? null : new(passphrase);
     }
 
     /// <summary>Starts a draft.</summary>
     /// <param name="profilePath">The profile that the answers are for, there or not.</param>
     /// <param name="questions">The questions.</param>
-    /// <param name="day">Day of the visit.</param>
-    /// <param name="depth">How much is asked.</param>
     /// <param name="passphrase">The passphrase of the profile when it is protected; then the draft is too.</param>
     /// <exception cref="IOException">It could not be made.</exception>
     /// <exception cref="UnauthorizedAccessException">It may not be made.</exception>
-    public static DraftFile Start(string profilePath, QuestionSet questions, DateOnly day, Depth depth, string? passphrase)
+    public static AnswerJournal Start(string profilePath, QuestionSet questions, string? passphrase)
     {
         string full = ProfileStore.RealPath(profilePath);
         string name = $".{Path.GetFileName(full)}.{RandomNumberGenerator.GetHexString(8, lowercase: true)}{Ending}";
-        return new(OwnerOnly.Create(Path.Combine(Path.GetDirectoryName(full)!, name)), questions, day, depth, passphrase);
+        return new(OwnerOnly.Create(Path.Combine(Path.GetDirectoryName(full)!, name)), questions, passphrase);
     }
 
     /// <summary>Drafts that nobody is writing.</summary>
@@ -80,9 +74,9 @@ public sealed class DraftFile : IDisposable
 
     /// <summary>Adds the answers so far.</summary>
     /// <exception cref="IOException">They could not be written.</exception>
-    public void Save(Answers answers)
+    public void Save(Session session)
     {
-        byte[] line = _writer.Line(new(Placeholder, [new(_day, _depth, answers)]));
+        byte[] line = _writer.Line(new(Placeholder, [session]));
         _file.Write(_protector is null ? line : Encoding.ASCII.GetBytes(_protector.Compact(line)));
         _file.WriteByte((byte)'\n');
         _file.Flush(flushToDisk: true);

@@ -1,0 +1,257 @@
+using System.Collections.Immutable;
+using System.Text.Json;
+using ToiletAid.App.Wording;
+using ToiletAid.Core;
+using ToiletAid.Core.Catalogue;
+using ToiletAid.Core.Hand;
+using ToiletAid.Core.Person;
+using ToiletAid.Core.Plans;
+
+namespace ToiletAid.App.Calculators;
+
+/// <summary>A hand against its norm, and against what an aid asks of it.</summary>
+public sealed class GripCalculation : Calculation
+{
+    private readonly Knowledge _knowledge;
+    private readonly Answers _known;
+    private readonly HandFacts _facts;
+    private readonly HandCapacity _capacity;
+    private readonly Aid? _aid;
+    private readonly HandlingAssessment? _handling;
+
+    /// <summary>Computes.</summary>
+    /// <param name="knowledge">Norms and coefficients.</param>
+    /// <param name="known">Answers, with the age among them.</param>
+    /// <param name="aid">The aid that is judged, or null.</param>
+    /// <param name="addOns">Add-ons used with it.</param>
+    /// <exception cref="ArgumentException">The age is not among the answers.</exception>
+    public GripCalculation(Knowledge knowledge, Answers known, Aid? aid, ImmutableArray<AddOn> addOns)
+    {
+        double age = known.Si("age") ?? throw new ArgumentException("the age is needed", nameof(known));
+        _knowledge = knowledge;
+        _known = known;
+        var filled = Assumptions.Fill(knowledge.Questions, known);
+        if (!known.Knows("grasp") && known.Si("pinch") > 0)
+        {
+            filled = filled.With("grasp", new(new AnswerValue.Choice(Words.Of(Grasp.FinePinch)), HowObtained.Measured));
+        }
+
+        _facts = AnswerMapping.Hand(filled) with { AgeYears = age };
+        _capacity = knowledge.Hand.Capacity(_facts);
+        _aid = aid;
+        _handling = aid is null ? null : knowledge.Hand.Assess(aid, addOns.AsSpan(), _facts, _capacity, 0.5);
+    }
+
+    /// <inheritdoc/>
+    public override IEnumerable<string> Lines() =>
+    [
+        .. NormLines("Grip", _knowledge.Hand.Norms.Grip.For(_facts.AgeYears, _facts.Sex), _facts.GripNewtons, _knowledge.Hand.Norms.Grip.Source),
+        .. _facts.PinchNewtons is null ? [] : NormLines("Pinch", _knowledge.Hand.Norms.Pinch(_facts.AgeYears, _facts.Sex), _facts.PinchNewtons, _knowledge.Hand.Norms.PalmarPinch.Source),
+        .. CapacityLines(),
+        .. _aid is { } aid && _handling is { } handling ? AidLines(aid, handling) : [],
+        AdviceText.Limits,
+    ];
+
+    /// <inheritdoc/>
+    public override void Write(Utf8JsonWriter json)
+    {
+        json.WriteStartObject();
+        WriteNorm(json, "grip", _knowledge.Hand.Norms.Grip.For(_facts.AgeYears, _facts.Sex), _facts.GripNewtons, _knowledge.Hand.Norms.Grip.Source);
+        WriteNorm(json, "pinch", _knowledge.Hand.Norms.Pinch(_facts.AgeYears, _facts.Sex), _facts.PinchNewtons, _knowledge.Hand.Norms.PalmarPinch.Source);
+        json.WriteStartObject("capacityNewtons");
+        foreach (var grasp in Enum.GetValues<Grasp>().Where(g => g != Grasp.None))
+        {
+            Put(json, Camel(Words.Of(grasp)), _capacity.Of(grasp).Median);
+        }
+
+        json.WriteEndObject();
+        json.WriteBoolean("measurementAndGraspDisagree", _capacity.MeasurementAndGraspDisagree);
+        json.WritePropertyName("aid");
+        if (_aid is { } aid && _handling is { } handling)
+        {
+            WriteAid(json, aid, handling);
+        }
+        else
+        {
+            json.WriteNullValue();
+        }
+
+        json.WriteEndObject();
+    }
+
+    private IEnumerable<string> NormLines(string what, NormLookup norm, double? measured, string source)
+    {
+        yield return $"{what} norm for {People()}: half of them reach {Force(norm.Curve.Median)}.";
+        yield return $"9 of 10 lie between {Force(norm.Curve.At(0.05))} and {Force(norm.Curve.At(0.95))}.";
+        if (norm.IsOutsideTable)
+        {
+            yield return "The norm table does not have this age. The nearest ages stand in, so the norm is less certain.";
+        }
+
+        if (measured > 0)
+        {
+            double z = norm.Curve.ZScore(measured.Value);
+            yield return $"{what} measured: {Force(measured.Value)}. {Percentile(norm.Curve.Percentile(measured.Value))} of 100 such people are weaker.";
+            yield return Math.Abs(z) < 0.05
+                ? "Z-score: 0. It is the norm."
+                : $"Z-score: {Number(Math.Abs(z))} standard deviations {(z < 0 ? "below" : "above")} the norm.";
+        }
+        else if (measured is not null)
+        {
+            yield return $"{what} measured: none. That is below every norm.";
+        }
+
+        yield return $"Source of the norm: {source}";
+    }
+
+    private IEnumerable<string> CapacityLines()
+    {
+        if (!_known.Knows("grasp"))
+        {
+            yield return _facts.BestGrasp == Grasp.FinePinch
+                ? "The best usable grasp was not given. A pinch was measured, so fine pinch is assumed."
+                : "The best usable grasp was not given. Whole hand is assumed. Give it with --grasp.";
+        }
+
+        yield return _facts.GripNewtons is null
+            ? "Grip was not measured, so the strength below is that of the middle person of that age."
+            : "What this hand can give at most, in the middle of what is plausible:";
+        foreach (var grasp in Enum.GetValues<Grasp>().Where(g => g != Grasp.None))
+        {
+            double newtons = _capacity.Of(grasp).Median;
+            yield return newtons > 0 ? $"{GraspName(grasp)}: {Newtons(newtons)}." : $"{GraspName(grasp)}: not usable.";
+        }
+
+        if (_capacity.MeasurementAndGraspDisagree)
+        {
+            yield return "Force was measured in a grasp that was said to be unusable. The weaker finding counts. Look at the hand again.";
+        }
+    }
+
+    private IEnumerable<string> AidLines(Aid aid, HandlingAssessment handling)
+    {
+        yield return $"Aid: {aid.Name}.";
+        if (handling.Operations.IsEmpty)
+        {
+            yield return "The hand has nothing to do.";
+        }
+
+        foreach (var o in handling.Operations)
+        {
+            string name = SlotText.Operation(Words.Of(o.Kind));
+            yield return o switch
+            {
+                { Possible: false } => $"{name} asks for {Newtons(o.DemandNewtons)}. It is not possible: {Obstacle(o.Obstacle)}.",
+                { GraspUsed: Grasp.None } => $"{name}: a strap does it, no grip is needed.",
+                _ => $"{name} asks for {Newtons(o.DemandNewtons)}, {Way(o)}, about {SlotText.OfHundred(o.ShareOfAcceptable)} of 100 parts of what is comfortable. {Verdict(o.Band)}",
+            };
+        }
+
+        if (handling.Hold.MassKilograms > 0)
+        {
+            yield return $"In the hand it weighs {Number(handling.Hold.MassKilograms * 1000, 0)} grams, with a full reservoir if it has one. It turns about the grip with {Number(handling.Hold.MomentNewtonMetres, 2)} newton metres.";
+        }
+
+        if (handling.ReleaseIsAccessible is { } meets)
+        {
+            string line = Number(_knowledge.Hand.Coefficients.AccessibleForce);
+            yield return meets
+                ? $"Letting go meets the reference line for one-handed controls: no more than {line} newtons, without tight grasp, pinch or twist."
+                : $"Letting go does not meet the reference line for one-handed controls, which is {line} newtons without tight grasp, pinch or twist.";
+        }
+
+        if (aid.Operations.Any(o => o.Force.Basis is Core.Evidence.Basis.Estimate))
+        {
+            yield return "Forces of this kind of aid are estimates. Measure the aid in hand with toiletaid aids measure.";
+        }
+    }
+
+    private static void WriteNorm(Utf8JsonWriter json, string name, NormLookup norm, double? measured, string source)
+    {
+        json.WriteStartObject(name);
+        Put(json, "measuredNewtons", measured);
+        Put(json, "normMedianNewtons", norm.Curve.Median);
+        Put(json, "normP5Newtons", norm.Curve.At(0.05));
+        Put(json, "normP95Newtons", norm.Curve.At(0.95));
+        Put(json, "percentile", measured is { } m ? (m > 0 ? 100 * norm.Curve.Percentile(m) : 0) : null);
+        Put(json, "zScore", measured > 0 ? norm.Curve.ZScore(measured.Value) : null);
+        json.WriteBoolean("outsideTable", norm.IsOutsideTable);
+        json.WriteString("source", source);
+        json.WriteEndObject();
+    }
+
+    private static void WriteAid(Utf8JsonWriter json, Aid aid, HandlingAssessment handling)
+    {
+        json.WriteStartObject();
+        json.WriteString("id", aid.Id);
+        json.WriteBoolean("possible", handling.Possible);
+        json.WriteStartArray("operations");
+        foreach (var o in handling.Operations)
+        {
+            json.WriteStartObject();
+            json.WriteString("operation", Words.Of(o.Kind));
+            json.WriteBoolean("possible", o.Possible);
+            json.WriteString("obstacle", o.Obstacle == HandlingObstacle.None ? null : Words.Of(o.Obstacle));
+            Put(json, "demandNewtons", o.DemandNewtons);
+            json.WriteString("grasp", o.GraspUsed == Grasp.None ? null : Words.Of(o.GraspUsed));
+            Put(json, "capacityNewtons", o.CapacityNewtons);
+            Put(json, "comfortableNewtons", o.AcceptableNewtons);
+            Put(json, "shareOfComfortable", o.ShareOfAcceptable);
+            json.WriteString("band", Words.Of(o.Band));
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+        Put(json, "massKilograms", handling.Hold.MassKilograms);
+        Put(json, "momentNewtonMetres", handling.Hold.MomentNewtonMetres);
+        json.WritePropertyName("releaseMeetsReferenceLine");
+        if (handling.ReleaseIsAccessible is { } meets)
+        {
+            json.WriteBooleanValue(meets);
+        }
+        else
+        {
+            json.WriteNullValue();
+        }
+
+        json.WriteEndObject();
+    }
+
+    private string People()
+    {
+        string who = _facts.Sex switch { Sex.Female => "women", Sex.Male => "men", _ => "people, sex unstated," };
+        return $"{who} of {Number(_facts.AgeYears)} years";
+    }
+
+    private static string Percentile(double share) => share < 0.01 ? "Fewer than 1" : share > 0.99 ? "More than 99" : SlotText.OfHundred(share);
+
+    private static string Camel(string word) =>
+        string.Concat(word.Split('-').Select((part, i) => i == 0 ? part : char.ToUpperInvariant(part[0]) + part[1..]));
+
+    private static string GraspName(Grasp grasp) => grasp switch
+    {
+        Grasp.FinePinch => "Fine pinch",
+        Grasp.WholeHand => "Whole hand",
+        Grasp.PressWithPalmOrFist => "Pressing with palm or fist",
+        _ => "Pressing with the forearm",
+    };
+
+    private static string Way(OperationHandling o) =>
+        PlanText.Lower(GraspName(o.GraspUsed)) + (o.AgainstTheBody ? " against thigh or hip" : string.Empty);
+
+    private static string Obstacle(HandlingObstacle obstacle) => obstacle switch
+    {
+        HandlingObstacle.NeedsTwoHands => "it takes two hands and one is free",
+        HandlingObstacle.NeedsFineHandling => "it takes handling of small things that this hand cannot do",
+        HandlingObstacle.NoUsableGrasp => "no grasp that does it is usable",
+        _ => "it takes too much of the hand's strength",
+    };
+
+    private static string Verdict(EffortBand band) => band switch
+    {
+        EffortBand.Ok => "No concern.",
+        EffortBand.Caution => "Noticeable, try it.",
+        EffortBand.Poor => "Hard, look for something easier.",
+        _ => "Too much.",
+    };
+}

@@ -1,0 +1,148 @@
+using System.Text.Json;
+using Humanizer;
+using ToiletAid.App.Wording;
+using ToiletAid.Core;
+using ToiletAid.Core.Catalogue;
+using ToiletAid.Core.Paper;
+using ToiletAid.Core.Person;
+
+namespace ToiletAid.App.Calculators;
+
+/// <summary>A folded strip of paper: how it sits, whether it is enough, and how much paper goes in a month.</summary>
+public sealed class PaperCalculation : Calculation
+{
+    private const int DaysAhead = 7;
+
+    private readonly PaperCoefficients _coefficients;
+    private readonly PaperUse _use;
+    private readonly int _stool;
+    private readonly FoldedStrip _strip;
+    private readonly PaperCover _cover;
+    private readonly PaperNeed _need;
+
+    /// <summary>Computes.</summary>
+    /// <param name="knowledge">Coefficients.</param>
+    /// <param name="use">The strip, and how it is held.</param>
+    /// <param name="stool">Usual Bristol stool type, 1 to 7.</param>
+    /// <param name="cleansPerDay">Cleans a day; 0 or more.</param>
+    /// <exception cref="ArgumentOutOfRangeException">Sheets, folds, stool type or cleans are out of range.</exception>
+    public PaperCalculation(Knowledge knowledge, PaperUse use, int stool, double cleansPerDay)
+    {
+        _coefficients = knowledge.Paper;
+        _use = use;
+        _stool = stool;
+        _strip = FoldedStrip.Of(use.Sheets, use.Folds, _coefficients.Sheet);
+        _cover = PaperCover.Of(_strip, use, _coefficients);
+        _need = PaperNeed.Of(use, stool, cleansPerDay, _coefficients);
+    }
+
+    private bool IsEnough => _need.IsEnough && _need.Strip == _strip;
+
+    /// <inheritdoc/>
+    public override IEnumerable<string> Lines()
+    {
+        yield return $"{Folded(_strip)}: {Length(_strip)} long, {"layer".ToQuantity(_strip.Layers)}, {"ply".ToQuantity(_strip.Plies)}.";
+        yield return $"Sheets are taken as {Length(_coefficients.Sheet.LengthMetres)} long with {"ply".ToQuantity(_coefficients.Sheet.Plies)}. Measure one.";
+        if (_cover.Wraps is { } wraps)
+        {
+            yield return $"It goes round the head {Number(wraps)} times. On the wiping face lie {"layer".ToQuantity(_cover.FaceLayers)}.";
+        }
+        else
+        {
+            yield return $"As a pad it has {"layer".ToQuantity(_cover.FaceLayers)} on the wiping face.";
+        }
+
+        yield return Holds();
+        yield return Enough();
+        if (_need.IsEnough)
+        {
+            yield return $"For one clean: {"load".ToQuantity(_need.LoadsPerClean)}, {"sheet".ToQuantity(_need.SheetsPerClean)}.";
+            yield return $"To prepare for a week at {Number(_need.CleansPerDay)} cleans a day: {"load".ToQuantity(_need.ToPrepare(DaysAhead))}.";
+            yield return $"In a month: {Number(_need.RollsPerMonth)} rolls of {Number(_need.SheetsOnRoll, 0)} sheets.";
+        }
+
+        yield return "Layers and loads by stool type are estimates, to be replaced by what a trial shows.";
+        yield return AdviceText.Limits;
+    }
+
+    /// <inheritdoc/>
+    public override void Write(Utf8JsonWriter json)
+    {
+        json.WriteStartObject();
+        json.WriteString("hold", Words.Of(_use.Hold));
+        Put(json, "headGirthMetres", _use.HeadGirth?.Value);
+        json.WriteNumber("stoolType", _stool);
+        Strip(json, "strip", _strip);
+        Put(json, "wraps", _cover.Wraps);
+        Put(json, "coverage", _cover.Coverage);
+        json.WriteNumber("faceLayers", _cover.FaceLayers);
+        json.WriteBoolean("holds", _cover.Holds);
+        json.WriteBoolean("enough", IsEnough);
+        json.WritePropertyName("needed");
+        if (_need.IsEnough)
+        {
+            json.WriteStartObject();
+            Strip(json, "strip", _need.Strip);
+            json.WriteNumber("loadsPerClean", _need.LoadsPerClean);
+            json.WriteNumber("sheetsPerClean", _need.SheetsPerClean);
+            json.WriteNumber("loadsPerWeek", _need.ToPrepare(DaysAhead));
+            Put(json, "rollsPerMonth", _need.RollsPerMonth);
+            json.WriteEndObject();
+        }
+        else
+        {
+            json.WriteNullValue();
+        }
+
+        json.WriteEndObject();
+    }
+
+    private static void Strip(Utf8JsonWriter json, string name, FoldedStrip strip)
+    {
+        json.WriteStartObject(name);
+        json.WriteNumber("sheets", strip.Sheets);
+        json.WriteNumber("folds", strip.Folds);
+        Put(json, "lengthMetres", strip.LengthMetres);
+        json.WriteNumber("layers", strip.Layers);
+        json.WriteNumber("plies", strip.Plies);
+        json.WriteEndObject();
+    }
+
+    private string Holds()
+    {
+        if (_cover.Holds)
+        {
+            return "It should hold. Test it with a firm pull before use.";
+        }
+
+        return _use.Hold switch
+        {
+            PaperHold.Wrap => $"It will not hold: paper must go round {Number(_coefficients.WrapsToHold)} times. Take a longer strip.",
+            PaperHold.Tuck => $"It will not hold: both ends need {Length(_coefficients.TuckMetres)} to be tucked in. Take a longer strip.",
+            _ => $"It is too short to be held: a pad needs {Length(_coefficients.PadMetres)}. Take more sheets or fold once less.",
+        };
+    }
+
+    private string Enough()
+    {
+        string type = $"stool type {_stool}";
+        if (IsEnough)
+        {
+            return $"For {type} that is enough: {_coefficients.For(_stool).Layers} layers are needed.";
+        }
+
+        return _need.IsEnough
+            ? $"For {type} take {Folded(_need.Strip)}, {Length(_need.Strip)} long: {_coefficients.For(_stool).Layers} layers must lie on the wiping face, and the strip must hold."
+            : $"For {type} no strip that can be folded by hand is enough. Fold it once less, or choose another head.";
+    }
+
+    private static string Folded(FoldedStrip strip)
+    {
+        string times = strip.Folds switch { 0 => "not folded", 1 => "folded in half once", 2 => "folded in half twice", var n => $"folded in half {n} times" };
+        return $"{"sheet".ToQuantity(strip.Sheets)} {times}";
+    }
+
+    private static string Length(FoldedStrip strip) => Length(strip.LengthMetres);
+
+    private static string Length(double metres) => $"{Number(metres * 100)} centimetres";
+}

@@ -1,0 +1,259 @@
+using System.Collections.Immutable;
+using System.Text.Json;
+using Humanizer;
+using ToiletAid.App.Wording;
+using ToiletAid.Core;
+using ToiletAid.Core.Person;
+using ToiletAid.Core.Plans;
+using ToiletAid.Core.Reach;
+
+namespace ToiletAid.App.Calculators;
+
+/// <summary>How long an aid must be for one person in one posture, from every approach.</summary>
+public sealed class ReachCalculation : Calculation
+{
+    /// <summary>Joints that are read out for one approach; further ones shorten less.</summary>
+    private const int MostJoints = 2;
+
+    private const double AngleWorthSaying = 5 * Math.PI / 180;
+    private const double LengthWorthSaying = 0.005;
+
+    private static readonly ImmutableArray<string> BodyQuestions = ["stature", "mass"];
+
+    private readonly Answers _known;
+    private readonly ReachPerson _person;
+    private readonly Posture _posture;
+    private readonly ReachReport _report;
+    private readonly int _draws;
+
+    /// <summary>Computes.</summary>
+    /// <param name="knowledge">Body and joints.</param>
+    /// <param name="known">Answers; whatever is missing is drawn from its whole range.</param>
+    /// <param name="draws">Plausible persons drawn, 0 to 4096.</param>
+    /// <param name="approaches">Approaches; empty for all.</param>
+    /// <exception cref="ArgumentException">An answer is outside what the body model takes.</exception>
+    public ReachCalculation(Knowledge knowledge, Answers known, int draws, ImmutableArray<Approach> approaches)
+    {
+        _known = known;
+        _draws = draws;
+        _person = AnswerMapping.Reach(known);
+        _posture = Words.Find<Posture>(known.Choice("posture")) ?? Posture.Seated;
+        _report = ReachAnalysis.Analyse(knowledge.Body, _person, new() { Draws = draws, Postures = [_posture], Approaches = approaches });
+    }
+
+    /// <summary>The need that is drawn: the shortest that can be used; null where there is no way.</summary>
+    public ReachNeed? Drawn => _report.Needs.Where(n => n is { Allowed: true, Sketch: not null } && double.IsFinite(n.MiddleLength)).MinBy(n => n.MiddleLength);
+
+    /// <summary>Name of the file that the picture was written to, or null.</summary>
+    public string? PictureFile { get; set; }
+
+    /// <summary>The picture of <see cref="Drawn"/> as SVG.</summary>
+    /// <exception cref="InvalidOperationException">There is nothing to draw.</exception>
+    public string Picture() => ReachPicture.Svg(_report, Drawn ?? throw new InvalidOperationException("nothing can be drawn"), _person.Hand);
+
+    /// <inheritdoc/>
+    public override IEnumerable<string> Lines() =>
+    [
+        .. HeadLines(),
+        .. _report.Needs.SelectMany(NeedLines),
+        .. _report.Contradictions.Select(Contradiction),
+        .. _report.OutsideSurvey ? ["The build lies outside the survey of bodies behind these lengths. They are less certain and their bands are wider."] : (string[])[],
+        .. PictureFile is { } file ? [$"The picture in {file} shows {PlanText.Way(Drawn!.Approach)}. It holds its own description in words."] : (string[])[],
+        "Lengths run from the middle of the grip to the middle of the wiping face, along the aid, with the stroke of wiping in them.",
+        AdviceText.Limits,
+    ];
+
+    /// <inheritdoc/>
+    public override void Write(Utf8JsonWriter json)
+    {
+        json.WriteStartObject();
+        json.WriteString("posture", Words.Of(_posture));
+        json.WriteNumber("draws", _draws);
+        json.WriteNumber("seed", _report.Seed);
+        Put(json, "handReachMetres", _report.HandReach);
+        json.WriteBoolean("outsideSurvey", _report.OutsideSurvey);
+        json.WriteString("picture", PictureFile);
+        json.WriteStartArray("approaches");
+        foreach (var need in _report.Needs)
+        {
+            WriteNeed(json, need);
+        }
+
+        json.WriteEndArray();
+        json.WriteStartArray("contradictions");
+        foreach (var c in _report.Contradictions)
+        {
+            json.WriteStartObject();
+            json.WriteString("question", c.Question);
+            json.WriteString("against", c.Against);
+            json.WriteBoolean("answerIsTooGood", c.AnswerIsTooGood);
+            Put(json, "metres", c.Metres);
+            Put(json, "degrees", c.Radians * 180 / Math.PI);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+        json.WriteEndObject();
+    }
+
+    private static void WriteNeed(Utf8JsonWriter json, ReachNeed need)
+    {
+        json.WriteStartObject();
+        json.WriteString("approach", Words.Of(need.Approach));
+        json.WriteBoolean("allowed", need.Allowed);
+        json.WriteString("forbiddenBecause", need.ForbiddenBecause);
+        Put(json, "middleMetres", need.MiddleLength);
+        Put(json, "medianMetres", need.MedianLength);
+        Put(json, "lowMetres", need.LowLength);
+        Put(json, "highMetres", need.HighLength);
+        Put(json, "sharePossible", need.SharePossible);
+        Put(json, "shareBareHandEnough", need.Allowed ? need.ProbabilityBareHand() : 0);
+        Put(json, "straightExtraMetres", need.Allowed ? need.StraightExtra : null);
+        bool posed = need.Allowed && double.IsFinite(need.MiddleLength);
+        json.WritePropertyName("poseDegrees");
+        if (posed)
+        {
+            json.WriteStartObject();
+            foreach (var (name, radians) in Angles(need.Pose))
+            {
+                Put(json, name, radians * 180 / Math.PI);
+            }
+
+            json.WriteEndObject();
+        }
+        else
+        {
+            json.WriteNullValue();
+        }
+
+        json.WriteStartArray("limitingJoints");
+        foreach (var joint in need.Limiting)
+        {
+            json.WriteStartObject();
+            json.WriteString("motion", Words.Of(joint.Motion));
+            Put(json, "changeForTenDegreesMetres", joint.ChangeForTenDegrees);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+        json.WriteEndObject();
+    }
+
+    private IEnumerable<string> HeadLines()
+    {
+        yield return $"Posture: {PlanText.Of(_posture)}.{(_known.Knows("posture") ? string.Empty : " It was not given, so this is assumed.")}";
+        var missing = BodyQuestions.Where(q => !_known.Knows(q)).ToList();
+        if (missing.Count > 0)
+        {
+            yield return $"{missing.Humanize("and").Humanize()} not given, so bodies of every usual size are drawn and the bands are wide.";
+        }
+
+        yield return $"The bare hand reaches {SlotText.Centimetres(_report.HandReach)} past the middle of its grip.";
+    }
+
+    private IEnumerable<string> NeedLines(ReachNeed need)
+    {
+        string way = PlanText.Way(need.Approach).Humanize();
+        if (!need.Allowed)
+        {
+            yield return $"{way}: not to be used, {Because(need.ForbiddenBecause)}.";
+            yield break;
+        }
+
+        if (!double.IsFinite(need.MedianLength))
+        {
+            yield return need.SharePossible > 0
+                ? $"{way}: there is a way in only {SlotText.OfHundred(need.SharePossible)} of 100 cases. Choose another way."
+                : $"{way}: there is no way to the skin.";
+            yield break;
+        }
+
+        string band = _draws == 0 ? string.Empty
+            : double.IsFinite(need.HighLength) ? $" In 80 of 100 cases it is between {SlotText.Centimetres(need.LowLength)} and {SlotText.Centimetres(need.HighLength)}."
+            : $" In 90 of 100 cases it is {SlotText.Centimetres(need.LowLength)} or more, and in {SlotText.OfHundred(1 - need.SharePossible)} there is no way.";
+        yield return $"{way}: about {SlotText.Centimetres(need.MedianLength)} are needed.{band}";
+        yield return $"The bare hand is enough in {SlotText.OfHundred(need.ProbabilityBareHand())} of 100 cases.";
+        if (double.IsFinite(need.MiddleLength))
+        {
+            yield return $"Posture for it: {Trunk(need.Pose)}.";
+        }
+
+        foreach (var joint in need.Limiting.Where(j => j.ChangeForTenDegrees < -LengthWorthSaying).Take(MostJoints))
+        {
+            yield return $"10 degrees more {MotionWords(joint.Motion)} would shorten it by {SlotText.Centimetres(-joint.ChangeForTenDegrees)}.";
+        }
+
+        if (need.StraightExtra >= LengthWorthSaying)
+        {
+            yield return double.IsFinite(need.StraightExtra)
+                ? $"A straight aid must be {SlotText.Centimetres(need.StraightExtra)} longer."
+                : "A straight aid does not get there.";
+        }
+    }
+
+    /// <summary>What the solved posture asks of the trunk.</summary>
+    private static string Trunk(ReachPose pose)
+    {
+        var says = new List<string>();
+        if (pose.Lean > AngleWorthSaying)
+        {
+            says.Add($"lean forward about {Degrees(pose.Lean)}");
+        }
+        else if (pose.Lean < -AngleWorthSaying)
+        {
+            says.Add($"lean back about {Degrees(-pose.Lean)}");
+        }
+
+        if (Math.Abs(pose.Bend) > AngleWorthSaying)
+        {
+            says.Add($"bend to the {(pose.Bend > 0 ? "side of the cleaning hand" : "other side")} about {Degrees(Math.Abs(pose.Bend))}");
+        }
+
+        if (Math.Abs(pose.Twist) > AngleWorthSaying)
+        {
+            says.Add($"turn the shoulder of the cleaning hand {(pose.Twist > 0 ? "back" : "forward")} about {Degrees(Math.Abs(pose.Twist))}");
+        }
+
+        return says.Count == 0 ? "upright trunk" : says.Humanize("and");
+    }
+
+    private static ImmutableArray<(string Name, double Radians)> Angles(ReachPose pose) =>
+    [
+        ("lean", pose.Lean),
+        ("bend", pose.Bend),
+        ("twist", pose.Twist),
+        ("shoulderFlexion", pose.ShoulderFlexion),
+        ("shoulderAbduction", pose.ShoulderAbduction),
+        ("shoulderInternalRotation", pose.ShoulderInternalRotation),
+        ("elbowFlexion", pose.ElbowFlexion),
+    ];
+
+    private static string Degrees(double radians) => "degree".ToQuantity((int)(Math.Round(radians * 36 / Math.PI) * 5));
+
+    private static string MotionWords(JointMotion motion) => motion switch
+    {
+        JointMotion.ElbowExtensionLag => "elbow extension",
+        JointMotion.TrunkFlexion => "lean forward",
+        _ => Words.Of(motion).Replace('-', ' '),
+    };
+
+    private static string Because(string? reason) => reason switch
+    {
+        "lies-on-it" => "the person lies on it",
+        "cannot-lean-forward" => "the person cannot lean forward that far",
+        "cannot-lean-sideways" => "the person cannot lean to the side that far",
+        "hip-flexion-limit" => "the hip would flex past its limit",
+        "no-twisting-or-bending" => "the spine must not twist or bend",
+        "sternal" => "a fresh breastbone must not be strained behind the back",
+        "shoulder-surgery" => "a fresh shoulder must not be taken behind the back",
+        "no-weight-through-hand" => "no weight may go through the hand",
+        _ => "the person cannot hold that posture",
+    };
+
+    /// <summary>Two answers that do not fit, with by how much.</summary>
+    private static string Contradiction(ReachContradiction c)
+    {
+        string by = c.Metres > 0 ? $" by {SlotText.Centimetres(c.Metres)}" : $" by {Degrees(c.Radians)}";
+        return $"The answer to {c.Question} and the measured {c.Against.Replace('-', ' ')} do not fit. The answer is {(c.AnswerIsTooGood ? "better" : "worse")} than they allow{by} beyond the errors. Ask or measure again.";
+    }
+}

@@ -1,0 +1,217 @@
+using System.Text.Json;
+using ToiletAid.App.Wording;
+using ToiletAid.Core;
+using ToiletAid.Core.Quantities;
+using ToiletAid.Core.Safety;
+using ToiletAid.Core.Water;
+
+namespace ToiletAid.App.Calculators;
+
+/// <summary>Spray time, weight and warm water of a washing aid.</summary>
+public sealed class WaterCalculation : Calculation
+{
+    private readonly Knowledge _knowledge;
+    private readonly WaterSettings _settings;
+    private readonly SprayTime _spray;
+    private readonly double _limit;
+    private readonly double _wish;
+    private readonly WaterMix? _mix;
+    private readonly double _hot;
+    private readonly double _cold;
+
+    /// <summary>Computes.</summary>
+    /// <param name="knowledge">Limits and supplies.</param>
+    /// <param name="settings">What is asked; the hot supply is not below the cold one.</param>
+    /// <exception cref="ArgumentException">A flow, a volume or a temperature is out of range.</exception>
+    public WaterCalculation(Knowledge knowledge, WaterSettings settings)
+    {
+        _knowledge = knowledge;
+        _settings = settings;
+        _spray = SprayTime.Of(settings.Use, settings.EmptyKilograms ?? 0);
+        _limit = knowledge.Water.LimitCelsius(!settings.FeelsHeat);
+        _wish = settings.Target ?? Math.Min(knowledge.Water.UsualTargetCelsius, _limit);
+        (_hot, _cold) = Supplies(knowledge, settings);
+        _mix = settings.Use is { CanBeWarm: true, LimitsTemperature: false }
+            ? WaterMix.Of(_wish, _limit, _hot, _cold, settings.Use.Reservoir?.Value ?? settings.Use.PerClean.Value)
+            : null;
+    }
+
+    /// <summary>Hot and cold supply, °C, as given or as usual.</summary>
+    public static (double Hot, double Cold) Supplies(Knowledge knowledge, WaterSettings settings) =>
+        (settings.Hot ?? knowledge.Water.HotSupplyCelsius, settings.Cold ?? knowledge.Water.ColdSupplyCelsius);
+
+    /// <inheritdoc/>
+    public override IEnumerable<string> Lines() =>
+    [
+        .. _settings.Aid is { } aid ? [$"Aid: {aid}."] : (string[])[],
+        .. SprayLines(),
+        .. _mix is { } mix ? MixLines(mix) : NoMixLines(),
+        AdviceText.Limits,
+    ];
+
+    /// <inheritdoc/>
+    public override void Write(Utf8JsonWriter json)
+    {
+        json.WriteStartObject();
+        Put(json, "gentleSecondsPerFilling", _spray.GentleSecondsPerFilling);
+        Put(json, "strongSecondsPerFilling", _spray.StrongSecondsPerFilling);
+        Put(json, "gentleSecondsPerClean", _settings.KnowsOneClean ? _spray.GentleSecondsPerClean : null);
+        Put(json, "strongSecondsPerClean", _settings.KnowsOneClean ? _spray.StrongSecondsPerClean : null);
+        Put(json, "refillsPerClean", _settings.KnowsOneClean ? _spray.RefillsPerClean : null);
+        Put(json, "fullKilograms", _settings.EmptyKilograms is null ? null : _spray.FullKilograms);
+        Put(json, "limitCelsius", _limit);
+        json.WritePropertyName("mix");
+        if (_mix is { } mix)
+        {
+            json.WriteStartObject();
+            Put(json, "hotSupplyCelsius", _hot);
+            Put(json, "coldSupplyCelsius", _cold);
+            Put(json, "wishCelsius", _wish);
+            Put(json, "celsius", mix.Celsius);
+            Put(json, "hotMillilitres", mix.HotCubicMetres * 1e6);
+            Put(json, "coldMillilitres", mix.ColdCubicMetres * 1e6);
+            json.WriteNumber("hotParts", mix.Parts.Hot);
+            json.WriteNumber("coldParts", mix.Parts.Cold);
+            Put(json, "celsiusOfParts", mix.Parts.Celsius);
+            json.WriteBoolean("loweredToLimit", mix.IsLoweredToLimit);
+            json.WriteBoolean("outOfReach", mix.IsOutOfReach);
+            json.WriteBoolean("aboveLimit", mix.IsAboveLimit);
+            json.WriteEndObject();
+        }
+        else
+        {
+            json.WriteNullValue();
+        }
+
+        json.WriteStartArray("burns");
+        foreach (double celsius in BurningTemperatures())
+        {
+            var burn = _knowledge.Water.Burns.At(celsius);
+            json.WriteStartObject();
+            Put(json, "celsius", celsius);
+            json.WriteString("bound", Core.Person.Words.Of(burn.Bound));
+            Put(json, "seconds", burn.Seconds);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+        json.WriteStartArray("cautions");
+        foreach (string caution in Cautions())
+        {
+            json.WriteStringValue(caution);
+        }
+
+        json.WriteEndArray();
+        json.WriteEndObject();
+    }
+
+    private IEnumerable<string> SprayLines()
+    {
+        bool oneFlow = _settings.Use.GentleFlow.Value == _settings.Use.StrongFlow.Value;
+        if (_spray is { GentleSecondsPerFilling: { } gentle, StrongSecondsPerFilling: { } strong })
+        {
+            yield return oneFlow
+                ? $"One filling sprays for {Seconds(gentle)}."
+                : $"One filling sprays for {Seconds(gentle)} at the gentle strength and {Seconds(strong)} at the strong one.";
+        }
+
+        if (_settings.KnowsOneClean)
+        {
+            string fill = _settings.Use.Reservoir is null ? string.Empty
+                : _spray.RefillsPerClean == 0 ? " One filling is enough."
+                : $" It must be filled again {(_spray.RefillsPerClean == 1 ? "once" : $"{_spray.RefillsPerClean} times")}.";
+            yield return $"One clean takes {Millilitres(_settings.Use.PerClean.Value)}, about {Seconds(_spray.GentleSecondsPerClean)}{(oneFlow ? string.Empty : " at the gentle strength")}.{fill}";
+        }
+
+        if (_settings is { EmptyKilograms: > 0, Use.Reservoir: not null })
+        {
+            yield return $"Full, it weighs {Number(_spray.FullKilograms * 1000, 0)} grams.";
+        }
+    }
+
+    private IEnumerable<string> MixLines(WaterMix mix)
+    {
+        if (mix.IsLoweredToLimit)
+        {
+            yield return $"{Celsius(_wish)} is too warm. The limit here is {Celsius(_limit)}, so the recipe is for that.";
+        }
+
+        if (mix.IsAboveLimit)
+        {
+            yield return $"Even the cold water is above the limit of {Celsius(_limit)}. Do not wash with it.";
+        }
+        else if (mix.Parts.Hot == 0 && mix.IsOutOfReach && mix.Celsius > Math.Min(_wish, _limit))
+        {
+            yield return $"The cold water is {Celsius(mix.Celsius)}, warmer than wished for. Use it alone.";
+        }
+        else
+        {
+            string hot = Millilitres(mix.HotCubicMetres), cold = Millilitres(mix.HotCubicMetres + mix.ColdCubicMetres - Floor(mix.HotCubicMetres));
+            yield return mix.IsOutOfReach
+                ? $"The hot water is too cool for that. Hot water alone gives {Celsius(mix.Celsius)}."
+                : $"Pour in {cold} of cold water first, then {hot} of hot water. That gives {Celsius(mix.Celsius)}.";
+            yield return $"In parts: {mix.Parts.Hot} hot to {mix.Parts.Cold} cold gives {Celsius(mix.Parts.Celsius)}.";
+        }
+
+        string asUsual = ", as usual,";
+        yield return $"That holds for a hot tap of {Celsius(_hot)}{(_settings.Hot is null ? asUsual : string.Empty)} and a cold one of {Celsius(_cold)}{(_settings.Cold is null ? asUsual.TrimEnd(',') : string.Empty)}.";
+        if (_settings.Hot is null || _settings.Cold is null)
+        {
+            yield return "Measure the water at the tap.";
+        }
+
+        if (!_settings.FeelingIsGiven)
+        {
+            yield return "Feeling of the skin was not given, so the lower limit holds.";
+        }
+
+        foreach (string line in BurnLines().Concat(Cautions()))
+        {
+            yield return line;
+        }
+    }
+
+    private IEnumerable<string> NoMixLines()
+    {
+        yield return _settings.Use.LimitsTemperature
+            ? $"The aid sets the temperature itself. Set it to no more than {Celsius(_limit)}, and measure the water once with a thermometer."
+            : "The water comes as cold as the tap gives it.";
+    }
+
+    private IEnumerable<string> BurnLines()
+    {
+        foreach (double celsius in BurningTemperatures())
+        {
+            var burn = _knowledge.Water.Burns.At(celsius);
+            string time = burn.Bound switch
+            {
+                BurnBound.LessThan => $"in less than {Seconds(burn.Seconds)}",
+                BurnBound.MoreThan => $"after more than {Seconds(burn.Seconds)}",
+                _ => $"in about {Seconds(burn.Seconds)}",
+            };
+            yield return $"Water of {Celsius(celsius)} burns adult skin {time}, and frail or numb skin sooner.";
+        }
+    }
+
+    /// <summary>Temperatures named by the person or the tap that can burn.</summary>
+    private IEnumerable<double> BurningTemperatures() => _mix is null ? []
+        : new[] { _wish, _hot, _cold }.Where(c => c > _limit).Distinct().Order().Where(c => _knowledge.Water.Burns.At(c).Bound != BurnBound.MoreThan || c == _wish);
+
+    private IEnumerable<string> Cautions()
+    {
+        if (_mix is null)
+        {
+            yield break;
+        }
+
+        var limit = new Slot("limit", _limit, Dimension.Temperature);
+        double example = _knowledge.Evidence.Value("scald.example");
+        yield return "Caution. " + (_settings.FeelsHeat
+            ? SlotText.Fill(_knowledge.Rules["warm-water"].Text, [limit])
+            : SlotText.Fill(
+                _knowledge.Rules["scald"].Text,
+                [limit, new Slot("example", example, Dimension.Temperature), new Slot("burn", _knowledge.Water.Burns.At(example).Seconds, Dimension.Time)]));
+    }
+
+    private static double Floor(double cubicMetres) => Math.Floor((cubicMetres * 1e6) + 1e-6) / 1e6;
+}

@@ -1,0 +1,172 @@
+using System.Collections.Immutable;
+using System.Text.Json;
+using ToiletAid.App.Files;
+using ToiletAid.Core.Catalogue;
+using ToiletAid.Core.Person;
+
+namespace ToiletAid.App.Stock;
+
+/// <summary>Checks one aid of a catalogue: every member, and what must fit together.</summary>
+/// <remarks>Ranges are wide enough for anything that a person could hold or sit on (decision); they catch wrong units and slips of the key.</remarks>
+internal static class AidCheck
+{
+    /// <summary>Materials for which there is an allergy to answer.</summary>
+    public static readonly ImmutableArray<string> Materials = ["silicone", "latex", "nickel"];
+
+    private static readonly string[] Members =
+    [
+        "id", "name", "summary", "isoClass", "method", "reach", "length", "jetReach", "shape", "tip", "tipWidth", "mass", "foldedLength", "operations", "paper",
+        "water", "coverage", "rubbing", "soilTouched", "easyToClean", "noticeable", "noise", "steps", "needsSight", "materials", "approaches", "postures",
+        "addOns", "companions", "changesFixtures", "needsBin", "upkeep",
+    ];
+
+    /// <summary>Checks an aid.</summary>
+    public static void Check(JsonWalker aid, StockNames names)
+    {
+        if (aid.Element.ValueKind != JsonValueKind.Object)
+        {
+            aid.Fault("wrong-kind", $"{aid.Quote()} should be an aid in braces");
+            return;
+        }
+
+        aid.OnlyMembers(Members);
+        MemberCheck.Id(aid);
+        MemberCheck.Text(aid, "name");
+        MemberCheck.Text(aid, "summary");
+        MemberCheck.Text(aid, "isoClass", required: false);
+        var method = MemberCheck.Word<MethodKind>(aid, "method", required: true);
+        var reach = MemberCheck.Word<ReachKind>(aid, "reach", required: true);
+        MemberCheck.Word<AidShape>(aid, "shape", required: false);
+        MemberCheck.Word<Tip>(aid, "tip", required: true);
+        Lengths(aid, reach);
+        MemberCheck.Sourced(aid, "mass", "kg", 0, 10, required: true);
+        foreach (string share in (string[])["coverage", "rubbing", "soilTouched", "easyToClean", "noticeable", "noise", "needsSight"])
+        {
+            MemberCheck.Sourced(aid, share, "share", 0, 1, required: true);
+        }
+
+        MemberCheck.Whole(aid, "steps", 0, 50, required: true);
+        MemberCheck.Among(aid, "materials", Materials, "a material that an allergy is asked about");
+        int approaches = MemberCheck.WordList<Approach>(aid, "approaches");
+        if (approaches == 0 && reach is ReachKind.BareHand or ReachKind.Handle or ReachKind.Jet)
+        {
+            aid.Fault("no-approach", "an aid that is brought to the skin by hand needs an approach, add behind, front or side");
+        }
+
+        if (MemberCheck.WordList<Posture>(aid, "postures") == 0)
+        {
+            aid.Fault("no-posture", "it can be used in no posture, add those in which it can");
+        }
+
+        MemberCheck.Among(aid, "addOns", names.AddOns, "an add-on of this file or built in");
+        MemberCheck.Among(aid, "companions", names.Aids, "an aid of this file or built in");
+        MemberCheck.Flag(aid, "changesFixtures");
+        MemberCheck.Flag(aid, "needsBin");
+        Operations(aid);
+        Paper(aid);
+        Water(aid, method);
+        UpkeepCheck.Check(aid);
+    }
+
+    private static void Lengths(JsonWalker aid, ReachKind? reach)
+    {
+        bool held = reach is ReachKind.Handle or ReachKind.Jet;
+        double? length = MemberCheck.Sourced(aid, "length", "m", 0, 1.5, required: held);
+        if (held && length is 0)
+        {
+            aid.Member("length")!.Value.Fault("out-of-range", "a handle has a length above 0, measure it");
+        }
+
+        MemberCheck.Sourced(aid, "jetReach", "m", 0, 1.5, required: false);
+        MemberCheck.Sourced(aid, "tipWidth", "m", 0, 0.5, required: false);
+        MemberCheck.Sourced(aid, "foldedLength", "m", 0, 1.5, required: false);
+    }
+
+    private static void Operations(JsonWalker aid)
+    {
+        foreach (var operation in aid.Required("operations")?.Items() ?? [])
+        {
+            if (operation.Element.ValueKind != JsonValueKind.Object)
+            {
+                operation.Fault("wrong-kind", $"{operation.Quote()} should be an operation in braces");
+                continue;
+            }
+
+            operation.OnlyMembers("kind", "force", "grasps", "againstTheBody", "hands", "duration", "repetitions", "fine");
+            MemberCheck.Word<OperationKind>(operation, "kind", required: true);
+            MemberCheck.Word<FineHandling>(operation, "fine", required: false);
+            MemberCheck.Sourced(operation, "force", "N", 0, 500, required: true);
+            if (MemberCheck.Sourced(operation, "duration", "s", 0, 3600, required: true) is 0)
+            {
+                operation.Member("duration")!.Value.Fault("out-of-range", "a duration is above 0, time it");
+            }
+
+            if (MemberCheck.WordList<Grasp>(operation, "grasps") == 0)
+            {
+                operation.Fault("no-grasp", "no grasp can do it, add those that can");
+            }
+
+            MemberCheck.Flag(operation, "againstTheBody");
+            MemberCheck.Whole(operation, "hands", 1, 2, required: false);
+            MemberCheck.Whole(operation, "repetitions", 1, 200, required: false);
+        }
+    }
+
+    private static void Paper(JsonWalker aid)
+    {
+        if (aid.Member("paper") is not { Element.ValueKind: not JsonValueKind.Null } paper)
+        {
+            return;
+        }
+
+        if (paper.Element.ValueKind != JsonValueKind.Object)
+        {
+            paper.Fault("wrong-kind", $"{paper.Quote()} should be an object with hold, sheets and folds");
+            return;
+        }
+
+        paper.OnlyMembers("hold", "sheets", "folds", "headGirth");
+        var hold = MemberCheck.Word<PaperHold>(paper, "hold", required: true);
+        MemberCheck.Whole(paper, "sheets", 1, 60, required: true);
+        MemberCheck.Whole(paper, "folds", 0, 4, required: true);
+        bool wraps = hold is PaperHold.Wrap or PaperHold.Tuck;
+        if (MemberCheck.Sourced(paper, "headGirth", "m", 0, 0.5, required: wraps) is 0)
+        {
+            paper.Member("headGirth")!.Value.Fault("out-of-range", "a head has a girth above 0, measure it");
+        }
+    }
+
+    private static void Water(JsonWalker aid, MethodKind? method)
+    {
+        if (aid.Member("water") is not { Element.ValueKind: not JsonValueKind.Null } water)
+        {
+            if (method is MethodKind.Wash or MethodKind.WashAndDry)
+            {
+                aid.Fault("missing-member", "an aid that washes needs water, add it");
+            }
+
+            return;
+        }
+
+        if (water.Element.ValueKind != JsonValueKind.Object)
+        {
+            water.Fault("wrong-kind", $"{water.Quote()} should be an object with gentleFlow, strongFlow and perClean");
+            return;
+        }
+
+        water.OnlyMembers("reservoir", "gentleFlow", "strongFlow", "perClean", "canBeWarm", "limitsTemperature", "plumbed", "needsSocket", "battery");
+        MemberCheck.Sourced(water, "reservoir", "ml", 1, 20_000, required: false);
+        double? gentle = MemberCheck.Sourced(water, "gentleFlow", "ml/s", 0.1, 1000, required: true);
+        double? strong = MemberCheck.Sourced(water, "strongFlow", "ml/s", 0.1, 1000, required: true);
+        if (gentle > strong)
+        {
+            water.Fault("not-in-order", "the gentle flow is more than the strong one, change them round");
+        }
+
+        MemberCheck.Sourced(water, "perClean", "ml", 1, 50_000, required: true);
+        foreach (string flag in (string[])["canBeWarm", "limitsTemperature", "plumbed", "needsSocket", "battery"])
+        {
+            MemberCheck.Flag(water, flag);
+        }
+    }
+}

@@ -1,0 +1,138 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using System.Text.Json;
+using ToiletAid.App.Files;
+using ToiletAid.Core.Catalogue;
+
+namespace ToiletAid.App.Stock;
+
+/// <summary>Reads a clinic's own stock and says everything that is wrong with it.</summary>
+/// <param name="below">The catalogue that it will lie over: its ids may be named in the file.</param>
+public sealed class StockReader(AidCatalogue below)
+{
+    /// <summary>Largest file that is read, bytes. The built-in catalogue takes about a fiftieth of it.</summary>
+    public const int MostBytes = 4 * 1024 * 1024;
+
+    private const int Format = 1;
+
+    private static readonly JsonDocumentOptions Lenient =
+        new() { MaxDepth = 16, AllowDuplicateProperties = false, CommentHandling = JsonCommentHandling.Skip, AllowTrailingCommas = true };
+
+    /// <summary>Reads a file.</summary>
+    /// <param name="path">Path of a regular file.</param>
+    public Checked<AidCatalogue> ReadFile(string path)
+    {
+        try
+        {
+            var file = new FileInfo(path);
+            if (!file.Exists)
+            {
+                return Refused("not-a-file", Directory.Exists(path) ? "it is a folder, give a file" : "there is no such file, check the path");
+            }
+
+            // Pipes and devices show no length, and opening one may never end.
+            return file.Length switch
+            {
+                0 => Refused("empty", "it is empty or not a regular file, give a catalogue"),
+                > MostBytes => Refused("too-large", "it is larger than any catalogue, check that it is the right file"),
+                _ => Read(File.ReadAllBytes(path)),
+            };
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException or ArgumentException)
+        {
+            return Refused("cannot-read", $"it cannot be read, {(e is ArgumentException ? "that is not a file name" : ProfileFile.Reason(e))}");
+        }
+    }
+
+    /// <summary>Reads text.</summary>
+    /// <param name="utf8">The text, UTF-8.</param>
+    public Checked<AidCatalogue> Read(ReadOnlyMemory<byte> utf8)
+    {
+        if (utf8.Span.StartsWith("\uFEFF"u8))
+        {
+            utf8 = utf8[3..];
+        }
+
+        try
+        {
+            using var document = JsonDocument.Parse(utf8, Lenient);
+            var issues = new List<Issue>();
+            var root = new JsonWalker(document.RootElement, string.Empty, issues);
+            Check(root);
+            if (issues.Count > 0)
+            {
+                return Checked<AidCatalogue>.Bad(issues);
+            }
+
+            var file = JsonSerializer.Deserialize(utf8.Span, KnowledgeJson.Default.CatalogueFile)!;
+            return Checked<AidCatalogue>.Good(new(file.Aids, file.AddOns));
+        }
+        catch (JsonException e)
+        {
+            return Checked<AidCatalogue>.Bad(Broken(e));
+        }
+        catch (InvalidOperationException)
+        {
+            // A string with half a surrogate pair or bytes that are not UTF-8 is found only when it is taken out.
+            return Refused("not-utf-8", "it has characters that are not UTF-8, save it as UTF-8");
+        }
+    }
+
+    private void Check(JsonWalker root)
+    {
+        if (root.Element.ValueKind != JsonValueKind.Object)
+        {
+            root.Fault("wrong-kind", "a catalogue is an object in braces with format, aids and addOns");
+            return;
+        }
+
+        root.OnlyMembers("format", "aids", "addOns");
+        if (root.Required("format") is { } format && !(format.Element.ValueKind == JsonValueKind.Number && format.Element.TryGetInt32(out int number) && number == Format))
+        {
+            format.Fault("unknown-format", $"{format.Quote()} is not a format that this program reads, use {Format}");
+        }
+
+        var aids = root.Required("aids")?.Items().ToImmutableArray() ?? [];
+        var addOns = root.Required("addOns")?.Items().ToImmutableArray() ?? [];
+        var names = new StockNames(
+            [.. below.Aids.Select(a => a.Id), .. aids.Select(Id).OfType<string>()],
+            [.. below.AddOns.Select(a => a.Id), .. addOns.Select(Id).OfType<string>()]);
+        Twice(aids);
+        Twice(addOns);
+        foreach (var aid in aids)
+        {
+            AidCheck.Check(aid, names);
+        }
+
+        foreach (var addOn in addOns)
+        {
+            AddOnCheck.Check(addOn);
+        }
+    }
+
+    private static void Twice(ImmutableArray<JsonWalker> items)
+    {
+        var seen = new HashSet<string>(StringComparer.Ordinal);
+        foreach (var item in items)
+        {
+            if (Id(item) is { } id && !seen.Add(id))
+            {
+                item.Fault("twice", $"{id} stands twice, keep one of them");
+            }
+        }
+    }
+
+    private static string? Id(JsonWalker item) =>
+        item.Member("id") is { Element.ValueKind: JsonValueKind.String } id ? id.Element.GetString() : null;
+
+    private static Checked<AidCatalogue> Refused(string code, string message) => Checked<AidCatalogue>.Bad(new Issue(code, string.Empty, message));
+
+    private static Issue Broken(JsonException e)
+    {
+        string place = string.Create(CultureInfo.InvariantCulture, $"line {(e.LineNumber ?? 0) + 1}, column {(e.BytePositionInLine ?? 0) + 1}");
+        string what = e.Message.Contains("duplicate", StringComparison.OrdinalIgnoreCase)
+            ? "a member stands twice, keep one of them"
+            : "this is not whole JSON, mend it here";
+        return new("broken-json", place, what);
+    }
+}

@@ -1,0 +1,28 @@
+using System.Text.Json;
+using ToiletAid.App.Files;
+
+namespace ToiletAid.App.Stock;
+
+/// <summary>Checks the costs of an aid or add-on.</summary>
+internal static class UpkeepCheck
+{
+    /// <summary>Checks them.</summary>
+    public static void Check(JsonWalker parent)
+    {
+        if (parent.Required("upkeep") is not { } upkeep)
+        {
+            return;
+        }
+
+        if (upkeep.Element.ValueKind != JsonValueKind.Object)
+        {
+            upkeep.Fault("wrong-kind", $"{upkeep.Quote()} should be an object with price, lifeYears and monthlyConsumables");
+            return;
+        }
+
+        upkeep.OnlyMembers("price", "lifeYears", "monthlyConsumables");
+        MemberCheck.Sourced(upkeep, "price", "money", 0, 1_000_000, required: true);
+        MemberCheck.Sourced(upkeep, "lifeYears", "years", 0.05, 100, required: true);
+        MemberCheck.Sourced(upkeep, "monthlyConsumables", "money", 0, 100_000, required: true);
+    }
+}

@@ -1,0 +1,35 @@
+using System.CommandLine;
+using Humanizer;
+using ToiletAid.App.Files;
+using ToiletAid.App.Stock;
+using ToiletAidTui.Host;
+
+namespace ToiletAidTui.Commands;
+
+/// <summary>Checks a clinic's own stock.</summary>
+internal static class AidsCheckCommand
+{
+    internal static Command Define(Terminal terminal)
+    {
+        var file = new Argument<string>("FILE") { Description = "File of the shape that toiletaid aids --format json prints." };
+        var command = new Command("check", "Check a file with the clinic's own aids and tell everything that is wrong with it.") { file };
+        command.SetAction(parsed =>
+        {
+            string path = parsed.GetValue(file)!;
+            var read = new StockReader(BuiltIn.Aids()).ReadFile(path);
+            if (read.TryGet(out var stock))
+            {
+                terminal.Output.WriteLine($"{path} is good. It has {"aid".ToQuantity(stock.Aids.Length)} and {"add-on".ToQuantity(stock.AddOns.Length)}.");
+                return ExitCode.Good;
+            }
+
+            foreach (var issue in read.Issues)
+            {
+                terminal.Error.WriteLine(issue.Sentence(path) + ".");
+            }
+
+            return ExitCode.InputRefused;
+        });
+        return command;
+    }
+}

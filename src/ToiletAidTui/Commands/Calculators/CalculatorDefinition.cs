@@ -1,0 +1,68 @@
+using System.CommandLine;
+using System.Text;
+using System.Text.Json;
+using ToiletAid.App.Calculators;
+using ToiletAid.App.Files;
+using ToiletAid.App.Wording;
+using ToiletAidTui.Host;
+
+namespace ToiletAidTui.Commands.Calculators;
+
+/// <summary>What all calculators share: options as text, text or JSON out, one sentence for each refused option.</summary>
+internal static class CalculatorDefinition
+{
+    /// <summary>Makes a calculator's command.</summary>
+    /// <param name="terminal">What it talks to.</param>
+    /// <param name="name">Name of the command.</param>
+    /// <param name="description">What it computes.</param>
+    /// <param name="options">Names without dashes, and descriptions.</param>
+    /// <param name="compute">Computes, or gives null after noting a fault.</param>
+    internal static Command Of(
+        Terminal terminal, string name, string description, IEnumerable<(string Name, string Description)> options, Func<CalculatorInput, Calculation?> compute)
+    {
+        var byName = options.ToDictionary(o => o.Name, o => new Option<string?>("--" + o.Name) { Description = o.Description }, StringComparer.Ordinal);
+        var format = Formats.Option(Formats.Text, Formats.Json);
+        var command = new Command(name, description);
+        foreach (var option in byName.Values)
+        {
+            command.Add(option);
+        }
+
+        command.Add(format);
+        command.SetAction(parsed =>
+        {
+            var input = new CalculatorInput(BuiltIn.Knowledge(), option => parsed.GetValue(byName[option]));
+            var calculation = compute(input);
+            foreach (string fault in input.Typed.Faults)
+            {
+                terminal.Error.WriteLine(fault);
+            }
+
+            if (calculation is null || input.Typed.Faults.Count > 0)
+            {
+                return ExitCode.WrongUsage;
+            }
+
+            Show(terminal, calculation, parsed.GetValue(format)!);
+            return ExitCode.Good;
+        });
+        return command;
+    }
+
+    private static void Show(Terminal terminal, Calculation calculation, string format)
+    {
+        if (format == Formats.Text)
+        {
+            new SpeechLines(terminal.Output, terminal.OutputIsTerminal ? terminal.Width : 0).Lines(calculation.Lines());
+            return;
+        }
+
+        using var buffer = new MemoryStream();
+        using (var json = new Utf8JsonWriter(buffer, AdviceJson.Indented))
+        {
+            calculation.Write(json);
+        }
+
+        terminal.Output.Write(Encoding.UTF8.GetString(buffer.GetBuffer(), 0, (int)buffer.Length) + "\n");
+    }
+}

@@ -1,0 +1,39 @@
+using ToiletAid.App.Calculators;
+using ToiletAid.App.Typed;
+using ToiletAid.Core;
+using ToiletAid.Core.Catalogue;
+
+namespace ToiletAidTui.Commands.Calculators;
+
+/// <summary>What one run of a calculator has to work with.</summary>
+/// <param name="knowledge">Built-in knowledge.</param>
+/// <param name="text">Text of an option by its name without dashes; null when it was not given.</param>
+internal sealed class CalculatorInput(Knowledge knowledge, Func<string, string?> text)
+{
+    internal Knowledge Knowledge { get; } = knowledge;
+
+    internal TypedOptions Typed { get; } = new(knowledge.Questions);
+
+    internal bool Has(string option) => text(option) is not null;
+
+    internal string? Text(string option) => text(option);
+
+    /// <summary>Reads options as answers to the questions of the same names.</summary>
+    internal void Answers(params ReadOnlySpan<string> questions)
+    {
+        foreach (string question in questions)
+        {
+            Typed.Answer(question, text(question));
+        }
+    }
+
+    /// <summary>An option as a quantity, SI; null when not given or refused.</summary>
+    internal double? Quantity(string option, QuantityQuestion asked) => Typed.Quantity(option, text(option), asked);
+
+    /// <summary>An option as a whole number; null when not given or refused.</summary>
+    internal int? Count(string option, int low, int high) =>
+        (int?)Quantity(option, QuantityQuestion.Of(option.Replace('-', ' '), low, high, "ratio") with { IsCount = true });
+
+    /// <summary>The aid of --aid, or null.</summary>
+    internal Aid? Aid() => Typed.Aid(Knowledge.Catalogue, text("aid"));
+}

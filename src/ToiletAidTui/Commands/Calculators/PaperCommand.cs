@@ -1,0 +1,61 @@
+using System.CommandLine;
+using ToiletAid.App.Calculators;
+using ToiletAid.App.Typed;
+using ToiletAid.Core.Catalogue;
+using ToiletAid.Core.Evidence;
+using ToiletAidTui.Host;
+
+namespace ToiletAidTui.Commands.Calculators;
+
+/// <summary>The calculator of paper.</summary>
+internal static class PaperCommand
+{
+    private const int MostSheets = 60;
+    private const int MostFolds = 4;
+
+    // Assumed when they are not given, as in the interview.
+    private const int UsualStool = 4;
+    private const double UsualCleans = 1.5;
+
+    internal static Command Define(Terminal terminal) => CalculatorDefinition.Of(
+        terminal,
+        "paper",
+        "How a folded strip sits on a head, whether it holds, and how much paper goes in a month.",
+        [
+            ("aid", "Id of an aid that takes paper; gives sheets, folds and girth unless they are given too."),
+            ("sheets", "Sheets in the strip, 1 to 60."),
+            ("folds", "How often the strip is folded in half, 0 to 4."),
+            ("girth", "Once round the head with its paper, such as \"9 cm\"; without it the strip is a pad."),
+            ("stool", "Usual Bristol stool type, 1 to 7. Type 4 when left out."),
+            ("cleans", "Cleans a day. 1.5 when left out."),
+        ],
+        Compute);
+
+    private static PaperCalculation? Compute(CalculatorInput input)
+    {
+        input.Answers("stool", "cleans");
+        var aid = input.Aid();
+        int? sheets = input.Count("sheets", 1, MostSheets), folds = input.Count("folds", 0, MostFolds);
+        double? girth = input.Quantity("girth", QuantityQuestion.Of("girth", 2, 40, "cm", "mm", "in", "m"));
+        if (aid is { Paper: null })
+        {
+            input.Typed.Fault("aid", $"{aid.Id} takes no paper. Use one of {string.Join(", ", input.Knowledge.Catalogue.Aids.Where(a => a.Paper is not null).Select(a => a.Id))}.");
+        }
+
+        if (!input.Has("aid") && !(input.Has("sheets") && input.Has("folds")))
+        {
+            input.Typed.Fault(input.Has("sheets") ? "folds" : "sheets", "It is missing. Give --sheets and --folds, or --aid.");
+        }
+
+        if (input.Typed.Faults.Count > 0)
+        {
+            return null;
+        }
+
+        var measured = girth is { } g ? new Sourced(g, g, g, Basis.Estimate, "Given on the command line.") : null;
+        var use = aid?.Paper ?? new PaperUse(measured is null ? PaperHold.Pad : PaperHold.Wrap, sheets!.Value, folds!.Value, measured);
+        use = use with { Sheets = sheets ?? use.Sheets, Folds = folds ?? use.Folds, HeadGirth = measured ?? use.HeadGirth };
+        int stool = input.Typed.Answers.Choice("stool") is { } type ? type[0] - '0' : UsualStool;
+        return new(input.Knowledge, use, stool, input.Typed.Answers.Si("cleans") ?? UsualCleans);
+    }
+}

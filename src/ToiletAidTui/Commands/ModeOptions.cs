@@ -1,0 +1,59 @@
+using System.CommandLine;
+using ToiletAidTui.Host;
+using ToiletAidTui.Settings;
+
+namespace ToiletAidTui.Commands;
+
+/// <summary>The options that choose the mode, and the choice.</summary>
+internal sealed class ModeOptions
+{
+    private readonly Option<bool> _linear = new("--linear") { Description = "Line by line, for screen readers and braille." };
+    private readonly Option<bool> _fullScreen = new("--full-screen") { Description = "On the whole terminal, whatever the settings say." };
+    private readonly Option<bool> _clear = new("--clear") { Description = "Clear the screen and what can be scrolled back to on leaving." };
+
+    /// <summary>Adds the options to a command.</summary>
+    internal void AddTo(Command command)
+    {
+        command.Options.Add(_linear);
+        command.Options.Add(_fullScreen);
+        command.Options.Add(_clear);
+    }
+
+    /// <summary>The mode and the settings; null after a sentence on what is wrong.</summary>
+    internal Manner? Choose(ParseResult parsed, Terminal terminal)
+    {
+        bool isTerminal = terminal.InputIsTerminal && terminal.OutputIsTerminal;
+        var choice = ModeChoice.Of(new()
+        {
+            LinearOption = parsed.GetValue(_linear),
+            FullScreenOption = parsed.GetValue(_fullScreen),
+            Variable = terminal.Variable,
+            IsTerminal = isTerminal,
+            ReaderRuns = WindowsReader.Runs,
+        });
+        if (choice.Fault is { } wrong)
+        {
+            terminal.Error.WriteLine(wrong);
+            return null;
+        }
+
+        var options = parsed.GetValue(_clear) ? new Dictionary<string, string> { [SettingList.ClearOnLeaving] = SettingList.Yes } : [];
+        var reader = SettingsReader.Usual(terminal.Variable);
+        if (reader.Read(options, out string? fault) is not { } settings)
+        {
+            terminal.Error.WriteLine(fault);
+            return null;
+        }
+
+        var mode = choice.Mode ?? (settings[SettingList.Mode] == ModeChoice.LinearWord ? Mode.Linear : Mode.FullScreen);
+        if (mode == Mode.FullScreen && (!isTerminal || IsDumb(terminal)))
+        {
+            terminal.Error.WriteLine("The full screen needs a terminal that can show it. Going on line by line.");
+            mode = Mode.Linear;
+        }
+
+        return new(mode, isTerminal && !IsDumb(terminal), settings, reader);
+    }
+
+    private static bool IsDumb(Terminal terminal) => !OperatingSystem.IsWindows() && terminal.Variable("TERM") is null or "" or "dumb";
+}

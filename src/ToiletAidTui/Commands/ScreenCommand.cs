@@ -1,0 +1,85 @@
+using ToiletAid.App.Files;
+using ToiletAid.Core;
+using ToiletAid.Core.Advising;
+using ToiletAid.Core.Explaining;
+using ToiletAidTui.FullScreen;
+using ToiletAidTui.Host;
+using ToiletAidTui.Screens;
+using ToiletAidTui.Settings;
+
+namespace ToiletAidTui.Commands;
+
+/// <summary>The program as screens: what is run when a person sits at the terminal.</summary>
+internal sealed class ScreenCommand(Terminal terminal, Knowledge knowledge, Advisor advisor, Manner manner, int top)
+{
+    private const string ClearAll = "\u001b[H\u001b[2J\u001b[3J";
+
+    /// <summary>Runs from the first screen, or from a visit that is already set up.</summary>
+    internal int Run(Visit? visit)
+    {
+        var desk = Desk();
+        var shell = new Shell(desk);
+        if (visit is not null)
+        {
+            StartPages.Begin(shell, visit);
+        }
+        else
+        {
+            shell.Push(desk.Drafts.Kept() is { } draft ? StartPages.Kept(draft) : StartPages.Start());
+        }
+
+        using var keeper = new Keeper(terminal, desk.Drafts, () => shell.Visit);
+        var options = new FullScreenOptions
+        {
+            Clock = terminal.Clock,
+            HighContrast = manner.Settings.HighContrast && terminal.Variable("NO_COLOR") is null or "",
+            IdleUntilHidden = manner.Settings.IdleUntilHidden,
+            IsStopped = () => keeper.HasStopped,
+        };
+        try
+        {
+            return End(keeper, new TwoModes(terminal, shell, options, keeper).Run(manner.Mode));
+        }
+        catch
+        {
+            keeper.Say("Stopped by a fault.");
+            throw;
+        }
+    }
+
+    private int End(Keeper keeper, Ending ending)
+    {
+        if (manner.Settings.ClearOnLeaving && manner.CanDraw)
+        {
+            terminal.Output.Write(ClearAll);
+            terminal.Output.Flush();
+        }
+
+        if (ending == Ending.Left)
+        {
+            return ExitCode.Good;
+        }
+
+        keeper.Say("Stopped.");
+        return keeper.HasStopped ? keeper.StopCode : ExitCode.Good;
+    }
+
+    private Desk Desk()
+    {
+        var files = new ProfileFile(knowledge.Questions);
+        return new()
+        {
+            Questions = knowledge.Questions,
+            Open = new QuestionPlanner(knowledge, advisor).Open,
+            Files = files,
+            KeepAnswers = v => new AnswerDraft(_ => { }, v.Path!, knowledge.Questions, v.Earlier is { IsProtected: true } ? terminal.Passphrase.GetUnasked : null).Attach(v),
+            Passphrase = terminal.Passphrase.GetUnasked,
+            Keys = manner.Settings.Keys,
+            Today = () => DateOnly.FromDateTime(terminal.Clock.GetLocalNow().DateTime),
+            Result = new AdviceParts(knowledge, advisor, top).Of,
+            Drafts = new(files, DraftFile.UsualFolder(terminal.Variable)),
+            Settings = (out string? fault) => manner.Reader.Read(new Dictionary<string, string>(), out fault),
+            Keep = new UserSettings(manner.Reader.UserPath).Set,
+        };
+    }
+}

@@ -1,0 +1,68 @@
+using System.CommandLine;
+using System.Text.Json;
+using ToiletAidTui.Host;
+using ToiletAidTui.Settings;
+
+namespace ToiletAidTui.Commands;
+
+/// <summary>Shows the settings and sets one.</summary>
+internal static class SettingsCommand
+{
+    internal static Command Define(Terminal terminal)
+    {
+        var format = Formats.Option(Formats.Text, Formats.Json);
+        var set = new Option<string?>("--set") { Description = "A setting of your own to keep, such as mode=linear." };
+        var command = new Command("settings", "Show each setting, its value and where the value came from.") { format, set };
+        command.SetAction(parsed =>
+        {
+            var reader = SettingsReader.Usual(terminal.Variable);
+            if (parsed.GetValue(set) is { } pair)
+            {
+                string[] parts = pair.Split('=', 2);
+                if ((parts.Length < 2 ? "The value of --set is not a name and a value, such as mode=linear." : new UserSettings(reader.UserPath).Set(parts[0].Trim(), parts[1].Trim())) is { } wrong)
+                {
+                    terminal.Error.WriteLine(wrong);
+                    return ExitCode.WrongUsage;
+                }
+            }
+
+            if (reader.Read(new Dictionary<string, string>(), out string? fault) is not { } settings)
+            {
+                terminal.Error.WriteLine(fault);
+                return ExitCode.WrongUsage;
+            }
+
+            if (parsed.GetValue(format) == Formats.Json)
+            {
+                Json(terminal.Output, settings);
+                return ExitCode.Good;
+            }
+
+            new SpeechLines(terminal.Output, terminal.Width).Lines(settings.Values.Select(v => v.Sentence));
+            return ExitCode.Good;
+        });
+        return command;
+    }
+
+    private static void Json(TextWriter output, SettingsSet settings)
+    {
+        using var buffer = new MemoryStream();
+        using (var json = new Utf8JsonWriter(buffer, new() { Indented = true, NewLine = "\n" }))
+        {
+            json.WriteStartArray();
+            foreach (var value in settings.Values)
+            {
+                json.WriteStartObject();
+                json.WriteString("name", value.Definition.Name);
+                json.WriteString("value", value.Value);
+                json.WriteString("source", value.Source);
+                json.WriteString("meaning", value.Definition.Meaning);
+                json.WriteEndObject();
+            }
+
+            json.WriteEndArray();
+        }
+
+        output.WriteLine(System.Text.Encoding.UTF8.GetString(buffer.GetBuffer(), 0, (int)buffer.Length));
+    }
+}

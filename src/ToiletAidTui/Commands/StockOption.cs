@@ -1,0 +1,34 @@
+using System.CommandLine;
+using ToiletAid.App.Stock;
+using ToiletAid.Core;
+using ToiletAidTui.Host;
+
+namespace ToiletAidTui.Commands;
+
+/// <summary>The option that lays a clinic's own stock over the built-in kinds.</summary>
+internal static class StockOption
+{
+    internal static Option<string?> Define() => new("--aids") { Description = "File with the clinic's own aids: same ids replace the built-in kinds, new ones are added." };
+
+    /// <summary>Knowledge with the stock over it; null after its faults were told.</summary>
+    internal static Knowledge? Over(Knowledge knowledge, string? file, Terminal terminal)
+    {
+        if (file is null)
+        {
+            return knowledge;
+        }
+
+        var read = new StockReader(knowledge.Catalogue).ReadFile(file);
+        if (read.TryGet(out var stock))
+        {
+            return knowledge with { Catalogue = knowledge.Catalogue.Under(stock) };
+        }
+
+        foreach (var issue in read.Issues)
+        {
+            terminal.Error.WriteLine(issue.Sentence(file) + ".");
+        }
+
+        return null;
+    }
+}

@@ -1,0 +1,77 @@
+extern alias TerminalGui;
+
+using TerminalGui::Terminal.Gui.App;
+using TerminalGui::Terminal.Gui.Drivers;
+using TerminalGui::Terminal.Gui.Input;
+using ToiletAidTui.Screens;
+
+namespace ToiletAidTui.FullScreen;
+
+/// <summary>Runs the screens on the whole terminal and gives it back as it was.</summary>
+/// <param name="shell">The screens.</param>
+/// <param name="options">How it behaves.</param>
+internal sealed class FullScreenHost(Shell shell, FullScreenOptions options)
+{
+    private const string WhiteOnBlack = "\u001b[97;40m";
+
+    private DateTimeOffset _lastKey;
+
+    /// <summary>Runs until the person leaves, goes on in linear mode, or a signal comes.</summary>
+    internal void Run()
+    {
+        Prepare();
+        using var app = Application.Create();
+        app.AppModel = AppModel.FullScreen;
+        Application.SetDefaultKeyBinding(Command.Quit, Bind.All(Key.F24));
+        app.Init(DriverRegistry.Names.ANSI);
+        app.Mouse.IsMouseDisabled = true;
+        app.Driver!.WriteRaw(EscSeqUtils.CSI_DisableMouseEvents);
+        using var screen = Build(app);
+        app.Run(screen);
+    }
+
+    /// <summary>Makes the view and the two measures that keep readers quiet; also for tests without a terminal.</summary>
+    internal AnswerScreen Build(IApplication app)
+    {
+        var screen = new AnswerScreen(shell);
+        var frames = new FrameWriter(options.HighContrast ? WhiteOnBlack : string.Empty);
+        screen.DrawComplete += (_, _) =>
+        {
+            string frame = frames.Compose(app.Driver!.GetOutputBuffer(), screen.Rows!, screen.IsEcho);
+            if (frame.Length > 0)
+            {
+                app.Driver.WriteRaw(frame);
+            }
+        };
+        _lastKey = options.Clock.GetUtcNow();
+        screen.KeyPressed = () => _lastKey = options.Clock.GetUtcNow();
+        app.Iteration += (_, _) =>
+        {
+            if (options.IsStopped())
+            {
+                shell.Ending = Ending.Stopped;
+                app.RequestStop();
+                return;
+            }
+
+            if (options.IdleUntilHidden > TimeSpan.Zero && !shell.IsHidden && options.Clock.GetUtcNow() - _lastKey >= options.IdleUntilHidden)
+            {
+                shell.Hide();
+                screen.Follow();
+            }
+
+            // The library would park its own, hidden cursor 25 times a second.
+            app.Driver?.SetCursorNeedsUpdate(false);
+        };
+        screen.Follow();
+        return screen;
+    }
+
+    /// <summary>The library reads settings from the current folder and the environment and asks the terminal for its colours; none of it is wanted.</summary>
+    private static void Prepare()
+    {
+        Environment.SetEnvironmentVariable("TUI_CONFIG", null);
+        Environment.SetEnvironmentVariable("NO_COLOR", "1");
+        Driver.SizeDetection = SizeDetectionMode.Polling;
+    }
+}

@@ -1,0 +1,93 @@
+using ToiletAidTui.Screens;
+
+namespace ToiletAidTui.Host;
+
+/// <summary>Sees to it that a signal, a lost terminal or a fault of the program loses no answer.</summary>
+internal sealed class Keeper : IDisposable
+{
+    private readonly Terminal _terminal;
+    private readonly DraftFile _drafts;
+    private readonly Func<Visit?> _visit;
+    private readonly Lock _lock = new();
+    private readonly Lock _drawing = new();
+    private readonly StopSignals? _signals;
+    private string? _said;
+
+    /// <summary>Starts to listen.</summary>
+    /// <param name="terminal">What the program talks to.</param>
+    /// <param name="drafts">Where answers are kept.</param>
+    /// <param name="visit">The visit under way.</param>
+    internal Keeper(Terminal terminal, DraftFile drafts, Func<Visit?> visit)
+    {
+        (_terminal, _drafts, _visit) = (terminal, drafts, visit);
+        _signals = terminal.InputIsTerminal ? new(Stop) : null;
+    }
+
+    /// <summary>True while a screen is drawn: then its loop stops and gives the terminal back, and the signal only keeps the answers.</summary>
+    internal bool IsDrawing
+    {
+        get
+        {
+            lock (_drawing)
+            {
+                return field;
+            }
+        }
+
+        set
+        {
+            lock (_drawing)
+            {
+                field = value;
+            }
+        }
+    }
+
+    /// <summary>True once a signal has come.</summary>
+    internal bool HasStopped => _signals is { HasCome: true };
+
+    /// <summary>Exit code of the signal that came.</summary>
+    internal int StopCode => _signals!.ExitCode;
+
+    /// <inheritdoc/>
+    public void Dispose() => _signals?.Dispose();
+
+    /// <summary>Keeps the answers, once.</summary>
+    internal void Keep()
+    {
+        lock (_lock)
+        {
+            _said ??= _visit() is { } visit ? _drafts.Keep(visit) : null;
+        }
+    }
+
+    /// <summary>Says that the program stopped and where the answers are.</summary>
+    internal void Say(string first)
+    {
+        Keep();
+        try
+        {
+            _terminal.Output.Flush();
+            _terminal.Error.WriteLine(_said is null ? first : $"{first} {_said}");
+            _terminal.Error.Flush();
+        }
+        catch (Exception e) when (e is IOException or ObjectDisposedException)
+        {
+            // The terminal is gone; the answers are kept, and nobody is there to be told.
+        }
+    }
+
+    private void Stop(StopSignals signals)
+    {
+        Keep();
+        lock (_drawing)
+        {
+            // Held until the end, so that nothing starts to draw on a terminal that is being left.
+            if (!IsDrawing)
+            {
+                Say("\nStopped.");
+                Environment.Exit(signals.ExitCode);
+            }
+        }
+    }
+}

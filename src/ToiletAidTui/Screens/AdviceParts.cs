@@ -1,0 +1,39 @@
+using System.Collections.Immutable;
+using ToiletAid.App.Wording;
+using ToiletAid.Core;
+using ToiletAid.Core.Advising;
+using ToiletAid.Core.Person;
+
+namespace ToiletAidTui.Screens;
+
+/// <summary>Advice in parts: the whole first, in the words of the linear mode, then what a therapist looks up again.</summary>
+/// <param name="knowledge">Questions and rules.</param>
+/// <param name="advisor">Where advice comes from.</param>
+/// <param name="top">How many plans to give.</param>
+internal sealed class AdviceParts(Knowledge knowledge, Advisor advisor, int top)
+{
+    private readonly AdviceText _text = new(knowledge);
+
+    /// <summary>The result of a visit.</summary>
+    internal ImmutableArray<ResultPart> Of(Session session)
+    {
+        var advice = advisor.Advise(session.Answers);
+        var shown = advice.Ranked.Where(p => p.BeatenBy is null).Take(top).ToList();
+        var parts = ImmutableArray.CreateBuilder<ResultPart>();
+        parts.Add(new("Result", [.. _text.Lines(advice, session.Answers, top)]));
+        Add(parts, "Reasons", shown.SelectMany(p => AdviceText.Reasons(p).Prepend(Heading(p))));
+        Add(parts, "Cautions", shown.Where(p => !p.Cautions.IsEmpty).SelectMany(p => p.Cautions.Select(AdviceText.Sentence).Prepend(Heading(p))));
+        Add(parts, "Ruled out", advice.RuledOut.Select(a => $"{a.Aid.Name}. {AdviceText.Sentence(a.Reasons[0])}"));
+        return parts.ToImmutable();
+    }
+
+    private static string Heading(RankedPlan plan) => $"Place {plan.Rank}. {PlanText.Name(plan.Plan)}.";
+
+    private static void Add(ImmutableArray<ResultPart>.Builder parts, string title, IEnumerable<string> lines)
+    {
+        if (lines.ToImmutableArray() is { IsEmpty: false } some)
+        {
+            parts.Add(new(title, some));
+        }
+    }
+}

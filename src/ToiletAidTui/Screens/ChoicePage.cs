@@ -1,0 +1,30 @@
+namespace ToiletAidTui.Screens;
+
+/// <summary>A question with one answer out of several.</summary>
+internal sealed class ChoicePage : QuestionPage
+{
+    private readonly ListCursor _place;
+
+    internal ChoicePage(Visit visit, bool withTopic)
+        : base(visit, withTopic) =>
+        _place = new([.. Step.Question.Options.Select(o => o.Label)]);
+
+    internal override IEnumerable<string> AnswerForms => _place.Index < 0
+        ? [Prompt]
+        : [$"Option {_place.Index + 1} of {Step.Question.Options.Length}: {Label}", $"Option {_place.Index + 1}: {Label}"];
+
+    private string Label => Step.Question.Options[_place.Index].Label + HowSuffix;
+
+    /// <inheritdoc/>
+    protected override void Answering(Shell shell, KeyPress key)
+    {
+        if (_place.Move(key))
+        {
+            Refuse(string.Empty, string.Empty);
+        }
+        else if (key.Act == Act.Enter)
+        {
+            Submit(shell, _place.Index < 0 ? string.Empty : $"{_place.Index + 1}");
+        }
+    }
+}

@@ -1,0 +1,66 @@
+using ToiletAid.App.Sessions;
+using ToiletAidTui.Host;
+
+namespace ToiletAidTui.Screens;
+
+/// <summary>Screens that can be reached from every other one.</summary>
+internal static class CommonPages
+{
+    internal const string HelpName = "help";
+    internal const string MenuName = "menu";
+
+    /// <summary>Help: first for the screen in front, then the keys.</summary>
+    internal static Page Help(Shell shell) => new TextPage(HelpName,
+    [
+        "Help.",
+        .. shell.Current.Help(),
+        "Up and Down go from one entry to the next and back. Home and End go to the first and the last.",
+        "A digit goes to the entry of that number, a letter to the next entry that begins with it.",
+        "Enter takes the entry. Page Down and Page Up show text that does not fit.",
+        .. shell.Desk.Keys.Bindings.Select(b => $"{b.Label}: {string.Join(" or ", b.Keys.Select(KeyMap.Words))}."),
+    ]);
+
+    /// <summary>Every action, for keys that a terminal or a reader keeps for itself.</summary>
+    internal static Page Menu(Shell shell) => new ListPage(MenuName, "Menu.", [], [.. shell.Desk.Keys.Bindings
+        .Where(b => b.Act != Act.Menu)
+        .Select(b => new Entry($"{b.Label}, {KeyMap.Words(b.Keys[0])}", s => Run(s, b.Act))),
+        new Entry("Start screen", StartPages.Home)]);
+
+    /// <summary>What was answered so far.</summary>
+    internal static Page Answers(Shell shell) => new TextPage("answers", ["Answers so far.", .. shell.Visit is { } visit ? QuestionText.Given(visit.Engine) : ["No answers yet."]]);
+
+    /// <summary>Leaves, after a question when something is not saved.</summary>
+    internal static void Leave(Shell shell) => Unless(shell, "leave", "Leave and lose the answers", s =>
+    {
+        DraftFile.Remove(s.Visit?.Draft);
+        s.Ending = Ending.Left;
+    });
+
+    /// <summary>Asks before answers are lost.</summary>
+    internal static void Unless(Shell shell, string name, string losing, Action<Shell> then)
+    {
+        if (shell.Visit is not { IsUnsaved: true })
+        {
+            then(shell);
+            return;
+        }
+
+        shell.Push(new ListPage(name, "The answers are not saved.", [],
+        [
+            new("Go back to the answers", s => s.Pop()),
+            new("Save them first", s =>
+            {
+                s.Pop();
+                SavePages.Save(s);
+            }),
+            new(losing, then),
+        ]));
+    }
+
+    /// <summary>From the menu: back to the screen it came from, and the key there.</summary>
+    private static void Run(Shell shell, Act act)
+    {
+        shell.Pop();
+        shell.Press(new(act));
+    }
+}

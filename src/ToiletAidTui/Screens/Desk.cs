@@ -1,0 +1,45 @@
+using System.Collections.Immutable;
+using ToiletAid.App.Files;
+using ToiletAid.Core.Interview;
+using ToiletAid.Core.Person;
+using ToiletAidTui.Host;
+using ToiletAidTui.Settings;
+
+namespace ToiletAidTui.Screens;
+
+/// <summary>What the screens work with.</summary>
+internal sealed class Desk
+{
+    /// <summary>The questions.</summary>
+    internal required QuestionSet Questions { get; init; }
+
+    /// <summary>The questions still to be asked at a depth, the next one first.</summary>
+    internal required Func<Depth, Answers, ImmutableArray<Question>> Open { get; init; }
+
+    /// <summary>Profiles on disk.</summary>
+    internal required ProfileFile Files { get; init; }
+
+    /// <summary>The passphrase of protected profiles, as far as it is known.</summary>
+    internal Func<string?> Passphrase { get; init; } = () => null;
+
+    /// <summary>Keeps the answers of a visit that has a file on disk from now on.</summary>
+    internal Action<Visit> KeepAnswers { get; init; } = _ => { };
+
+    /// <summary>Which key does what.</summary>
+    internal required KeyMap Keys { get; init; }
+
+    /// <summary>The day of a visit that starts now.</summary>
+    internal required Func<DateOnly> Today { get; init; }
+
+    /// <summary>The result of a visit, in parts: title and lines; the first part is shown at once.</summary>
+    internal required Func<Session, ImmutableArray<ResultPart>> Result { get; init; }
+
+    /// <summary>Answers of stopped visits.</summary>
+    internal required DraftFile Drafts { get; init; }
+
+    /// <summary>Reads the settings as they stand.</summary>
+    internal required SettingsSource Settings { get; init; }
+
+    /// <summary>Keeps a setting of the user; gives why not, one sentence, or null.</summary>
+    internal required Func<string, string, string?> Keep { get; init; }
+}

@@ -1,0 +1,10 @@
+using System.Collections.Immutable;
+
+namespace ToiletAidTui.Screens;
+
+/// <summary>The keys of one action.</summary>
+/// <param name="Act">The action.</param>
+/// <param name="Name">Its name in the settings.</param>
+/// <param name="Label">How it is read.</param>
+/// <param name="Keys">Its keys; the first is the one that is told.</param>
+internal sealed record KeyBinding(Act Act, string Name, string Label, ImmutableArray<string> Keys);

@@ -1,0 +1,98 @@
+using System.Collections.Immutable;
+using System.Globalization;
+
+namespace ToiletAidTui.Screens;
+
+/// <summary>Which key does what. The first key of an action is the one that is named on the screen.</summary>
+internal sealed class KeyMap
+{
+    /// <summary>
+    /// Keys as built in. Plain letters are left to typing; Control A, B, L, N and X are left to console readers and terminal
+    /// multiplexers, Insert and Alt to every reader. A reader that takes F1 to F8 for itself leaves F9 and the Control keys.
+    /// </summary>
+    internal static readonly ImmutableArray<KeyBinding> BuiltIn =
+    [
+        new(Act.Help, "help", "Help", ["F1", "Ctrl+G"]),
+        new(Act.Linear, "linear", "Go on in linear mode", ["F2", "Ctrl+P"]),
+        new(Act.Menu, "menu", "Menu of every action", ["F9"]),
+        new(Act.Back, "back", "Go back", ["Esc", "Ctrl+W"]),
+        new(Act.Repeat, "repeat", "Say the screen again", ["Ctrl+Y"]),
+        new(Act.Answers, "answers", "Answers so far", ["Ctrl+E"]),
+        new(Act.Unknown, "unknown", "Not known", ["Ctrl+U"]),
+        new(Act.How, "how", "How the answer was obtained", ["Ctrl+O"]),
+        new(Act.Type, "type", "Type the answer", ["Ctrl+T"]),
+        new(Act.Finish, "finish", "Ask no more, give the result", ["Ctrl+R"]),
+        new(Act.Save, "save", "Save", ["Ctrl+S"]),
+        new(Act.Hide, "hide", "Hide the screen", ["F12"]),
+        new(Act.Leave, "leave", "Leave", ["Ctrl+Q", "Ctrl+C"]),
+    ];
+
+    private static readonly Dictionary<string, Act> Fixed = new(StringComparer.OrdinalIgnoreCase)
+    {
+        ["CursorUp"] = Act.Up,
+        ["Shift+Tab"] = Act.Up,
+        ["CursorDown"] = Act.Down,
+        ["Tab"] = Act.Down,
+        ["CursorLeft"] = Act.Left,
+        ["CursorRight"] = Act.Right,
+        ["Home"] = Act.First,
+        ["End"] = Act.Last,
+        ["PageUp"] = Act.PageUp,
+        ["PageDown"] = Act.PageDown,
+        ["Enter"] = Act.Enter,
+        ["Backspace"] = Act.Erase,
+        ["Delete"] = Act.Delete,
+    };
+
+    private readonly Dictionary<string, Act> _acts = new(Fixed, StringComparer.OrdinalIgnoreCase);
+
+    private KeyMap(ImmutableArray<KeyBinding> bindings)
+    {
+        Bindings = bindings;
+        foreach (var binding in bindings)
+        {
+            foreach (string key in binding.Keys)
+            {
+                _acts[key] = binding.Act;
+            }
+        }
+    }
+
+    /// <summary>Every binding, in the order of the menu.</summary>
+    internal ImmutableArray<KeyBinding> Bindings { get; }
+
+    /// <summary>The keys as built in, with the given ones in their place.</summary>
+    /// <param name="changed">Keys by name of action, such as F5 for help; several with spaces between them.</param>
+    /// <param name="fault">What is wrong, as one sentence; null when nothing is.</param>
+    internal static KeyMap Make(IReadOnlyDictionary<string, string> changed, out string? fault)
+    {
+        fault = changed.Keys.FirstOrDefault(k => !BuiltIn.Any(b => b.Name == k)) is { } unknown ? $"There is no action called {unknown}." : null;
+        var bindings = BuiltIn.Select(b => changed.TryGetValue(b.Name, out string? keys) ? b with { Keys = [.. keys.Split(' ', StringSplitOptions.RemoveEmptyEntries)] } : b).ToImmutableArray();
+        if (bindings.FirstOrDefault(b => b.Keys.IsEmpty || b.Keys.Any(k => !IsKey(k))) is { } bad)
+        {
+            fault ??= $"The key for {bad.Name} is not one that can be used. Use F1 to F12, Esc, or Ctrl+ and a letter.";
+        }
+
+        var twice = bindings.SelectMany(b => b.Keys).GroupBy(k => k, StringComparer.OrdinalIgnoreCase).FirstOrDefault(g => g.Count() > 1);
+        fault ??= twice is null ? null : $"The key {twice.Key} is given to two actions.";
+        return new(fault is null ? bindings : BuiltIn);
+    }
+
+    /// <summary>What a key does; null when nothing.</summary>
+    internal Act? Find(string key) => _acts.TryGetValue(key, out var act) ? act : null;
+
+    /// <summary>The key of an action, in words.</summary>
+    internal string Words(Act act) => Words(Bindings.First(b => b.Act == act).Keys[0]);
+
+    /// <summary>A key in words that can be read aloud.</summary>
+    internal static string Words(string key) => key.Replace("Ctrl+", "Control ", StringComparison.OrdinalIgnoreCase).Replace("Esc", "Escape", StringComparison.Ordinal);
+
+    /// <summary>True for one or several keys that can be used, with spaces between them.</summary>
+    internal static bool AreKeys(string keys) => keys.Split(' ', StringSplitOptions.RemoveEmptyEntries) is { Length: > 0 } all && all.All(IsKey);
+
+    /// <summary>Function keys, Escape, and Control with a letter that is not Enter, Tab or Backspace in a terminal.</summary>
+    private static bool IsKey(string key) =>
+        key.Equals("Esc", StringComparison.OrdinalIgnoreCase)
+        || (key.Length is 2 or 3 && key[0] is 'F' or 'f' && int.TryParse(key.AsSpan(1), NumberStyles.None, CultureInfo.InvariantCulture, out int n) && n is >= 1 and <= 12)
+        || (key.Length == 6 && key.StartsWith("Ctrl+", StringComparison.OrdinalIgnoreCase) && char.IsAsciiLetter(key[5]) && !"HIJM".Contains(char.ToUpperInvariant(key[5]), StringComparison.Ordinal));
+}

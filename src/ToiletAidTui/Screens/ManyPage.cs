@@ -1,0 +1,80 @@
+namespace ToiletAidTui.Screens;
+
+/// <summary>A question with any number of answers: Space chooses, Enter takes what is chosen.</summary>
+internal sealed class ManyPage : QuestionPage
+{
+    private readonly ListCursor _place;
+    private readonly SortedSet<int> _chosen = [];
+    private bool _none;
+
+    internal ManyPage(Visit visit, bool withTopic)
+        : base(visit, withTopic)
+    {
+        _place = new([.. Step.Question.Options.Select(o => o.Label)]);
+        Lines = [.. base.Lines, "Space says yes or no. 0 is none of them."];
+    }
+
+    internal override IReadOnlyList<string> Lines { get; }
+
+    internal override IEnumerable<string> AnswerForms
+    {
+        get
+        {
+            if (_none)
+            {
+                return [$"Option 0: none of them{HowSuffix}"];
+            }
+
+            if (_place.Index < 0)
+            {
+                return [Prompt];
+            }
+
+            string label = Step.Question.Options[_place.Index].Label + HowSuffix;
+            string place = $"{_place.Index + 1} of {Step.Question.Options.Length}";
+            return _chosen.Contains(_place.Index)
+                ? [$"Option {place}, yes: {label}", $"Yes, {place}: {label}", $"Yes: {label}"]
+                : [$"Option {place}, no: {label}", $"No, {place}: {label}", $"No: {label}"];
+        }
+    }
+
+    /// <inheritdoc/>
+    protected override void Answering(Shell shell, KeyPress key)
+    {
+        bool starts = key.Text == "0" && !_place.Continues;
+        if (key.Text == " " && _place.Index >= 0 && !_none)
+        {
+            Refuse(string.Empty, string.Empty);
+            if (!_chosen.Remove(_place.Index))
+            {
+                _chosen.Add(_place.Index);
+            }
+        }
+        else if (starts)
+        {
+            Refuse(string.Empty, string.Empty);
+            _chosen.Clear();
+            _none = true;
+        }
+        else if (_place.Move(key))
+        {
+            Refuse(string.Empty, string.Empty);
+            _none = false;
+        }
+        else if (key.Act == Act.Enter)
+        {
+            Take(shell);
+        }
+    }
+
+    private void Take(Shell shell)
+    {
+        if (!_none && _chosen.Count == 0 && _place.Index >= 0)
+        {
+            Refuse("Error: Nothing is chosen. Space says yes, 0 is none of them.", string.Empty);
+            return;
+        }
+
+        Submit(shell, _none ? "none" : string.Join(' ', _chosen.Select(i => i + 1)));
+    }
+}

@@ -1,0 +1,77 @@
+using ToiletAid.Core.Person;
+
+namespace ToiletAidTui.Screens;
+
+/// <summary>Saving: the code of the person, the file, and what came of it.</summary>
+internal static class SavePages
+{
+    /// <summary>Saves the visit, asking for what is not known yet.</summary>
+    internal static void Save(Shell shell)
+    {
+        if (shell.Visit is not { IsUnsaved: true } visit)
+        {
+            shell.Show(shell.Visit is null ? "There is nothing to save." : "There is nothing to save that is not saved.");
+            return;
+        }
+
+        if (visit.Earlier is null && visit.Person is null)
+        {
+            shell.Push(Code(visit));
+            return;
+        }
+
+        if (visit.Path is null)
+        {
+            shell.Push(File(visit));
+            return;
+        }
+
+        Write(shell, visit);
+    }
+
+    private static EditPage Code(Visit visit) => new("code", ["Save. A code of the person is needed, never a name."], "Code, such as K-014", "Not taken. Code", (shell, typed) =>
+    {
+        if (PersonCode.Fault(typed) is { } fault)
+        {
+            return $"{(typed.Length == 0 ? "That" : "The code")} {fault}.";
+        }
+
+        visit.Person = typed;
+        shell.Pop();
+        Save(shell);
+        return null;
+    });
+
+    private static EditPage File(Visit visit)
+    {
+        string usual = $"{visit.Person}.json";
+        return new("file", [$"Save. Enter alone takes {usual} in {Directory.GetCurrentDirectory()}."], "File", "Not saved. File", (shell, typed) =>
+        {
+            string path = typed.Length == 0 ? usual : typed;
+            if (Path.Exists(path))
+            {
+                if (!shell.Desk.Files.Open(path, shell.Desk.Passphrase).TryGet(out var earlier) || earlier.Profile.Person != visit.Person)
+                {
+                    return $"{path} is there already and is not a profile of {visit.Person}. Give another file.";
+                }
+
+                visit.Earlier = earlier;
+            }
+
+            visit.Path = path;
+            if (visit.Save(shell.Desk.Passphrase) is { } fault)
+            {
+                visit.Path = null;
+                return $"{path} could not be written, {fault}.";
+            }
+
+            shell.Pop(Saved(visit));
+            return null;
+        });
+    }
+
+    private static void Write(Shell shell, Visit visit) =>
+        shell.Show(visit.Save(shell.Desk.Passphrase) is { } fault ? $"{visit.Path} could not be written, {fault}. The answers are still here." : Saved(visit));
+
+    private static string Saved(Visit visit) => string.Join(' ', visit.Said);
+}

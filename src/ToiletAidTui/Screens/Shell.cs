@@ -1,0 +1,139 @@
+namespace ToiletAidTui.Screens;
+
+/// <summary>The screens of the program: which one is shown and what the keys that work everywhere do. It draws nothing.</summary>
+/// <param name="desk">What the screens work with.</param>
+internal sealed class Shell(Desk desk)
+{
+    private readonly Stack<Page> _pages = new();
+
+    /// <summary>What the screens work with.</summary>
+    internal Desk Desk => desk;
+
+    /// <summary>The visit under way; null before one is started.</summary>
+    internal Visit? Visit { get; set; }
+
+    /// <summary>The screen that is shown.</summary>
+    internal Page Current => _pages.Peek();
+
+    /// <summary>A line that is said before the screen's own lines: what the last key led to.</summary>
+    internal string Opening { get; private set; } = string.Empty;
+
+    /// <summary>Goes up each time a screen is to be said from its top.</summary>
+    internal int Turn { get; private set; }
+
+    /// <summary>Why the front end has to stop.</summary>
+    internal Ending Ending { get; set; }
+
+    /// <summary>True while nothing of the visit may be seen.</summary>
+    internal bool IsHidden { get; private set; }
+
+    /// <summary>The lines of the screen with the opening.</summary>
+    internal IReadOnlyList<string> Lines => IsHidden ? ["The screen is hidden."] : Opening.Length > 0 ? [Opening, .. Current.Lines] : Current.Lines;
+
+    /// <summary>Shows a screen in front of the others.</summary>
+    internal void Push(Page page, string opening = "")
+    {
+        _pages.Push(page);
+        Show(opening);
+    }
+
+    /// <summary>Shows a screen in place of the one in front.</summary>
+    internal void Replace(Page page, string opening = "")
+    {
+        _pages.TryPop(out _);
+        Push(page, opening);
+    }
+
+    /// <summary>Puts a screen with the same text in place of the one in front: only the answer line is said.</summary>
+    internal void Swap(Page page)
+    {
+        _pages.Pop();
+        _pages.Push(page);
+    }
+
+    /// <summary>Shows a screen in place of all.</summary>
+    internal void Restart(Page page, string opening = "")
+    {
+        _pages.Clear();
+        Push(page, opening);
+    }
+
+    /// <summary>Takes the screen in front away; the last one stays.</summary>
+    internal void Pop(string opening = "")
+    {
+        if (_pages.Count > 1)
+        {
+            _pages.Pop();
+            Show(opening);
+            return;
+        }
+
+        Show($"This is the first screen. {desk.Keys.Words(Act.Leave)} leaves.");
+    }
+
+    /// <summary>Says the screen again.</summary>
+    internal void Show(string opening = "")
+    {
+        Opening = opening;
+        Turn++;
+    }
+
+    /// <summary>Hides everything until Enter is pressed.</summary>
+    internal void Hide()
+    {
+        if (!IsHidden)
+        {
+            IsHidden = true;
+            Turn++;
+        }
+    }
+
+    /// <summary>Acts on a key.</summary>
+    internal void Press(KeyPress key)
+    {
+        if (IsHidden)
+        {
+            if (key.Act == Act.Enter)
+            {
+                IsHidden = false;
+                Turn++;
+            }
+
+            return;
+        }
+
+        switch (key.Act)
+        {
+            case Act.Help when Current.Name != CommonPages.HelpName:
+                Push(CommonPages.Help(this));
+                break;
+            case Act.Menu when Current.Name != CommonPages.MenuName:
+                Push(CommonPages.Menu(this));
+                break;
+            case Act.Answers:
+                Push(CommonPages.Answers(this));
+                break;
+            case Act.Save:
+                SavePages.Save(this);
+                break;
+            case Act.Leave:
+                CommonPages.Leave(this);
+                break;
+            case Act.Linear:
+                Ending = Ending.OtherMode;
+                break;
+            case Act.Repeat:
+                Show();
+                break;
+            case Act.Hide:
+                Hide();
+                break;
+            case Act.Back:
+                Current.Back(this);
+                break;
+            default:
+                Current.Press(this, key);
+                break;
+        }
+    }
+}

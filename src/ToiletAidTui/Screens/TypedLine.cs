@@ -1,0 +1,54 @@
+namespace ToiletAidTui.Screens;
+
+/// <summary>A line being typed.</summary>
+internal sealed class TypedLine
+{
+    /// <summary>No answer is longer.</summary>
+    private const int LongestLine = 400;
+
+    /// <summary>What is typed so far.</summary>
+    internal string Text { get; private set; } = string.Empty;
+
+    /// <summary>Where the next character goes.</summary>
+    internal int Caret { get; private set; }
+
+    /// <summary>Takes what is typed out and starts anew.</summary>
+    internal string Take()
+    {
+        string text = Text;
+        (Text, Caret) = (string.Empty, 0);
+        return text;
+    }
+
+    /// <summary>Edits, where the key is one that edits; false where it is not.</summary>
+    internal bool Edit(KeyPress key)
+    {
+        switch (key.Act)
+        {
+            case Act.Text when Text.Length < LongestLine:
+                Text = Text.Insert(Caret, key.Text);
+                Caret += key.Text.Length;
+                return true;
+            case Act.Erase when Caret > 0:
+                Text = Text.Remove(--Caret, 1);
+                return true;
+            case Act.Delete when Caret < Text.Length:
+                Text = Text.Remove(Caret, 1);
+                return true;
+            case Act.Left when Caret > 0:
+                Caret--;
+                return true;
+            case Act.Right when Caret < Text.Length:
+                Caret++;
+                return true;
+            case Act.First:
+                Caret = 0;
+                return true;
+            case Act.Last:
+                Caret = Text.Length;
+                return true;
+            default:
+                return false;
+        }
+    }
+}

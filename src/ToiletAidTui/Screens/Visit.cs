@@ -1,0 +1,91 @@
+using System.Collections.Immutable;
+using ToiletAid.App.Files;
+using ToiletAid.App.Sessions;
+using ToiletAid.App.Store;
+using ToiletAid.Core.Interview;
+using ToiletAid.Core.Person;
+using ToiletAidTui.Host;
+
+namespace ToiletAidTui.Screens;
+
+/// <summary>One visit under way, whichever mode shows it.</summary>
+/// <param name="questions">The questions.</param>
+/// <param name="open">The questions still to be asked, the next one first.</param>
+/// <param name="depth">How much is asked.</param>
+/// <param name="day">Day of the visit.</param>
+internal sealed class Visit(QuestionSet questions, Func<Depth, Answers, ImmutableArray<Question>> open, Depth depth, DateOnly day)
+{
+    private Answers _saved = Answers.None;
+
+    /// <summary>The interview.</summary>
+    internal InterviewEngine Engine { get; } = new(questions, answers => open(depth, answers));
+
+    /// <summary>How much is asked.</summary>
+    internal Depth Depth => depth;
+
+    /// <summary>What was saved about the person before; null for a new person.</summary>
+    internal StoredProfile? Earlier { get; set; }
+
+    /// <summary>The file that it is saved in; null until the person names one.</summary>
+    internal string? Path { get; set; }
+
+    /// <summary>Code of the person; null until it is given.</summary>
+    internal string? Person { get; set; }
+
+    /// <summary>The file in which its answers are kept since a signal or a fault stopped the program; null for none.</summary>
+    internal string? Draft { get; set; }
+
+    /// <summary>The visit as it stands.</summary>
+    internal Session Session => new(day, depth, Engine.AnswersSoFar);
+
+    /// <summary>True while something was answered that is not in the file.</summary>
+    internal bool IsUnsaved => Session.Answers is var answers && answers.Ids.Any() && !ReferenceEquals(answers, _saved);
+
+    /// <summary>Keeps each answer on disk while the visit lasts; null when it has no file yet.</summary>
+    internal AnswerDraft? Kept { get; set; }
+
+    /// <summary>What the last save led to, a sentence an item.</summary>
+    internal ImmutableArray<string> Said { get; private set; } = [];
+
+    /// <summary>Saves in <see cref="Path"/>; gives why not, as the end of a sentence, or null.</summary>
+    /// <param name="passphrase">Asked when the file is protected.</param>
+    internal string? Save(Func<string?> passphrase)
+    {
+        var session = Session;
+        try
+        {
+            ProfileFolder.Prepare(Path!);
+            var saved = new ProfileStore(questions).Add(Path!, Earlier?.Profile.Person ?? Person!, session, Earlier, passphrase);
+            if (!saved.TryGet(out var now))
+            {
+                if (saved.Issues[0].Code == "removed")
+                {
+                    // The next try starts a new file, with this visit only.
+                    (Person, Earlier) = (Earlier!.Profile.Person, null);
+                }
+
+                return saved.Issues[0].Message;
+            }
+
+            Said = Words(now);
+            (Earlier, Person) = (now.Stored, now.Stored.Profile.Person);
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            return ProfileFile.Reason(e);
+        }
+
+        _saved = session.Answers;
+        Kept?.Discard();
+        DraftFile.Remove(Draft);
+        Draft = null;
+        return null;
+    }
+
+    private ImmutableArray<string> Words(Saved saved)
+    {
+        int others = saved.AddedElsewhere.Length;
+        string last = saved.WasThere ? $"This session is in {Path} already." : $"Saved as {saved.Stored.Profile.Person} in {Path}.";
+        return others == 0 ? [last] : [$"In the meantime {others} other {(others == 1 ? "session" : "sessions")} of this person came from elsewhere. All are kept.", last];
+    }
+}

@@ -1,0 +1,36 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using ToiletAidTui.Screens;
+
+namespace ToiletAidTui.Settings;
+
+/// <summary>Every setting that there is.</summary>
+internal static class SettingList
+{
+    internal const string Mode = "mode";
+    internal const string Contrast = "contrast";
+    internal const string IdleMinutes = "idle-minutes";
+    internal const string ClearOnLeaving = "clear-on-leaving";
+    internal const string Keys = "keys:";
+    internal const string High = "high";
+    internal const string Yes = "yes";
+
+    /// <summary>Longest time after which a screen can be hidden: a working day.</summary>
+    private const int MostIdleMinutes = 480;
+
+    /// <summary>The settings, in the order in which they are listed.</summary>
+    internal static readonly ImmutableArray<SettingDefinition> All =
+    [
+        new(Mode, "full-screen", "How the program talks on a terminal.", "linear or full-screen", v => v is "linear" or "full-screen"),
+        new(Contrast, "terminal", "Colours of the full screen: the terminal's own, or white on black.", "terminal or high", v => v is "terminal" or High),
+        new(IdleMinutes, "10", "After this many minutes without a key the full screen is hidden. 0 is never.", "a whole number from 0 to 480", IsMinutes),
+        new(ClearOnLeaving, "no", "Clears the screen and what can be scrolled back to on leaving.", "yes or no", v => v is Yes or "no"),
+        .. KeyMap.BuiltIn.Select(b => new SettingDefinition(Keys + b.Name, string.Join(' ', b.Keys), $"Keys for: {b.Label}.", "F1 to F12, Esc, or Ctrl+ and a letter, several with spaces between them", v => KeyMap.AreKeys(v))),
+    ];
+
+    /// <summary>The setting called <paramref name="name"/>, or null.</summary>
+    internal static SettingDefinition? Find(string name) => All.FirstOrDefault(d => d.Name.Equals(name, StringComparison.OrdinalIgnoreCase));
+
+    private static bool IsMinutes(string value) =>
+        int.TryParse(value, NumberStyles.None, CultureInfo.InvariantCulture, out int minutes) && minutes <= MostIdleMinutes;
+}

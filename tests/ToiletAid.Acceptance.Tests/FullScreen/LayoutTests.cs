@@ -1,0 +1,142 @@
+extern alias TerminalGui;
+
+using ToiletAid.Acceptance.Tests.Readers;
+using ToiletAid.Core.Interview;
+using ToiletAid.TestKit;
+using ToiletAidTui.Screens;
+using Key = TerminalGui::Terminal.Gui.Input.Key;
+
+namespace ToiletAid.Acceptance.Tests.FullScreen;
+
+/// <summary>Every question on a small, a usual and a large terminal.</summary>
+[Collection(nameof(Aloud))]
+public sealed class LayoutTests
+{
+    [Theory]
+    [InlineData(40, 12)]
+    [InlineData(80, 24)]
+    [InlineData(200, 50)]
+    public void Every_question_fits_and_has_its_cursor_on_the_answer_line(int columns, int rows)
+    {
+        var model = new Model(Depth.Full, all: true);
+        using var stage = new Stage(model.Shell, columns, rows);
+        int questions = 0;
+        while (model.Shell.Current is QuestionPage page)
+        {
+            questions++;
+            Check(stage, model, columns, rows);
+            stage.Press(Key.CursorDown);
+            Check(stage, model, columns, rows);
+            string all = string.Join(' ', Text(stage));
+            for (int part = 1; part < stage.Laid.Parts; part++)
+            {
+                stage.Press(Key.PageDown);
+                Check(stage, model, columns, rows);
+                all += ' ' + string.Join(' ', Text(stage));
+            }
+
+            Assert.All(page.Lines.SelectMany(l => l.Split(' ')), word => Assert.Contains(word, all, StringComparison.Ordinal));
+            stage.Press(Key.U.WithCtrl);
+        }
+
+        Assert.True(questions > 30, $"only {questions} questions were asked");
+        Check(stage, model, columns, rows);
+    }
+
+    [Fact]
+    public void A_new_size_keeps_the_place()
+    {
+        var model = new Model(all: true);
+        using var stage = new Stage(model.Shell, 80, 24);
+        stage.Press(Key.CursorDown);
+        stage.Press(Key.CursorDown);
+        stage.Size(40, 12);
+        Check(stage, model, 40, 12);
+        stage.Size(200, 50);
+        Assert.Equal("Option 2 of 4, no: Unexplained bleeding", stage.Rows[stage.Laid.AnswerRow]);
+    }
+
+    [Fact]
+    public void Moving_changes_the_answer_line_and_nothing_else()
+    {
+        var model = new Model(all: true);
+        using var stage = new Stage(model.Shell, 80, 24);
+        stage.Press(Key.D0);
+        stage.Press(Key.Enter);
+        for (int i = 0; i < 12; i++)
+        {
+            string[] before = stage.Rows;
+            stage.Press(i % 3 == 2 ? Key.Space : Key.CursorDown);
+            var changed = Enumerable.Range(0, before.Length).Where(y => before[y] != stage.Rows[y]).ToList();
+            Assert.True(changed.Count == 0 || changed is [var only] && only == stage.Laid.AnswerRow, string.Join(' ', changed));
+        }
+    }
+
+    [Fact]
+    public void Captures_of_the_screens_read_as_approved()
+    {
+        var captures = new List<string> { "# Screens at 80 columns and 24 rows", string.Empty, "The sign \\_ is the place of the cursor." };
+        void Capture(Stage stage, Model model)
+        {
+            string[] shown = [.. stage.Rows];
+            shown[stage.Laid.CursorRow] = shown[stage.Laid.CursorRow].PadRight(stage.Laid.CursorColumn).Insert(stage.Laid.CursorColumn, "_");
+            captures.Add($"\n## {model.Shell.Current.Name}\n\n```text\n{string.Join('\n', shown).TrimEnd()}\n```");
+        }
+
+        var start = new Model(depth: null);
+        using (var stage = new Stage(start.Shell, 80, 24))
+        {
+            Capture(stage, start);
+            stage.Press(Key.D1);
+            stage.Press(Key.Enter);
+            Capture(stage, start);
+            stage.Press(Key.W.WithCtrl);
+            stage.Press(Key.D3);
+            stage.Press(Key.Enter);
+            Capture(stage, start);
+        }
+
+        var visit = new Model(Depth.Full, all: true);
+        using (var stage = new Stage(visit.Shell, 80, 24))
+        {
+            stage.Press(Key.F1);
+            Capture(stage, visit);
+            stage.Press(Key.Enter);
+            stage.Press(Key.F9);
+            Capture(stage, visit);
+            stage.Press(Key.W.WithCtrl);
+            var seen = new HashSet<QuestionKind>();
+            while (visit.Shell.Current is QuestionPage)
+            {
+                if (seen.Add(visit.Shell.Visit!.Engine.Current!.Question.Kind))
+                {
+                    stage.Press(Key.CursorDown);
+                    Capture(stage, visit);
+                }
+
+                stage.Press(Key.U.WithCtrl);
+            }
+
+            stage.Press(Key.Q.WithCtrl);
+            Capture(stage, visit);
+            stage.Press(Key.D2);
+            stage.Press(Key.Enter);
+            Capture(stage, visit);
+        }
+
+        Golden.Match(string.Join('\n', captures) + "\n", "Screens.md");
+    }
+
+    private static string[] Text(Stage stage) => stage.Rows[stage.Laid.FixedRows..stage.Laid.AnswerRow];
+
+    private static void Check(Stage stage, Model model, int columns, int rows)
+    {
+        Assert.Equal(rows, stage.Laid.Rows.Length);
+        Assert.All(stage.Laid.Rows, row => Assert.InRange(row.Length, 0, columns - 1));
+        Assert.Equal(stage.Laid.Rows.Select(r => r.TrimEnd()), stage.Rows.Take(rows));
+        Assert.InRange(stage.Laid.CursorRow, stage.Laid.AnswerRow, rows - 1);
+        string answer = string.Join(' ', stage.Laid.Rows[stage.Laid.AnswerRow..]).Trim();
+        Assert.Equal(model.Shell.Current.Answer(columns - 1).Trim(), answer);
+        Assert.StartsWith("Full screen. F2 for linear. F1 help.", stage.Rows[0], StringComparison.Ordinal);
+    }
+}

@@ -1,0 +1,147 @@
+using ToiletAid.Core.Interview;
+using ToiletAidTui.Screens;
+
+namespace ToiletAid.Acceptance.Tests.Readers;
+
+/// <summary>Two real readers in front of the built program: each key says one thing, each screen is said once.</summary>
+[Collection(nameof(Aloud))]
+public sealed class SpeaksOnceTests
+{
+    private const string ModeLine = "Full screen. F2 for linear. F1 help. F9 menu. Control Q leaves.";
+
+    [Theory]
+    [InlineData(Reader.Yasr)]
+    [InlineData(Reader.Fenrir)]
+    public void The_start_screen_and_its_keys_are_said_once(string reader)
+    {
+        using var aloud = new Reader(reader, string.Empty);
+        Said(aloud.Start("Number 1 to 5:"), $"{ModeLine} Toilet aid. Matches a person to the right kind of aid. 1. New assessment 2. Open a saved profile 3. Settings 4. Help 5. Leave Number 1 to 5:");
+        Assert.Equal(["Choice 1 of 5: New assessment"], aloud.Press(Keys.Down));
+        Assert.Equal(["Choice 2 of 5: Open a saved profile"], aloud.Press(Keys.Down));
+        Assert.Equal(["Choice 1 of 5: New assessment"], aloud.Press(Keys.Up));
+        Assert.Equal(["Choice 5 of 5: Leave"], aloud.Press("5"));
+        Assert.Equal(["Choice 4 of 5: Help"], aloud.Press("h"));
+        Assert.Equal(["Choice 1 of 5: New assessment"], aloud.Press(Keys.Home));
+        Said(aloud.Press(Keys.Enter), "How much is asked? 1. Quick, by observation 2. Full, everything that can matter 3. Measured, with goniometer, dynamometer, peg test and tape Number 1 to 3:");
+        Assert.Equal(["Nothing is chosen. Number 1 to 3:"], aloud.Press(Keys.Enter));
+        Assert.Equal(["Choice 1 of 3: Quick, by observation"], aloud.Press("1"));
+        Said(aloud.Press(Keys.F12), "The screen is hidden. Enter shows it again.");
+        Said(aloud.Press(Keys.Enter), "How much is asked? 1. Quick, by observation 2. Full, everything that can matter 3. Measured, with goniometer, dynamometer, peg test and tape Choice 1 of 3: Quick, by observation");
+    }
+
+    [Theory]
+    [InlineData(Reader.Yasr)]
+    [InlineData(Reader.Fenrir)]
+    public void A_quick_assessment_says_each_key_once(string reader)
+    {
+        var model = new Model();
+        using var aloud = new Reader(reader, "assess --depth quick");
+        Said(aloud.Start(model.Answer), $"{ModeLine} {model.Whole}");
+        while (model.Shell.Current is QuestionPage)
+        {
+            foreach (string key in Answering(model))
+            {
+                Hear(model, aloud, key);
+            }
+        }
+
+        Assert.Equal("result", model.Shell.Current.Name);
+    }
+
+    [Theory]
+    [InlineData(Reader.Yasr)]
+    [InlineData(Reader.Fenrir)]
+    public void Every_kind_of_question_says_each_key_once(string reader)
+    {
+        var model = new Model(Depth.Full);
+        using var aloud = new Reader(reader, "assess --depth full");
+        aloud.Start(model.Answer);
+        string[] keys =
+        [
+            Keys.Down, " ", Keys.Down, " ", " ", Keys.Up, " ", "0", Keys.Enter,
+            Keys.Control('W'), Keys.Down, Keys.Enter, "0", Keys.Enter,
+            Keys.Control('O'), Keys.Control('O'), Keys.Control('T'), Keys.Enter, "0", Keys.Enter,
+            Keys.Control('E'), Keys.Enter, Keys.F9, Keys.Down, Keys.Control('W'), Keys.Control('G'), Keys.Enter,
+            Keys.Control('U'), Keys.Control('Y'), Keys.Control('Q'), "1", Keys.Enter,
+        ];
+        foreach (string key in keys)
+        {
+            Hear(model, aloud, key);
+        }
+    }
+
+    [Theory]
+    [InlineData(Reader.Yasr)]
+    [InlineData(Reader.Fenrir)]
+    public void Nothing_is_said_while_nobody_presses_a_key(string reader)
+    {
+        using var aloud = new Reader(reader, "assess --depth quick");
+        aloud.Start("Numbers, or none:");
+        Assert.Empty(aloud.Wait(TimeSpan.FromSeconds(10)));
+        Assert.Single(aloud.Press(Keys.Down));
+    }
+
+    [Fact]
+    public void A_whole_quick_assessment_says_little_more_than_the_linear_one()
+    {
+        var model = new Model();
+        using var aloud = new Reader(Reader.Yasr, "assess --depth quick");
+        int words = Words(aloud.Start(model.Answer));
+        var typed = new List<string>();
+        while (model.Shell.Current is QuestionPage page)
+        {
+            string key = page is ManyPage ? "0" : "1";
+            typed.Add(page is ManyPage ? "none" : "1");
+            model.Press(key);
+            words += Words(aloud.Press(key));
+            model.Press(Keys.Enter);
+            words += Words(aloud.Press(Keys.Enter, model.Answer));
+        }
+
+        while (aloud.Press(Keys.PageDown) is { Count: > 0 } part)
+        {
+            words += Words(part);
+        }
+
+        int linear = Words([Cli.Run(string.Join('\n', typed) + "\n", "assess", "--depth", "quick", "--linear").Output]);
+        TestContext.Current.TestOutputHelper?.WriteLine($"{words} words in full screen, {linear} in linear mode");
+        Assert.InRange(words / (double)linear, 0.8, 1.15);
+    }
+
+    /// <summary>Keys that answer the question in front, with a wander through its list.</summary>
+    private static string[] Answering(Model model) => model.Shell.Current switch
+    {
+        ManyPage => [Keys.Down, Keys.Down, " ", " ", "0", Keys.Enter],
+        OrderPage => [Keys.Down, " ", Keys.Down, " ", Keys.Enter],
+        ChoicePage => [Keys.Down, Keys.Down, Keys.Up, Keys.Enter],
+        _ => [Keys.Control('U')],
+    };
+
+    private static void Hear(Model model, Reader aloud, string key)
+    {
+        string error = model.Shell.Current.Error, before = model.Answer;
+        bool anew = model.Press(key);
+        var said = aloud.Press(key, anew ? model.Answer : string.Empty);
+        if (anew)
+        {
+            Said(said, model.Whole);
+        }
+        else if (model.Shell.Current.Error != error && model.Shell.Current.Error.Length > 0)
+        {
+            Said(said, before == model.Answer ? model.Shell.Current.Error : $"{model.Shell.Current.Error} {model.Answer}");
+        }
+        else if (model.Shell.Current.IsTyping && key.Length == 1 && key[0] > ' ')
+        {
+            // What is typed is echoed by the reader or not, as the person set it; the line is not said again.
+            Assert.True(string.Concat(said) is "" || string.Concat(said) == key, string.Join('|', said));
+        }
+        else
+        {
+            Assert.Equal([model.Answer], said);
+        }
+    }
+
+    private static void Said(IReadOnlyList<string> heard, string wanted) => Assert.Equal(string.Join(' ', wanted.Split(' ', StringSplitOptions.RemoveEmptyEntries)), string.Join(' ', heard));
+
+    private static int Words(IEnumerable<string> said) => said.Sum(s => s.Split((char[])[' ', '\n'], StringSplitOptions.RemoveEmptyEntries).Length);
+}

@@ -1,0 +1,94 @@
+using System.Text.Json;
+using System.Text.Json.Nodes;
+
+namespace ToiletAid.Acceptance.Tests.Stock;
+
+public sealed class StockOverlayTests
+{
+    private const string Nothing = "{\"format\":1,\"aids\":[],\"addOns\":[]}";
+
+    // Two people are enough to see a catalogue change; every other test ranks all of them.
+    private static readonly string[] Two = [DemoPeople.File("s-275-breastbone"), DemoPeople.File("v-390-large-build")];
+
+    [Theory]
+    [InlineData("json")]
+    [InlineData("text")]
+    public void An_overlay_of_nothing_changes_nothing(string format)
+    {
+        using var folder = new TempFolder();
+
+        var plain = Cli.Run("", ["rank", .. Two, "--format", format]);
+        var over = Cli.Run("", ["rank", .. Two, "--format", format, "--aids", folder.File("stock.json", Nothing)]);
+
+        Assert.Equal(plain, over);
+    }
+
+    [Fact]
+    public void An_overlay_of_the_same_changes_nothing()
+    {
+        using var folder = new TempFolder();
+        string same = folder.File("stock.json", Cli.Run("", "aids", "--format", "json").Output);
+
+        Assert.Equal(Cli.Run("", ["rank", .. Two, "--format", "json"]), Cli.Run("", ["rank", .. Two, "--format", "json", "--aids", same]));
+    }
+
+    [Fact]
+    public void A_replaced_kind_is_used_with_its_own_numbers()
+    {
+        using var folder = new TempFolder();
+        string stock = folder.File("stock.json", WithLength("long-clamp", 0.61));
+
+        var lengths = GivenLengths(stock, "long-clamp");
+
+        Assert.NotEmpty(lengths);
+        Assert.All(lengths, length => Assert.Equal(0.61, length, 1e-9));
+        Assert.All(GivenLengths(null, "long-clamp"), length => Assert.Equal(0.38, length, 1e-9));
+    }
+
+    [Fact]
+    public void A_new_id_is_one_more_aid_and_takes_nothing_away()
+    {
+        using var folder = new TempFolder();
+        string stock = folder.File("stock.json", WithLength("clinic-wand", 0.42));
+
+        Assert.All(GivenLengths(stock, "clinic-wand"), length => Assert.Equal(0.42, length, 1e-9));
+        Assert.NotEmpty(GivenLengths(stock, "clinic-wand"));
+        Assert.NotEmpty(GivenLengths(stock, "long-clamp"));
+    }
+
+    [Fact]
+    public void A_faulty_stock_stops_before_anything_is_ranked_or_asked()
+    {
+        using var folder = new TempFolder();
+        string stock = folder.File("stock.json", StockCheckTests.Changed("aids.0.length.unit", "\"kg\""));
+
+        foreach (string[] command in (string[][])[["rank", DemoPeople.Folder], ["assess"]])
+        {
+            var (code, output, error) = Cli.Run("none\n", [.. command, "--aids", stock]);
+            Assert.Equal((3, ""), (code, output));
+            Assert.Contains("kg is not a unit for this", error, StringComparison.Ordinal);
+        }
+    }
+
+    private static string WithLength(string id, double metres)
+    {
+        var file = JsonNode.Parse(StockCheckTests.Changed("aids.0.id", $"\"{id}\""))!;
+        file["aids"]![0]!["length"] = JsonNode.Parse(FormattableString.Invariant($$"""{"value":{{metres}},"unit":"m","basis":"measured","source":"Ruler."}"""));
+        return file.ToJsonString();
+    }
+
+    /// <summary>Lengths that the plans of an aid give, over both people, where a length is needed.</summary>
+    private static List<double> GivenLengths(string? stock, string aid)
+    {
+        var (code, output, error) = Cli.Run("", ["rank", .. Two, "--format", "json", "--top", "99", .. stock is null ? (string[])[] : ["--aids", stock]]);
+        Assert.Equal((0, ""), (code, error));
+        using var document = JsonDocument.Parse(output);
+        return
+        [
+            .. document.RootElement.EnumerateArray().SelectMany(r => r.GetProperty("shortlist").EnumerateArray())
+                .Where(p => p.GetProperty("plan").GetProperty("aid").GetString() == aid && p.GetProperty("plan").GetProperty("companion").ValueKind == JsonValueKind.Null)
+                .Where(p => p.GetProperty("setup").TryGetProperty("givenLengthMetres", out _))
+                .Select(p => p.GetProperty("setup").GetProperty("givenLengthMetres").GetDouble()),
+        ];
+    }
+}

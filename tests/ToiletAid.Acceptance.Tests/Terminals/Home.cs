@@ -1,0 +1,25 @@
+namespace ToiletAid.Acceptance.Tests.Terminals;
+
+/// <summary>A home folder of its own for a program under test, with nothing in it.</summary>
+internal sealed class Home : IDisposable
+{
+    private readonly TempFolder _folder = new();
+
+    internal string Path => _folder.Path;
+
+    /// <summary>The folder for drafts.</summary>
+    internal string Data => System.IO.Path.Combine(Path, "data", "toiletaid");
+
+    /// <summary>The user's settings.</summary>
+    internal string SettingsFile => System.IO.Path.Combine(Path, "config", "toiletaid", "settings.json");
+
+    internal IReadOnlyDictionary<string, string?> Environment(params (string Name, string? Value)[] more) =>
+        new Dictionary<string, string?>(more.Select(p => KeyValuePair.Create(p.Name, p.Value)))
+        {
+            ["HOME"] = Path,
+            ["XDG_DATA_HOME"] = System.IO.Path.Combine(Path, "data"),
+            ["XDG_CONFIG_HOME"] = System.IO.Path.Combine(Path, "config"),
+        };
+
+    public void Dispose() => _folder.Dispose();
+}

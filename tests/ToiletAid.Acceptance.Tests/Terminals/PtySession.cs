@@ -1,0 +1,100 @@
+using System.Diagnostics;
+using System.Globalization;
+using System.Text;
+
+namespace ToiletAid.Acceptance.Tests.Terminals;
+
+/// <summary>A program in a terminal of its own.</summary>
+internal sealed class PtySession : IDisposable
+{
+    private readonly Process _helper;
+    private readonly StringBuilder _all = new();
+
+    internal PtySession(IEnumerable<string> command, IReadOnlyDictionary<string, string?> environment, int rows = 24, int columns = 80, string? folder = null)
+    {
+        Tools.Need("python3");
+        var start = new ProcessStartInfo("python3")
+        {
+            UseShellExecute = false,
+            RedirectStandardInput = true,
+            RedirectStandardOutput = true,
+            WorkingDirectory = folder ?? Path.GetTempPath(),
+        };
+        string script = ToiletAid.TestKit.Repository.Path("tests", "ToiletAid.Acceptance.Tests", "Terminals", "pty_session.py");
+        foreach (string argument in (string[])[script, Text(rows), Text(columns), .. command])
+        {
+            start.ArgumentList.Add(argument);
+        }
+
+        foreach (string name in (string[])["ACCESSIBLE", "TOILETAID_MODE", "NO_COLOR", "TUI_CONFIG", "DisableRealDriverIO"])
+        {
+            start.Environment.Remove(name);
+        }
+
+        start.Environment["TERM"] = "xterm-256color";
+        foreach (var (name, value) in environment)
+        {
+            start.Environment[name] = value;
+        }
+
+        _helper = Process.Start(start)!;
+    }
+
+    /// <summary>Every byte that came so far, as Latin-1.</summary>
+    internal string All => _all.ToString();
+
+    /// <summary>Types.</summary>
+    internal void Send(string keys) => Ask($"send {Convert.ToHexString(Encoding.UTF8.GetBytes(keys))}");
+
+    /// <summary>What came until nothing more came for a while, as Latin-1.</summary>
+    internal string Quiet(int milliseconds = 150, int most = 5000)
+    {
+        string answer = Ask($"quiet {Text(milliseconds)} {Text(most)}");
+        string text = Encoding.Latin1.GetString(Convert.FromHexString(answer.StartsWith("out ", StringComparison.Ordinal) ? answer[4..] : string.Empty));
+        _all.Append(text);
+        return text;
+    }
+
+    /// <summary>Reads until the text has come.</summary>
+    internal string Until(string wanted, int most = 10_000)
+    {
+        var watch = Stopwatch.StartNew();
+        string got = string.Empty;
+        while (!got.Contains(wanted, StringComparison.Ordinal))
+        {
+            Assert.True(watch.ElapsedMilliseconds < most, $"'{wanted}' did not come, but: {got}");
+            got += Quiet(40, 1000);
+        }
+
+        return got;
+    }
+
+    internal void Size(int rows, int columns) => Ask($"size {Text(rows)} {Text(columns)}");
+
+    internal void Kill(int signal) => Ask($"kill {Text(signal)}");
+
+    internal string Stty() => Ask("stty");
+
+    /// <summary>The exit code; null when the program still runs.</summary>
+    internal int? Exit(int milliseconds = 5000) => Ask($"exit {Text(milliseconds)}") is var answer && answer != "none" ? int.Parse(answer, CultureInfo.InvariantCulture) : null;
+
+    public void Dispose()
+    {
+        _helper.StandardInput.Close();
+        if (!_helper.WaitForExit(5000))
+        {
+            _helper.Kill();
+        }
+
+        _helper.Dispose();
+    }
+
+    private static string Text(int number) => number.ToString(CultureInfo.InvariantCulture);
+
+    private string Ask(string line)
+    {
+        _helper.StandardInput.WriteLine(line);
+        _helper.StandardInput.Flush();
+        return _helper.StandardOutput.ReadLine() ?? throw new InvalidOperationException("the terminal is gone");
+    }
+}
