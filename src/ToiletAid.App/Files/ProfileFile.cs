@@ -38,9 +38,9 @@ public sealed class ProfileFile(QuestionSet questions)
     /// <exception cref="UnauthorizedAccessException">It may not be written; nothing was changed.</exception>
     public void Write(Profile profile, string path)
     {
-        string full = ProfileStore.RealPath(path);
+        string full = WholeFile.RealPath(path);
         using var held = FolderLock.Take(Path.GetDirectoryName(full)!, ProfileStore.Patience);
-        AtomicFile.Write(full, _writer.Sealed(profile, 1), keepPrevious: false);
+        WholeFile.Replace(full, _writer.Sealed(profile, 1), keepPrevious: false);
     }
 
     /// <summary>True when a file is there and needs a passphrase.</summary>

@@ -184,6 +184,7 @@ public sealed class InterviewEngine
     {
         if (++_part < question.Parts.Length)
         {
+            OnChange?.Invoke(AnswersSoFar);
             return new(true, said, string.Empty);
         }
 

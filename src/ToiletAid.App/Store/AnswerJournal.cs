@@ -14,6 +14,9 @@ namespace ToiletAid.App.Store;
 /// </summary>
 public sealed class AnswerJournal : IDisposable
 {
+    /// <summary>Stands in for a code that was not given yet.</summary>
+    public const string NoCode = "P-0";
+
     private const string Ending = ".draft";
 
     private readonly FileStream _file;
@@ -35,7 +38,7 @@ public sealed class AnswerJournal : IDisposable
     /// <exception cref="UnauthorizedAccessException">It may not be made.</exception>
     public static AnswerJournal Start(string profilePath, QuestionSet questions, string? passphrase)
     {
-        string full = ProfileStore.RealPath(profilePath);
+        string full = WholeFile.RealPath(profilePath);
         string name = $".{Path.GetFileName(full)}.{RandomNumberGenerator.GetHexString(8, lowercase: true)}{Ending}";
         return new(OwnerOnly.Create(Path.Combine(Path.GetDirectoryName(full)!, name)), questions, passphrase);
     }
@@ -43,28 +46,28 @@ public sealed class AnswerJournal : IDisposable
     /// <summary>Drafts that nobody is writing.</summary>
     public static IReadOnlyList<string> Left(string profilePath)
     {
-        string full = ProfileStore.RealPath(profilePath);
+        string full = WholeFile.RealPath(profilePath);
         return Directory.Exists(Path.GetDirectoryName(full)) ? [.. All(full).Where(IsLeft)] : [];
     }
 
-    /// <summary>The answers of a draft, or why they cannot be taken up.</summary>
-    public static Checked<Session> Read(string draft, QuestionSet questions, Func<string?>? passphrase)
+    /// <summary>A draft as a profile with one session, or why they cannot be taken up.</summary>
+    public static Checked<Profile> Read(string draft, QuestionSet questions, Func<string?>? passphrase)
     {
         var bytes = ProfileFile.Bytes(draft);
         if (!bytes.TryGet(out byte[]? text))
         {
-            return Checked<Session>.Bad(bytes.Issues);
+            return Checked<Profile>.Bad(bytes.Issues);
         }
 
         int end = Array.LastIndexOf(text, (byte)'\n');
         if (end < 0)
         {
-            return Checked<Session>.Bad(new Issue("empty", string.Empty, "it holds no answer, drop it"));
+            return Checked<Profile>.Bad(new Issue("empty", string.Empty, "it holds no answer, drop it"));
         }
 
         int start = Array.LastIndexOf(text, (byte)'\n', Math.Max(0, end - 1), Math.Max(0, end)) + 1;
         var read = new ProfileFile(questions).Open(text[start..end], passphrase);
-        return read.TryGet(out var stored) ? Checked<Session>.Good(stored.Profile.Latest) : Checked<Session>.Bad(read.Issues);
+        return read.TryGet(out var stored) ? Checked<Profile>.Good(stored.Profile) : Checked<Profile>.Bad(read.Issues);
     }
 
     /// <summary>Erases a draft.</summary>
@@ -73,10 +76,12 @@ public sealed class AnswerJournal : IDisposable
     public static void Drop(string draft) => Wiping.Delete(draft);
 
     /// <summary>Adds the answers so far.</summary>
+    /// <param name="session">The visit with them.</param>
+    /// <param name="person">Code of the person when it is known.</param>
     /// <exception cref="IOException">They could not be written.</exception>
-    public void Save(Session session)
+    public void Save(Session session, string? person = null)
     {
-        byte[] line = _writer.Line(new(Placeholder, [session]));
+        byte[] line = _writer.Line(new(person ?? NoCode, [session]));
         _file.Write(_protector is null ? line : Encoding.ASCII.GetBytes(_protector.Compact(line)));
         _file.WriteByte((byte)'\n');
         _file.Flush(flushToDisk: true);
@@ -97,9 +102,6 @@ public sealed class AnswerJournal : IDisposable
 
     /// <summary>All drafts for a profile, also those being written.</summary>
     internal static string[] All(string full) => Directory.GetFiles(Path.GetDirectoryName(full)!, $".{Path.GetFileName(full)}.*{Ending}");
-
-    /// <summary>A draft is a profile with one session; its file name tells the person, so a code is not needed in it.</summary>
-    private const string Placeholder = "X-0";
 
     private static bool IsLeft(string draft)
     {

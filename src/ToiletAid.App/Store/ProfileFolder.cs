@@ -1,3 +1,4 @@
+using ToiletAid.App.Files;
 using ToiletAid.Core.Person;
 
 namespace ToiletAid.App.Store;

@@ -21,7 +21,7 @@ public sealed class ProfileKeeper(QuestionSet questions)
     /// <exception cref="UnauthorizedAccessException">It may not be written; what was on disk is still there.</exception>
     public Checked<StoredProfile> Change(string path, Func<string?> passphrase, Func<string?> next, bool open = false)
     {
-        string full = ProfileStore.RealPath(path);
+        string full = WholeFile.RealPath(path);
 
         // Asked before the lock is taken: a person types slowly, and others want to save.
         var first = _files.Open(full, passphrase);
@@ -69,14 +69,14 @@ public sealed class ProfileKeeper(QuestionSet questions)
     /// <exception cref="UnauthorizedAccessException">Something may not be erased.</exception>
     public static Checked<IReadOnlyList<string>> Erase(string path)
     {
-        string full = ProfileStore.RealPath(path), folder = Path.GetDirectoryName(full)!;
+        string full = WholeFile.RealPath(path), folder = Path.GetDirectoryName(full)!;
         if (!Directory.Exists(folder))
         {
             return Checked<IReadOnlyList<string>>.Bad(new Issue("not-a-file", string.Empty, "there is no such file, check the path"));
         }
 
         using var held = FolderLock.Take(folder, ProfileStore.Patience);
-        ImmutableArray<string> files = [.. ((string[])[full, AtomicFile.Previous(full)]).Where(File.Exists), .. AtomicFile.Leftovers(full), .. AnswerJournal.All(full)];
+        ImmutableArray<string> files = [.. ((string[])[full, WholeFile.Previous(full)]).Where(File.Exists), .. WholeFile.Leftovers(full), .. AnswerJournal.All(full)];
         if (files.IsEmpty)
         {
             return Checked<IReadOnlyList<string>>.Bad(new Issue("not-a-file", string.Empty, "there is no such file, check the path"));
@@ -106,16 +106,16 @@ public sealed class ProfileKeeper(QuestionSet questions)
         // Held open over the rename, so that the old contents can be overwritten once they are no longer needed.
         using (var old = Wiping.Open(full))
         {
-            AtomicFile.Write(full, bytes, keepPrevious: false);
+            WholeFile.Replace(full, bytes, keepPrevious: false);
             if (!OperatingSystem.IsWindows())
             {
                 Wiping.Overwrite(old);
             }
         }
 
-        if (File.Exists(AtomicFile.Previous(full)))
+        if (File.Exists(WholeFile.Previous(full)))
         {
-            Wiping.Delete(AtomicFile.Previous(full));
+            Wiping.Delete(WholeFile.Previous(full));
         }
     }
 

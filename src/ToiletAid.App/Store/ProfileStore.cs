@@ -22,7 +22,7 @@ public sealed class ProfileStore(QuestionSet questions)
     public Checked<StoredProfile> Open(string path, Func<string?>? passphrase = null)
     {
         var read = _files.Open(path, passphrase);
-        string previous = AtomicFile.Previous(path);
+        string previous = WholeFile.Previous(path);
         if (read.Value is not null || read.Issues[0].Code is "needs-passphrase" or "wrong-passphrase" or "not-a-file" || !File.Exists(previous))
         {
             return read;
@@ -41,7 +41,7 @@ public sealed class ProfileStore(QuestionSet questions)
     /// <exception cref="UnauthorizedAccessException">It may not be written; what was on disk is still there.</exception>
     public Checked<Saved> Add(string path, string person, Session session, StoredProfile? seen, Func<string?>? passphrase = null)
     {
-        string full = RealPath(path);
+        string full = WholeFile.RealPath(path);
         using var held = FolderLock.Take(Path.GetDirectoryName(full)!, Patience);
         StoredProfile? onDisk = null;
         string? known = null;
@@ -75,11 +75,7 @@ public sealed class ProfileStore(QuestionSet questions)
         var profile = new Profile(person, SessionMerge.Together(there, added));
         byte[] bytes = _writer.Sealed(profile, revision);
         bool isProtected = onDisk is { IsProtected: true };
-        AtomicFile.Write(full, isProtected ? new Protector(known!).File(bytes) : bytes, keepPrevious: true);
+        WholeFile.Replace(full, isProtected ? new Protector(known!).File(bytes) : bytes, keepPrevious: true);
         return Checked<Saved>.Good(new(new(profile, revision, Seal.Whole, isProtected), elsewhere, WasThere: false));
     }
-
-    /// <summary>Where a file really is, so that a link to it is not replaced by a copy.</summary>
-    internal static string RealPath(string path) =>
-        new FileInfo(path).LinkTarget is not null && File.ResolveLinkTarget(path, returnFinalTarget: true) is { } target ? target.FullName : Path.GetFullPath(path);
 }

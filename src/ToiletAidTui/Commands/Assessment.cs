@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using ToiletAid.App.Files;
 using ToiletAid.App.Store;
 using ToiletAid.App.Wording;
@@ -15,7 +16,8 @@ namespace ToiletAidTui.Commands;
 internal sealed class Assessment(Terminal terminal, Manner manner, Depth depth, string? save, string? person, DateOnly day, int top, string? aids)
 {
     private readonly SpeechLines _lines = new(terminal.Talk, terminal.InputIsTerminal ? terminal.Width : 0);
-    private readonly LineReader _input = new(terminal.Input);
+    private readonly DraftFile _drafts = new(BuiltIn.Questions(), DraftFile.UsualFolder(terminal.Variable));
+    private LineReader _input = new(terminal.Input);
 
     internal int Run()
     {
@@ -24,38 +26,22 @@ internal sealed class Assessment(Terminal terminal, Manner manner, Depth depth, 
             return ExitCode.InputRefused;
         }
 
-        var questions = knowledge.Questions;
-        var store = new ProfileStore(questions);
-        StoredProfile? earlier = null;
-        if (save is not null && Path.Exists(save))
+        if (!Opened(knowledge.Questions, out var earlier))
         {
-            var read = store.Open(save, terminal.Passphrase.Get);
-            if (!read.TryGet(out earlier))
-            {
-                terminal.Error.WriteLine(string.Join(". ", read.Issues.Select(i => i.Sentence(save))) + ". Nothing was asked.");
-                return ExitCode.InputRefused;
-            }
-
-            if (earlier.Seal == Seal.Changed)
-            {
-                _lines.Line("The file was changed by something else than toiletaid since it was saved.");
-            }
+            return ExitCode.InputRefused;
         }
 
         var advisor = new Advisor(knowledge, new());
-        var visit = new Visit(questions, new QuestionPlanner(knowledge, advisor).Open, depth, day) { Earlier = earlier, Path = save, Person = person };
-        using var draft = save is null ? null : new AnswerDraft(manner.Mode == Mode.FullScreen ? _ => { } : terminal.Error.WriteLine, save, questions, earlier is { IsProtected: true } ? terminal.Passphrase.Get : null);
-        if (draft is not null)
-        {
-            new DraftQuestion(terminal, _lines, _input).Offer(draft, visit);
-        }
-
+        using var each = save is null && !terminal.InputIsTerminal ? null : _drafts.EachAnswer(save, earlier is { IsProtected: true } ? terminal.Passphrase.Get : null);
+        var visit = Begun(knowledge.Questions, new QuestionPlanner(knowledge, advisor).Open, earlier, each);
         if (manner.Mode == Mode.FullScreen)
         {
             return new ScreenCommand(terminal, knowledge, advisor, manner, top).Run(visit);
         }
 
-        using var keeper = new Keeper(terminal, new(new(questions), DraftFile.UsualFolder(terminal.Variable)), () => visit);
+        using var keeper = new Keeper(terminal, _drafts, () => visit);
+        _input = new(terminal.Input, keeper.Turn);
+        each?.Tell = terminal.Error.WriteLine;
         _lines.Line("Linear mode. Type help at any question.");
         var engine = visit.Engine;
         var end = new LinearInterview(engine, _lines, _input, terminal.InputIsTerminal) { CanSwitch = manner.CanDraw }.Run();
@@ -73,23 +59,64 @@ internal sealed class Assessment(Terminal terminal, Manner manner, Depth depth, 
         else if (end == InterviewEnd.Done)
         {
             _lines.Line("No other question can change the result. Result:");
-            var advice = advisor.Advise(engine.Answers);
+            var advice = advisor.Advise(engine.Answers) with { Grip = GripDependence.Of(knowledge, advisor, engine.Answers) };
             _lines.Lines(new AdviceText(knowledge).Lines(advice, engine.Answers, top));
         }
 
         return Save(visit) is { } fault ? fault : code;
     }
 
+    /// <summary>Opens the profile that is added to, if it is there; false when it cannot be used.</summary>
+    private bool Opened(QuestionSet questions, out StoredProfile? earlier)
+    {
+        earlier = null;
+        if (save is null || !Path.Exists(save))
+        {
+            return true;
+        }
+
+        var read = new ProfileStore(questions).Open(save, terminal.Passphrase.Get);
+        if (!read.TryGet(out earlier))
+        {
+            terminal.Error.WriteLine(string.Join(". ", read.Issues.Select(i => i.Sentence(save))) + ". Nothing was asked.");
+            return false;
+        }
+
+        if (earlier.Seal == Seal.Changed)
+        {
+            _lines.Line("The file was changed by something else than toiletaid since it was saved.");
+        }
+
+        return true;
+    }
+
+    /// <summary>A new visit, or one that broke off; each answer of it is kept.</summary>
+    private Visit Begun(QuestionSet questions, Func<Depth, Answers, ImmutableArray<Question>> open, StoredProfile? earlier, AnswerDraft? each)
+    {
+        var goOn = new DraftQuestion(terminal, _lines, _input).Ask(each);
+        var visit = new Visit(questions, open, goOn?.Kept.Latest.Depth ?? depth, goOn?.Kept.Latest.Date ?? day) { Earlier = earlier, Path = save, Person = person, Draft = goOn?.Draft };
+        if (goOn?.Kept is { } kept)
+        {
+            visit.Person ??= kept.Person == AnswerJournal.NoCode ? null : kept.Person;
+            visit.Engine.TakeUp(kept.Latest.Answers);
+        }
+
+        each?.Attach(visit);
+        return visit;
+    }
+
     private int? Save(Visit visit)
     {
         if (save is null)
         {
+            visit.Forget();
             _lines.Line("Nothing was saved.");
             return null;
         }
 
         if (!visit.IsUnsaved)
         {
+            visit.Forget();
             _lines.Line("There is no answer to save.");
             return null;
         }
@@ -102,8 +129,14 @@ internal sealed class Assessment(Terminal terminal, Manner manner, Depth depth, 
         while (visit.Save(terminal.Passphrase.Get) is { } fault)
         {
             terminal.Error.WriteLine($"{save} could not be written, {fault}. The answers are still here.");
-            if (!terminal.InputIsTerminal || !AskAgain())
+            if (!terminal.InputIsTerminal)
             {
+                return ExitCode.InputRefused;
+            }
+
+            if (!AskAgain())
+            {
+                terminal.Error.WriteLine(_drafts.Keep(visit));
                 return ExitCode.InputRefused;
             }
         }
@@ -132,7 +165,7 @@ internal sealed class Assessment(Terminal terminal, Manner manner, Depth depth, 
 
             if (typed is null)
             {
-                return "P-0";
+                return AnswerJournal.NoCode;
             }
 
             if (PersonCode.Fault(typed) is not { } fault)

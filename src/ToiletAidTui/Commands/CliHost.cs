@@ -46,6 +46,7 @@ public static class CliHost
             RankCommand.Define(terminal),
             WhyCommand.Define(terminal),
             NextCommand.Define(terminal),
+            ReportCommand.Define(terminal),
             QuestionsCommand.Define(terminal),
             AidsCommand.Define(terminal),
             CalcCommand.Define(terminal),

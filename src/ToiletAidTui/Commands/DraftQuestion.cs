@@ -1,46 +1,38 @@
+using ToiletAid.Core.Person;
 using ToiletAidTui.Host;
-using ToiletAidTui.Screens;
 
 namespace ToiletAidTui.Commands;
 
 /// <summary>Asks whether to go on with a visit that broke off, before a new one begins.</summary>
 internal sealed class DraftQuestion(Terminal terminal, SpeechLines lines, LineReader input)
 {
-    /// <summary>Offers what was left beside the profile, then keeps what is answered.</summary>
-    internal void Offer(AnswerDraft draft, Visit visit)
+    /// <summary>The visit to go on with and the file that it is kept in; null for a new one.</summary>
+    internal (string Draft, Profile Kept)? Ask(AnswerDraft? each)
     {
-        if (terminal.InputIsTerminal)
+        // A script must not be given the answers of somebody else.
+        foreach (string left in terminal.InputIsTerminal && each is not null ? each.Left() : [])
         {
-            Ask(draft, visit);
-        }
-
-        draft.Attach(visit);
-    }
-
-    private void Ask(AnswerDraft draft, Visit visit)
-    {
-        foreach (string left in draft.Left())
-        {
-            var read = draft.Read(left);
-            if (!read.TryGet(out var session))
+            var read = each!.Read(left);
+            if (!read.TryGet(out var kept))
             {
                 terminal.Error.WriteLine($"{read.Issues[0].Sentence(left)}.");
                 continue;
             }
 
-            int count = session.Answers.Ids.Count();
-            lines.Line($"A visit of {session.Date:yyyy-MM-dd} with {count} {(count == 1 ? "answer" : "answers")} was not finished.");
+            int count = kept.Latest.Answers.Ids.Count();
+            lines.Line($"A visit of {kept.Latest.Date:yyyy-MM-dd} with {count} {(count == 1 ? "answer" : "answers")} was not finished.");
             if (IsYes("Go on with it? yes or no: "))
             {
-                draft.TakeUp(left, session, visit);
-                return;
+                return (left, kept);
             }
 
             if (IsYes("Erase it? yes or no: "))
             {
-                draft.Drop(left);
+                DraftFile.Remove(left);
             }
         }
+
+        return null;
     }
 
     private bool IsYes(string question)

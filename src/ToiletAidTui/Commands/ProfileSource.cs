@@ -44,7 +44,7 @@ internal sealed class ProfileSource(QuestionSet questions, Terminal terminal)
 
     private IEnumerable<(string Name, Checked<Profile> Profile)> Lines()
     {
-        var reader = new LineReader(terminal.Input, ProfileReader.MostBytes + 1);
+        var reader = new LineReader(terminal.Input, longest: ProfileReader.MostBytes + 1);
         int number = 0;
         while (reader.ReadBytes() is { } line)
         {

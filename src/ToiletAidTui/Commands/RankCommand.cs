@@ -1,6 +1,7 @@
 using System.CommandLine;
 using ToiletAid.App.Files;
 using ToiletAid.Core.Advising;
+using ToiletAid.Core.Explaining;
 using ToiletAidTui.Host;
 
 namespace ToiletAidTui.Commands;
@@ -34,7 +35,11 @@ internal static class RankCommand
         {
             if (read.TryGet(out var profile))
             {
-                writer.Write(profile, advisor.Advise(profile.Latest.Answers));
+                var known = profile.Latest.Answers;
+                var advice = advisor.Advise(known);
+
+                // A table has no place for it, and it takes two more rankings.
+                writer.Write(profile, format == Formats.Csv ? advice : advice with { Grip = GripDependence.Of(knowledge, advisor, known) });
                 continue;
             }
 

@@ -7,72 +7,105 @@ using ToiletAidTui.Screens;
 namespace ToiletAidTui.Host;
 
 /// <summary>
-/// Keeps the answers of a visit after each one, beside the profile that they are for. Only for a visit that has a file to be
-/// saved in: otherwise no answer is written to a shared PC unless something stops the program.
+/// Keeps the answers of a visit after each one: beside the profile that they are for, or in the user's own folder while the visit
+/// has no file. They are gone once the visit is saved, or left without saving.
 /// </summary>
-/// <param name="tell">Told of a fault, once, in a sentence.</param>
-/// <param name="path">The profile.</param>
+/// <param name="path">The profile, or the name that stands for a visit without one.</param>
 /// <param name="questions">The questions.</param>
 /// <param name="passphrase">Gives the passphrase of a protected profile; null for an open one.</param>
-internal sealed class AnswerDraft(Action<string> tell, string path, QuestionSet questions, Func<string?>? passphrase) : IDisposable
+/// <param name="ownFolder">True when the folder is the user's own and is made when it is missing.</param>
+internal sealed class AnswerDraft(string path, QuestionSet questions, Func<string?>? passphrase, bool ownFolder) : IDisposable
 {
-    private readonly List<string> _takenUp = [];
+    private readonly Lock _lock = new();
     private AnswerJournal? _file;
     private bool _failed;
 
-    /// <summary>Drafts for the profile that nobody is writing.</summary>
-    internal IReadOnlyList<string> Left() => AnswerJournal.Left(path);
+    /// <summary>Told of a fault, once, in a sentence.</summary>
+    internal Action<string> Tell { get; set; } = _ => { };
+
+    /// <summary>Where the answers are, as the end of a sentence, and when they are offered.</summary>
+    internal string Where => ownFolder ? "in your data folder. The next start offers them" : $"beside {path}. The next assessment that saves there offers them";
+
+    /// <summary>Drafts that nobody is writing.</summary>
+    internal IReadOnlyList<string> Left()
+    {
+        try
+        {
+            return ownFolder ? [.. AnswerJournal.Left(path), .. DraftFile.Kept(Path.GetDirectoryName(path)!)] : AnswerJournal.Left(path);
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            // What cannot be listed cannot be offered; the visit itself tells what is wrong with the folder.
+            return [];
+        }
+    }
 
     /// <summary>What a draft holds.</summary>
-    internal Checked<Session> Read(string draft) => AnswerJournal.Read(draft, questions, passphrase);
-
-    /// <summary>Goes on with what a draft holds. It stays until the visit is saved.</summary>
-    internal void TakeUp(string draft, Session session, Visit visit)
-    {
-        visit.Engine.TakeUp(session.Answers);
-        _takenUp.Add(draft);
-    }
+    internal Checked<Profile> Read(string draft) =>
+        DraftFile.IsOne(draft) ? new ProfileFile(questions).Read(draft, passphrase) : AnswerJournal.Read(draft, questions, passphrase);
 
     /// <summary>Keeps what is answered in the visit from now on.</summary>
     internal void Attach(Visit visit)
     {
         visit.Kept = this;
-        visit.Engine.OnChange = _ => Keep(visit.Session);
+        visit.Engine.OnChange = _ => Keep(visit);
     }
 
     /// <summary>Keeps the answers; false when that fails, which is told once.</summary>
-    internal bool Keep(Session session)
+    internal bool Keep(Visit visit)
     {
-        if (_failed)
+        // A signal keeps the answers from a thread of its own.
+        lock (_lock)
         {
-            return false;
-        }
+            if (_failed || !Guarded(() => Write(visit)))
+            {
+                return false;
+            }
 
-        return Guarded(() =>
-        {
-            ProfileFolder.Prepare(path);
-            _file ??= AnswerJournal.Start(path, questions, passphrase?.Invoke());
-            _file.Save(session);
-        });
+            // It holds all that the one before it held.
+            DraftFile.Remove(visit.Draft);
+            visit.Draft = null;
+            return true;
+        }
     }
 
-    /// <summary>The visit is saved, so the draft goes.</summary>
-    internal void Discard() => Guarded(() =>
+    /// <summary>The visit is saved or left, so the draft goes.</summary>
+    internal void Discard()
     {
-        var file = _file;
-        _file = null;
-        file?.Discard();
-        _takenUp.ForEach(Wipe);
-        _takenUp.Clear();
-    });
-
-    /// <summary>Erases a draft that nobody wants.</summary>
-    internal void Drop(string draft) => Guarded(() => Wipe(draft));
+        lock (_lock)
+        {
+            var file = _file;
+            _file = null;
+            Guarded(() => file?.Discard());
+        }
+    }
 
     /// <inheritdoc/>
     public void Dispose() => _file?.Dispose();
 
-    private static void Wipe(string draft) => AnswerJournal.Drop(draft);
+    private void Write(Visit visit)
+    {
+        if (_file is null)
+        {
+            if (ownFolder)
+            {
+                OwnerOnly.Folder(Path.GetDirectoryName(path)!);
+            }
+
+            ProfileFolder.Prepare(path);
+            if (passphrase is null)
+            {
+                _file = AnswerJournal.Start(path, questions, passphrase: null);
+            }
+            else
+            {
+                // Without it the answers of somebody who wanted them protected would lie open.
+                _file = AnswerJournal.Start(path, questions, passphrase() ?? throw new UnauthorizedAccessException("there is no passphrase"));
+            }
+        }
+
+        _file.Save(visit.Session, visit.Earlier?.Profile.Person ?? visit.Person);
+    }
 
     private bool Guarded(Action action)
     {
@@ -84,7 +117,7 @@ internal sealed class AnswerDraft(Action<string> tell, string path, QuestionSet 
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
             _failed = true;
-            tell($"The draft of the answers beside {path} could not be written or erased, {ProfileFile.Reason(e)}. The visit goes on without it.");
+            Tell($"The draft of the answers in {Path.GetDirectoryName(Path.GetFullPath(path))} could not be written or erased, {ProfileFile.Reason(e)}. The visit goes on without it.");
             return false;
         }
     }

@@ -4,8 +4,9 @@ namespace ToiletAidTui.Host;
 
 /// <summary>Reads lines straight from the stream. The console's own reader writes escape sequences that screen readers speak.</summary>
 /// <param name="stream">Where lines come from.</param>
+/// <param name="turn">Passed on while it waits for input; null where no signal is listened for.</param>
 /// <param name="longest">Longest line that is taken, bytes; what follows in a longer one is dropped.</param>
-public sealed class LineReader(Stream stream, int longest = LineReader.LongestTyped)
+public sealed class LineReader(Stream stream, Turn? turn = null, int longest = LineReader.LongestTyped)
 {
     /// <summary>Longest line that people type, bytes.</summary>
     private const int LongestTyped = 4096;
@@ -44,7 +45,7 @@ public sealed class LineReader(Stream stream, int longest = LineReader.LongestTy
     {
         if (_next == _end)
         {
-            _end = stream.Read(_buffer);
+            _end = turn is null ? stream.Read(_buffer) : turn.Wait(() => stream.Read(_buffer));
             _next = 0;
         }
 

@@ -65,6 +65,8 @@ internal static class SavePages
                 return $"{path} could not be written, {fault}.";
             }
 
+            // What follows is for that file.
+            shell.KeepAnswers(visit);
             shell.Pop(Saved(visit));
             return null;
         });

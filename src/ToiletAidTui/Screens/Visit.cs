@@ -32,7 +32,7 @@ internal sealed class Visit(QuestionSet questions, Func<Depth, Answers, Immutabl
     /// <summary>Code of the person; null until it is given.</summary>
     internal string? Person { get; set; }
 
-    /// <summary>The file in which its answers are kept since a signal or a fault stopped the program; null for none.</summary>
+    /// <summary>The file that its answers were taken up from, or in which a signal kept them; null for none.</summary>
     internal string? Draft { get; set; }
 
     /// <summary>The visit as it stands.</summary>
@@ -41,7 +41,7 @@ internal sealed class Visit(QuestionSet questions, Func<Depth, Answers, Immutabl
     /// <summary>True while something was answered that is not in the file.</summary>
     internal bool IsUnsaved => Session.Answers is var answers && answers.Ids.Any() && !ReferenceEquals(answers, _saved);
 
-    /// <summary>Keeps each answer on disk while the visit lasts; null when it has no file yet.</summary>
+    /// <summary>Keeps each answer on disk while the visit lasts; null when nothing is kept.</summary>
     internal AnswerDraft? Kept { get; set; }
 
     /// <summary>What the last save led to, a sentence an item.</summary>
@@ -76,10 +76,16 @@ internal sealed class Visit(QuestionSet questions, Func<Depth, Answers, Immutabl
         }
 
         _saved = session.Answers;
+        Forget();
+        return null;
+    }
+
+    /// <summary>Erases what was kept of the answers besides the file: they are saved, or nobody wants them.</summary>
+    internal void Forget()
+    {
         Kept?.Discard();
         DraftFile.Remove(Draft);
         Draft = null;
-        return null;
     }
 
     private ImmutableArray<string> Words(Saved saved)

@@ -48,7 +48,7 @@ public sealed class KeepingCommandTests : IDisposable
         journal.Dispose();
         string draft = Assert.Single(AnswerJournal.Left(_path));
         Assert.DoesNotContain("stature", File.ReadAllText(draft), StringComparison.Ordinal);
-        Assert.Equal(5, Saver.Number(AnswerJournal.Read(draft, BuiltIn.Questions(), () => "four quiet otters swim").Value!));
+        Assert.Equal(5, Saver.Number(AnswerJournal.Read(draft, BuiltIn.Questions(), () => "four quiet otters swim").Value!.Latest));
     }
 
     [Fact]
@@ -194,7 +194,7 @@ public sealed class KeepingCommandTests : IDisposable
         for (int length = first; length <= bytes.Length; length++)
         {
             File.WriteAllBytes(draft, bytes[..length]);
-            Assert.Equal(length < bytes.Length ? 5 : 6, Saver.Number(AnswerJournal.Read(draft, BuiltIn.Questions(), passphrase: null).Value!));
+            Assert.Equal(length < bytes.Length ? 5 : 6, Saver.Number(AnswerJournal.Read(draft, BuiltIn.Questions(), passphrase: null).Value!.Latest));
         }
     }
 

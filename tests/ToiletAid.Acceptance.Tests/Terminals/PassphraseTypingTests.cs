@@ -1,10 +1,12 @@
+using ToiletAid.Acceptance.Tests.Readers;
 using ToiletAid.Acceptance.Tests.Store;
 using ToiletAid.App.Files;
 using ToiletAid.App.Store;
 
 namespace ToiletAid.Acceptance.Tests.Terminals;
 
-/// <summary>Typing that must not be seen, and answers that must survive a kill, on a real terminal.</summary>
+/// <summary>Typing that must not be seen, on a real terminal.</summary>
+[Collection(nameof(Aloud))]
 public sealed class PassphraseTypingTests : IDisposable
 {
     private const string Right = "four quiet otters swim";
@@ -75,33 +77,6 @@ public sealed class PassphraseTypingTests : IDisposable
         Assert.NotNull(terminal.Exit());
         Assert.Equal(before, terminal.Stty());
         Assert.False(ProfileFile.IsProtected(_path));
-    }
-
-    [Fact]
-    public void A_visit_killed_without_warning_is_offered_with_its_answers()
-    {
-        using (var terminal = Run("assess", "--linear", "--save", _path))
-        {
-            terminal.Until("1 of ");
-            terminal.Send("none\n");
-            terminal.Until("2 of ");
-            terminal.Kill(9);
-            Assert.NotNull(terminal.Exit());
-        }
-
-        using (var terminal = Run("assess", "--linear", "--save", _path))
-        {
-            terminal.Until("with 1 answer was not finished.");
-            terminal.Until("yes or no: ");
-            terminal.Send("yes\n");
-            terminal.Until("2 of ");
-            terminal.Send("finish\n");
-            terminal.Until("Saved as K-014");
-            Assert.Equal(0, terminal.Exit());
-        }
-
-        Assert.Equal(2, new ProfileFile(BuiltIn.Questions()).Read(_path).Value!.Sessions.Length);
-        Assert.Empty(Directory.GetFiles(_home.Path, ".*.draft"));
     }
 
     private PtySession Run(params string[] arguments) => new([BuiltProgram.Path, .. arguments], _home.Environment());

@@ -2,12 +2,12 @@ using System.Runtime.Versioning;
 using System.Security.AccessControl;
 using System.Security.Principal;
 
-namespace ToiletAid.App.Store;
+namespace ToiletAid.App.Files;
 
 /// <summary>Files and folders that only their owner can open, from their first moment on.</summary>
 internal static class OwnerOnly
 {
-    private const UnixFileMode OwnerFile = UnixFileMode.UserRead | UnixFileMode.UserWrite;
+    private const UnixFileMode OwnerMode = UnixFileMode.UserRead | UnixFileMode.UserWrite;
 
     /// <summary>A new file; an old one of that name is a fault.</summary>
     internal static FileStream Create(string path, FileShare share = FileShare.None)
@@ -17,7 +17,7 @@ internal static class OwnerOnly
             return CreateOnWindows(path, share);
         }
 
-        return new(path, new FileStreamOptions { Mode = FileMode.CreateNew, Access = FileAccess.Write, Share = share, UnixCreateMode = OwnerFile });
+        return new(path, new FileStreamOptions { Mode = FileMode.CreateNew, Access = FileAccess.Write, Share = share, UnixCreateMode = OwnerMode });
     }
 
     /// <summary>A folder; one that is there stays as it is, since others may have been let in on purpose.</summary>
@@ -29,7 +29,7 @@ internal static class OwnerOnly
             return;
         }
 
-        Directory.CreateDirectory(path, OwnerFile | UnixFileMode.UserExecute);
+        Directory.CreateDirectory(path, OwnerMode | UnixFileMode.UserExecute);
     }
 
     [SupportedOSPlatform("windows")]
