@@ -101,7 +101,8 @@ internal static class ProtectedFile
         {
             while (reader.Read())
             {
-                if (reader is { TokenType: JsonTokenType.PropertyName, CurrentDepth: 1 }
+                // Nobody writes these names with escapes, and half a surrogate pair could not be compared.
+                if (reader is { TokenType: JsonTokenType.PropertyName, CurrentDepth: 1, ValueIsEscaped: false }
                     && (reader.ValueTextEquals("recipients") || reader.ValueTextEquals("header") || IsPart(ref reader)))
                 {
                     return true;

@@ -45,6 +45,8 @@ public sealed partial class ProfileFuzzTests(ITestOutputHelper output)
         { "a line of three megabytes", Profile("\"grasp\":{\"value\":\"" + new string('x', 3_000_000) + "\",\"how\":\"observed\"}") },
         { "a name of three megabytes", Profile("\"" + new string('x', 3_000_000) + "\":{\"value\":\"a\",\"how\":\"observed\"}") },
         { "protected with nothing in it", Text("{\"protected\":\"\",\"encrypted_key\":\"\",\"iv\":\"\",\"ciphertext\":\"\",\"tag\":\"\"}") },
+        { "protected with half a pair in a name", Text("{\"prot\\ud800ected\":\"\",\"iv\":\"\"}") },
+        { "half a pair in the first name", Text("{\"form\\ud800at\":1}") },
         { "protected with lists", Text("{\"protected\":[],\"ciphertext\":{}}") },
         { "protected with endless rounds", Text("{\"protected\":\"e30\",\"header\":{\"alg\":\"PBES2-HS512+A256KW\",\"enc\":\"A256GCM\",\"p2c\":2147483647,\"p2s\":\"AAAAAAAAAAAAAAAAAAAAAA\"},\"encrypted_key\":\"" + new string('A', 54) + "\",\"iv\":\"AAAAAAAAAAAAAAAA\",\"ciphertext\":\"AA\",\"tag\":\"AAAAAAAAAAAAAAAAAAAAAA\"}") },
         { "compact with nothing in it", Text("eyJ....") },

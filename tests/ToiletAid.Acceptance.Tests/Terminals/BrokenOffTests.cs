@@ -1,3 +1,4 @@
+using System.Diagnostics;
 using ToiletAid.Acceptance.Tests.Readers;
 using ToiletAid.Acceptance.Tests.Store;
 using ToiletAid.App.Files;
@@ -11,6 +12,8 @@ public sealed class BrokenOffTests : IDisposable
 {
     private readonly Home _home = new();
     private readonly string _path;
+    private PtySession? _terminal;
+    private int _read;
 
     public BrokenOffTests() => _path = Path.Combine(_home.Path, "K-014.json");
 
@@ -23,29 +26,29 @@ public sealed class BrokenOffTests : IDisposable
     {
         using (var terminal = Run("assess", mode))
         {
-            terminal.Until("1 of ");
+            Next(terminal, "1 of ");
             for (int answered = 1; answered <= 4; answered++)
             {
                 bool many = terminal.All.LastIndexOf("or none", StringComparison.Ordinal) > terminal.All.LastIndexOf("Question", StringComparison.Ordinal);
                 terminal.Send((many ? mode == "--linear" ? "none" : "0" : "1") + enter);
-                terminal.Until($"{answered + 1} of ");
+                Next(terminal, $"{answered + 1} of ");
                 Assert.Equal(answered, _home.KeptAnswers());
             }
 
             terminal.Kill(9);
-            Assert.NotNull(terminal.Exit());
+            Assert.NotNull(terminal.Exit(30_000));
         }
 
         Assert.Equal(4, _home.KeptAnswers());
         using (var terminal = Run("assess", "--linear"))
         {
-            terminal.Until("with 4 answers was not finished.");
-            terminal.Until("Go on with it? yes or no: ");
+            Next(terminal, "with 4 answers was not finished.");
+            Next(terminal, "Go on with it? yes or no: ");
             terminal.Send("yes\n");
-            terminal.Until("5 of ");
+            Next(terminal, "5 of ");
             terminal.Send("quit\n");
-            terminal.Until("Nothing was saved.");
-            Assert.Equal(0, terminal.Exit());
+            Next(terminal, "Nothing was saved.");
+            Assert.Equal(0, terminal.Exit(30_000));
         }
 
         Assert.Empty(_home.Drafts);
@@ -56,20 +59,20 @@ public sealed class BrokenOffTests : IDisposable
     {
         using (var terminal = Run("assess"))
         {
-            terminal.Until("1 of ");
+            Next(terminal, "1 of ");
             terminal.Send("0" + Keys.Enter);
-            terminal.Until("2 of ");
+            Next(terminal, "2 of ");
             terminal.Kill(9);
-            Assert.NotNull(terminal.Exit());
+            Assert.NotNull(terminal.Exit(30_000));
         }
 
         using (var terminal = Run())
         {
-            terminal.Until("Answers of a visit that was stopped");
+            Next(terminal, "Answers of a visit that was stopped");
             terminal.Send("3" + Keys.Enter);
-            terminal.Until("Thrown away.");
+            Next(terminal, "Thrown away.");
             terminal.Send(Keys.Control('Q'));
-            Assert.Equal(0, terminal.Exit());
+            Assert.Equal(0, terminal.Exit(30_000));
         }
 
         Assert.Empty(_home.Drafts);
@@ -79,12 +82,12 @@ public sealed class BrokenOffTests : IDisposable
     public void A_visit_that_is_under_way_in_another_window_is_not_offered()
     {
         using var first = Run("assess", "--linear");
-        first.Until("1 of ");
+        Next(first, "1 of ");
         first.Send("none\n");
-        first.Until("2 of ");
+        Next(first, "2 of ");
         using var second = Run("assess", "--linear");
 
-        Assert.DoesNotContain("not finished", second.Until("1 of "), StringComparison.Ordinal);
+        Assert.DoesNotContain("not finished", Next(second, "1 of "), StringComparison.Ordinal);
         Assert.Equal(1, _home.KeptAnswers());
     }
 
@@ -92,15 +95,15 @@ public sealed class BrokenOffTests : IDisposable
     public void Answers_that_nobody_wants_are_not_offered_again()
     {
         using var terminal = Run("assess");
-        terminal.Until("1 of ");
+        Next(terminal, "1 of ");
         terminal.Send("0" + Keys.Enter);
-        terminal.Until("2 of ");
+        Next(terminal, "2 of ");
         Assert.Equal(1, _home.KeptAnswers());
         terminal.Send(Keys.Control('Q'));
-        terminal.Until("The answers are not saved.");
+        Next(terminal, "The answers are not saved.");
         terminal.Send("3" + Keys.Enter);
 
-        Assert.Equal(0, terminal.Exit());
+        Assert.Equal(0, terminal.Exit(30_000));
         Assert.Empty(_home.Drafts);
     }
 
@@ -110,22 +113,22 @@ public sealed class BrokenOffTests : IDisposable
         Store(0);
         using (var terminal = Run("assess", "--linear", "--save", _path))
         {
-            terminal.Until("1 of ");
+            Next(terminal, "1 of ");
             terminal.Send("none\n");
-            terminal.Until("2 of ");
+            Next(terminal, "2 of ");
             terminal.Kill(9);
-            Assert.NotNull(terminal.Exit());
+            Assert.NotNull(terminal.Exit(30_000));
         }
 
         using (var terminal = Run("assess", "--linear", "--save", _path))
         {
-            terminal.Until("with 1 answer was not finished.");
-            terminal.Until("yes or no: ");
+            Next(terminal, "with 1 answer was not finished.");
+            Next(terminal, "yes or no: ");
             terminal.Send("yes\n");
-            terminal.Until("2 of ");
+            Next(terminal, "2 of ");
             terminal.Send("finish\n");
-            terminal.Until("Saved as K-014");
-            Assert.Equal(0, terminal.Exit());
+            Next(terminal, "Saved as K-014");
+            Assert.Equal(0, terminal.Exit(30_000));
         }
 
         Assert.Equal(2, new ProfileFile(BuiltIn.Questions()).Read(_path).Value!.Sessions.Length);
@@ -139,32 +142,32 @@ public sealed class BrokenOffTests : IDisposable
         for (int round = 0; round < 2; round++)
         {
             using var terminal = Run();
-            terminal.Until("Open a saved profile");
+            Next(terminal, "Open a saved profile");
             terminal.Send("2" + Keys.Enter);
-            terminal.Until("File:");
+            Next(terminal, "File:");
             terminal.Send(_path + Keys.Enter);
-            terminal.Until("Profile of K-014.");
+            Next(terminal, "Profile of K-014.");
             terminal.Send("1" + Keys.Enter);
             if (round == 0)
             {
-                terminal.Until("How much is asked?");
+                Next(terminal, "How much is asked?");
                 terminal.Send("1" + Keys.Enter);
-                terminal.Until("1 of ");
+                Next(terminal, "1 of ");
                 terminal.Send("0" + Keys.Enter);
-                terminal.Until("2 of ");
+                Next(terminal, "2 of ");
                 Assert.Empty(_home.Drafts);
                 terminal.Kill(9);
-                Assert.NotNull(terminal.Exit());
+                Assert.NotNull(terminal.Exit(30_000));
                 continue;
             }
 
-            terminal.Until("Answers of a visit that was stopped");
+            Next(terminal, "Answers of a visit that was stopped");
             terminal.Send("1" + Keys.Enter);
-            terminal.Until("2 of ");
+            Next(terminal, "2 of ");
             terminal.Send(Keys.Control('S'));
-            terminal.Until("Saved as K-014");
+            Next(terminal, "Saved as K-014");
             terminal.Send(Keys.Control('Q'));
-            Assert.Equal(0, terminal.Exit());
+            Assert.Equal(0, terminal.Exit(30_000));
         }
 
         Assert.Equal(2, new ProfileFile(BuiltIn.Questions()).Read(_path).Value!.Sessions.Length);
@@ -176,18 +179,18 @@ public sealed class BrokenOffTests : IDisposable
     {
         string share = Path.Combine(_home.Path, "share"), path = Path.Combine(share, "a.json");
         using var terminal = Run("assess", "--linear", "--save", path, "--person", "K-014");
-        terminal.Until("1 of ");
+        Next(terminal, "1 of ");
         terminal.Send("none\n");
-        terminal.Until("its folder does not exist. The visit goes on without it.");
-        terminal.Until("2 of ");
+        Next(terminal, "its folder does not exist. The visit goes on without it.");
+        Next(terminal, "2 of ");
         terminal.Send("finish\n");
-        terminal.Until("could not be written, its folder does not exist. The answers are still here.");
-        terminal.Until("Try again? yes or no: ");
+        Next(terminal, "could not be written, its folder does not exist. The answers are still here.");
+        Next(terminal, "Try again? yes or no: ");
         Directory.CreateDirectory(share);
         terminal.Send("yes\n");
-        terminal.Until("Saved as K-014");
+        Next(terminal, "Saved as K-014");
 
-        Assert.Equal(0, terminal.Exit());
+        Assert.Equal(0, terminal.Exit(30_000));
         Assert.Single(new ProfileFile(BuiltIn.Questions()).Read(path).Value!.Latest.Answers.Ids);
     }
 
@@ -197,19 +200,19 @@ public sealed class BrokenOffTests : IDisposable
         string path = Path.Combine(_home.Path, "share", "a.json");
         using (var terminal = Run("assess", "--linear", "--save", path, "--person", "K-014"))
         {
-            terminal.Until("1 of ");
+            Next(terminal, "1 of ");
             terminal.Send("none\nfinish\n");
-            terminal.Until("Try again? yes or no: ");
+            Next(terminal, "Try again? yes or no: ");
             terminal.Send("no\n");
-            terminal.Until("The next start offers them.");
-            Assert.Equal(3, terminal.Exit());
+            Next(terminal, "The next start offers them.");
+            Assert.Equal(3, terminal.Exit(30_000));
         }
 
         using (var terminal = Run())
         {
-            terminal.Until("Answers of a visit that was stopped");
+            Next(terminal, "Answers of a visit that was stopped");
             terminal.Send("1" + Keys.Enter);
-            terminal.Until("2 of ");
+            Next(terminal, "2 of ");
         }
     }
 
@@ -218,18 +221,39 @@ public sealed class BrokenOffTests : IDisposable
     {
         string share = Path.Combine(_home.Path, "share"), path = Path.Combine(share, "a.json");
         using var terminal = Run("assess", "--save", path, "--person", "K-014");
-        terminal.Until("1 of ");
+        Next(terminal, "1 of ");
         terminal.Send("0" + Keys.Enter);
-        terminal.Until("The visit goes on without it.");
+        Next(terminal, "The visit goes on without it.");
         terminal.Send(Keys.Control('S'));
-        terminal.Until("The answers are still here.");
+        Next(terminal, "The answers are still here.");
         Directory.CreateDirectory(share);
         terminal.Send(Keys.Control('S'));
-        terminal.Until("Saved as K-014");
+        Next(terminal, "Saved as K-014");
         terminal.Send(Keys.Control('Q'));
 
-        Assert.Equal(0, terminal.Exit());
+        Assert.Equal(0, terminal.Exit(30_000));
         Assert.Single(new ProfileFile(BuiltIn.Questions()).Read(path).Value!.Latest.Answers.Ids);
+    }
+
+    /// <summary>Waits for text that comes after all that was waited for before; gives what came with it.</summary>
+    private string Next(PtySession terminal, string wanted)
+    {
+        if (terminal != _terminal)
+        {
+            (_terminal, _read) = (terminal, 0);
+        }
+
+        var watch = Stopwatch.StartNew();
+        int at;
+        while ((at = terminal.All.IndexOf(wanted, _read, StringComparison.Ordinal)) < 0)
+        {
+            Assert.True(watch.Elapsed < TimeSpan.FromMinutes(1), $"'{wanted}' did not come after: {terminal.All[_read..]}");
+            terminal.Quiet(40, 1000);
+        }
+
+        string got = terminal.All[_read..at];
+        _read = at + wanted.Length;
+        return got;
     }
 
     private void Store(int number) => new ProfileStore(BuiltIn.Questions()).Add(_path, "K-014", Saver.Session(number), seen: null);

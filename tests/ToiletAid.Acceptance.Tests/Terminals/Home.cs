@@ -1,3 +1,4 @@
+using ToiletAid.Acceptance.Tests.Store;
 using ToiletAid.App.Files;
 using ToiletAid.App.Store;
 
@@ -17,8 +18,19 @@ internal sealed class Home : IDisposable
     internal string[] Drafts => Directory.Exists(Data) ? [.. Directory.GetFiles(Data).Where(f => f.EndsWith(".draft", StringComparison.Ordinal) || System.IO.Path.GetFileName(f).StartsWith("draft", StringComparison.Ordinal))] : [];
 
     /// <summary>Answers in the only draft; 0 when there is none.</summary>
-    internal int KeptAnswers() => Drafts.Length == 0 ? 0
-        : AnswerJournal.Read(Assert.Single(Drafts), BuiltIn.Questions(), passphrase: null).Value!.Latest.Answers.Ids.Count();
+    internal int KeptAnswers()
+    {
+        if (Drafts.Length == 0)
+        {
+            return 0;
+        }
+
+        // While it is being written it is locked for our own programs, not for others.
+        using var folder = new TempFolder();
+        string copy = folder.File("copy.draft");
+        Assert.Equal(0, OutsideTool.Run("cp", string.Empty, Assert.Single(Drafts), copy).Code);
+        return AnswerJournal.Read(copy, BuiltIn.Questions(), passphrase: null).Value!.Latest.Answers.Ids.Count();
+    }
 
     /// <summary>The user's settings.</summary>
     internal string SettingsFile => System.IO.Path.Combine(Path, "config", "toiletaid", "settings.json");
