@@ -1,10 +1,11 @@
+using System.Runtime.InteropServices;
 using ToiletAid.App.Files;
 using ToiletAid.App.Store;
 
 namespace ToiletAid.Acceptance.Tests.Store;
 
 /// <summary>Disks that refuse: the answers stay in memory, so the same save can be tried again.</summary>
-public sealed class HardDiskTests
+public sealed partial class HardDiskTests
 {
     private static readonly ProfileStore Profiles = new(BuiltIn.Questions());
 
@@ -54,6 +55,28 @@ public sealed class HardDiskTests
     }
 
     [Fact]
+    public void A_folder_that_this_account_may_only_read_is_named_and_the_save_succeeds_once_it_may_write()
+    {
+        Assert.SkipWhen(OperatingSystem.IsWindows(), "Windows has lists of rights instead of a mode");
+        using var folder = new TempFolder();
+        string path = folder.File("K-014.json");
+        var stored = Profiles.Add(path, "K-014", Saver.Session(0), seen: null).Value!.Stored;
+        Mode(folder.Path, UnixFileMode.UserRead | UnixFileMode.UserExecute);
+        File.Delete(folder.File(FolderLock.FileName));
+        try
+        {
+            var fault = AsOrdinaryUser(() => Assert.Throws<UnauthorizedAccessException>(() => Profiles.Add(path, "K-014", Saver.Session(1), stored)));
+            Assert.Equal("this account may not use it", ProfileFile.Reason(fault));
+        }
+        finally
+        {
+            Mode(folder.Path, UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute);
+        }
+
+        Assert.Equal([0, 1], Profiles.Add(path, "K-014", Saver.Session(1), stored).Value!.Stored.Profile.Sessions.Select(Saver.Number));
+    }
+
+    [Fact]
     public void A_folder_that_vanished_is_named_and_the_save_succeeds_when_it_is_back()
     {
         using var folder = new TempFolder();
@@ -86,6 +109,39 @@ public sealed class HardDiskTests
         var fault = Assert.Throws<FolderBusyException>(() => FolderLock.Take(folder.Path, TimeSpan.FromMilliseconds(50)));
         Assert.Equal("another program or PC is saving in its folder", ProfileFile.Reason(fault));
     }
+
+    /// <summary>The administrator may write everywhere; on this thread and for a moment the rights of files hold for the test too.</summary>
+    private static T AsOrdinaryUser<T>(Func<T> action)
+    {
+        if (Environment.UserName != "root")
+        {
+            return action();
+        }
+
+        const uint nobody = 65534;
+        _ = SetFileUser(nobody);
+        try
+        {
+            return action();
+        }
+        finally
+        {
+            _ = SetFileUser(0);
+        }
+    }
+
+    private static void Mode(string path, UnixFileMode mode)
+    {
+        if (!OperatingSystem.IsWindows())
+        {
+            // Others get what the owner gets, since the test may look as another user.
+            int bits = (int)mode;
+            File.SetUnixFileMode(path, (UnixFileMode)(bits | (bits >> 3) | (bits >> 6)));
+        }
+    }
+
+    [LibraryImport("libc", EntryPoint = "setfsuid")]
+    private static partial int SetFileUser(uint user);
 
     private static void Fill(string path)
     {
