@@ -26,10 +26,10 @@ catch (IOException e)
     error.WriteLine($"The output could not be written, {ToiletAid.App.Files.ProfileFile.Reason(e)}.");
     return ExitCode.InputRefused;
 }
-#pragma warning disable CA1031 // The last door: whatever failed, the person hears one sentence and not a stack of calls.
+#pragma warning disable CA1031 // The last door: one sentence and no stack of calls, and without the message, which may quote an answer.
 catch (Exception e)
 {
-    error.WriteLine($"toiletaid has failed through a fault of its own, {e.GetType().Name}, {e.Message}. Nothing was changed. Please report it with the command you typed.");
+    error.WriteLine($"toiletaid has failed through a fault of its own, {e.GetType().Name}. Nothing was changed. Please report it with the command you typed.");
     return ExitCode.OurFault;
 }
 #pragma warning restore CA1031

@@ -22,9 +22,14 @@ internal sealed class AnswerReader(QuestionSet questions)
         var answers = Answers.None;
         foreach (var (id, item) in at.Members())
         {
+            if (at.IsFull)
+            {
+                break;
+            }
+
             if (questions.Find(id) is not { } question)
             {
-                item.Fault("unknown-question", $"{id} is not a question{Suggestion(id, questions.All.Select(q => q.Id))}");
+                item.Fault("unknown-question", $"{JsonWalker.Shown(id)} is not a question{Suggestion(id, questions.All.Select(q => q.Id))}");
                 continue;
             }
 
@@ -151,7 +156,7 @@ internal sealed class AnswerReader(QuestionSet questions)
             var part = question.Parts.FirstOrDefault(p => p.Id == id);
             if (part is null)
             {
-                item.Fault("unknown-part", $"{id} is not part of {question.Id}{Suggestion(id, question.Parts.Select(p => p.Id))}");
+                item.Fault("unknown-part", $"{JsonWalker.Shown(id)} is not part of {question.Id}{Suggestion(id, question.Parts.Select(p => p.Id))}");
             }
             else if (Amount(item) is { } amount && InRange(item, amount, unit, part.Number, id))
             {

@@ -9,17 +9,39 @@ namespace ToiletAid.App.Files;
 /// <param name="Issues">Where faults are collected.</param>
 internal readonly record struct JsonWalker(JsonElement Element, string Path, List<Issue> Issues)
 {
+    /// <summary>Most faults that are collected: nobody mends more at once, and a hostile file cannot fill the memory.</summary>
+    private const int MostIssues = 100;
+
     private const int LongestQuote = 40;
 
+    /// <summary>True when no more faults are collected.</summary>
+    public bool IsFull => Issues.Count >= MostIssues;
+
     /// <summary>Notes a fault at this place.</summary>
-    public void Fault(string code, string message) => Issues.Add(new(code, Path, message));
+    public void Fault(string code, string message)
+    {
+        if (!IsFull)
+        {
+            Issues.Add(new(code, Path, message));
+        }
+    }
 
     /// <summary>What stands here, short enough to be read aloud.</summary>
     public string Quote()
     {
-        string text = Element.ValueKind == JsonValueKind.String ? Element.GetString()! : Element.GetRawText();
-        text = string.Join(' ', text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries)).Replace('\0', ' ');
-        return text.Length > LongestQuote ? text[..LongestQuote] + " and more" : text.Length == 0 ? "nothing" : text;
+        string text = Shown(Element.ValueKind == JsonValueKind.String ? Element.GetString()! : Element.GetRawText());
+        return text.Length == 0 ? "nothing" : text;
+    }
+
+    /// <summary>Text of a file as it can be read aloud: short, and without control characters, which a terminal would obey.</summary>
+    public static string Shown(string text)
+    {
+        // Taken a little longer first, so that a megabyte is not cleaned to show forty letters.
+        bool isLong = text.Length > 4 * LongestQuote;
+        string start = isLong ? text[..(4 * LongestQuote)] : text;
+        string clean = new([.. start.Select(c => char.IsControl(c) || char.IsSurrogate(c) || IsFormatting(c) ? ' ' : c)]);
+        clean = string.Join(' ', clean.Split(' ', StringSplitOptions.RemoveEmptyEntries));
+        return clean.Length > LongestQuote ? clean[..LongestQuote].TrimEnd() + " and more" : isLong ? clean + " and more" : clean;
     }
 
     /// <summary>The member called <paramref name="name"/>, or null.</summary>
@@ -77,9 +99,14 @@ internal readonly record struct JsonWalker(JsonElement Element, string Path, Lis
 
         foreach (var p in Element.EnumerateObject())
         {
+            if (IsFull)
+            {
+                return;
+            }
+
             if (!names.Contains(p.Name))
             {
-                new JsonWalker(p.Value, Join(p.Name), Issues).Fault("unknown-member", $"{p.Name} is not known here, use {string.Join(", ", names)}");
+                new JsonWalker(p.Value, Join(p.Name), Issues).Fault("unknown-member", $"{Shown(p.Name)} is not known here, use {string.Join(", ", names)}");
             }
         }
     }
@@ -98,5 +125,8 @@ internal readonly record struct JsonWalker(JsonElement Element, string Path, Lis
         return false;
     }
 
-    private string Join(string name) => Path.Length == 0 ? name : $"{Path}.{name}";
+    private static bool IsFormatting(char c) =>
+        char.GetUnicodeCategory(c) is UnicodeCategory.Format or UnicodeCategory.LineSeparator or UnicodeCategory.ParagraphSeparator;
+
+    private string Join(string name) => Path.Length == 0 ? Shown(name) : $"{Path}.{Shown(name)}";
 }

@@ -1,3 +1,5 @@
+using ToiletAid.App.Protection;
+using ToiletAid.App.Store;
 using ToiletAid.Core.Interview;
 using ToiletAid.Core.Person;
 
@@ -10,9 +12,65 @@ public sealed class ProfileFile(QuestionSet questions)
     private readonly ProfileReader _reader = new(questions);
     private readonly ProfileWriter _writer = new(questions);
 
-    /// <summary>Reads a profile.</summary>
+    /// <summary>Largest file that is read: base64 makes a protected profile a third larger than what it holds.</summary>
+    private const int MostBytes = (ProfileReader.MostBytes / 3 * 4) + 4096;
+
+    /// <summary>Reads a profile, open or protected.</summary>
     /// <param name="path">Path of a regular file.</param>
-    public Checked<Profile> Read(string path)
+    /// <param name="passphrase">Asked for the passphrase when the profile is protected; it gives null when there is none.</param>
+    public Checked<Profile> Read(string path, Func<string?>? passphrase = null)
+    {
+        var read = Open(path, passphrase);
+        return read.TryGet(out var stored) ? Checked<Profile>.Good(stored.Profile) : Checked<Profile>.Bad(read.Issues);
+    }
+
+    /// <summary>Reads a profile with what the store noted about it.</summary>
+    /// <param name="path">Path of a regular file.</param>
+    /// <param name="passphrase">Asked for the passphrase when the profile is protected; it gives null when there is none.</param>
+    public Checked<StoredProfile> Open(string path, Func<string?>? passphrase = null)
+    {
+        var read = Bytes(path);
+        return read.TryGet(out byte[]? bytes) ? Open(bytes, passphrase) : Checked<StoredProfile>.Bad(read.Issues);
+    }
+
+    /// <summary>Writes a profile whole or not at all, in place of what is there. To add a session use the store.</summary>
+    /// <exception cref="IOException">It could not be written; nothing was changed.</exception>
+    /// <exception cref="UnauthorizedAccessException">It may not be written; nothing was changed.</exception>
+    public void Write(Profile profile, string path)
+    {
+        string full = WholeFile.RealPath(path);
+        using var held = FolderLock.Take(Path.GetDirectoryName(full)!, ProfileStore.Patience);
+        WholeFile.Replace(full, _writer.Sealed(profile, 1), keepPrevious: false);
+    }
+
+    /// <summary>True when a file is there and needs a passphrase.</summary>
+    public static bool IsProtected(string path) => Bytes(path).TryGet(out byte[]? bytes) && ProtectedFile.Is(bytes);
+
+    /// <summary>Reads a profile from the bytes of its file.</summary>
+    internal Checked<StoredProfile> Open(byte[] bytes, Func<string?>? passphrase)
+    {
+        if (!ProtectedFile.Is(bytes))
+        {
+            return _reader.ReadStored(bytes);
+        }
+
+        if (passphrase?.Invoke() is not { } known)
+        {
+            return Checked<StoredProfile>.Bad(new Issue("needs-passphrase", string.Empty, "it is protected and there is no passphrase, type it when asked or give the option --passphrase-file"));
+        }
+
+        var opened = ProtectedFile.Open(bytes, known);
+        if (!opened.TryGet(out byte[]? plain))
+        {
+            return Checked<StoredProfile>.Bad(opened.Issues);
+        }
+
+        var read = _reader.ReadStored(plain);
+        return read.TryGet(out var stored) ? Checked<StoredProfile>.Good(stored with { IsProtected = true }) : read;
+    }
+
+    /// <summary>The bytes of a file that could be a profile.</summary>
+    internal static Checked<byte[]> Bytes(string path)
     {
         try
         {
@@ -28,15 +86,16 @@ public sealed class ProfileFile(QuestionSet questions)
                 return Refused("empty", "it is empty or not a regular file, give a file with one profile");
             }
 
-            using var stream = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite);
-            if (stream.Length > ProfileReader.MostBytes)
+            // Deleting is shared, or a reader on Windows would keep the store from putting a new version in its place.
+            using var stream = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
+            if (stream.Length > MostBytes)
             {
                 return Refused("too-large", "it is larger than any profile, check that it is the right file");
             }
 
             byte[] bytes = new byte[stream.Length];
             int read = stream.ReadAtLeast(bytes, bytes.Length, throwOnEndOfStream: false);
-            return _reader.Read(bytes.AsMemory(0, read));
+            return Checked<byte[]>.Good(read == bytes.Length ? bytes : bytes[..read]);
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
@@ -44,26 +103,30 @@ public sealed class ProfileFile(QuestionSet questions)
         }
     }
 
-    /// <summary>Writes a profile whole or not at all: first beside the file, then in its place. The old file stays until then.</summary>
-    /// <exception cref="IOException">It could not be written; nothing was changed.</exception>
-    /// <exception cref="UnauthorizedAccessException">It may not be written; nothing was changed.</exception>
-    public void Write(Profile profile, string path) => OwnerFile.Write(path, stream => _writer.Write(profile, stream));
-
     /// <summary>Why a file could not be used, as the end of a sentence without the path.</summary>
     public static string Reason(Exception e) => e switch
     {
         UnauthorizedAccessException => "this account may not use it",
         DirectoryNotFoundException => "its folder does not exist",
         FileNotFoundException => "there is no such file",
+        FolderBusyException => "another program or PC is saving in its folder",
         IOException { HResult: DiskFull or WindowsDiskFull } => "the disk is full",
+        IOException { HResult: QuotaFull } => "the space that this account may use is full",
+        IOException { HResult: ReadOnlyDisk } => "the disk can only be read",
         _ => "the disk or the share does not answer as it should",
     };
 
     /// <summary>ENOSPC on Linux.</summary>
     private const int DiskFull = 28;
 
+    /// <summary>EDQUOT on Linux.</summary>
+    private const int QuotaFull = 122;
+
+    /// <summary>EROFS on Linux.</summary>
+    private const int ReadOnlyDisk = 30;
+
     /// <summary>ERROR_DISK_FULL on Windows.</summary>
     private const int WindowsDiskFull = unchecked((int)0x80070070);
 
-    private static Checked<Profile> Refused(string code, string message) => Checked<Profile>.Bad(new Issue(code, string.Empty, message));
+    private static Checked<byte[]> Refused(string code, string message) => Checked<byte[]>.Bad(new Issue(code, string.Empty, message));
 }

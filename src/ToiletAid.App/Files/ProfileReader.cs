@@ -1,14 +1,15 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using System.Text.Json;
+using System.Text.Json.Nodes;
+using ToiletAid.App.Store;
 using ToiletAid.Core.Interview;
 using ToiletAid.Core.Person;
 
 namespace ToiletAid.App.Files;
 
 /// <summary>Reads a profile from JSON and says everything that is wrong with it.</summary>
-/// <param name="questions">The questions that answers are checked against.</param>
-public sealed class ProfileReader(QuestionSet questions)
+public sealed class ProfileReader
 {
     /// <summary>The format number that this program writes, and the newest that it reads.</summary>
     public const int Format = 1;
@@ -20,15 +21,37 @@ public sealed class ProfileReader(QuestionSet questions)
 
     private static readonly JsonDocumentOptions Strict = new() { MaxDepth = DeepestNesting, AllowDuplicateProperties = false };
 
-    private readonly AnswerReader _answers = new(questions);
+    private readonly AnswerReader _answers;
+    private readonly Migrations _migrations;
+
+    /// <summary>Creates a reader.</summary>
+    /// <param name="questions">The questions that answers are checked against.</param>
+    public ProfileReader(QuestionSet questions)
+        : this(questions, Migrations.Known)
+    {
+    }
+
+    internal ProfileReader(QuestionSet questions, Migrations migrations)
+    {
+        _answers = new(questions);
+        _migrations = migrations;
+    }
 
     /// <summary>Reads a profile.</summary>
     /// <param name="utf8">The text of one profile, UTF-8.</param>
     public Checked<Profile> Read(ReadOnlyMemory<byte> utf8)
     {
+        var read = ReadStored(utf8);
+        return read.TryGet(out var stored) ? Checked<Profile>.Good(stored.Profile) : Checked<Profile>.Bad(read.Issues);
+    }
+
+    /// <summary>Reads a profile with what the store noted in it.</summary>
+    /// <param name="utf8">The text of one profile, UTF-8.</param>
+    public Checked<StoredProfile> ReadStored(ReadOnlyMemory<byte> utf8)
+    {
         if (utf8.Length > MostBytes)
         {
-            return Checked<Profile>.Bad(new Issue("too-large", string.Empty, $"it is larger than {MostBytes / 1024 / 1024} megabytes, which no profile is, check that it is the right file"));
+            return Checked<StoredProfile>.Bad(new Issue("too-large", string.Empty, $"it is larger than {MostBytes / 1024 / 1024} megabytes, which no profile is, check that it is the right file"));
         }
 
         if (utf8.Span.StartsWith("\uFEFF"u8))
@@ -40,27 +63,69 @@ public sealed class ProfileReader(QuestionSet questions)
         {
             using var document = JsonDocument.Parse(utf8, Strict);
             var issues = new List<Issue>();
-            var profile = Profile(new(document.RootElement, string.Empty, issues));
-            return profile is not null && issues.Count == 0 ? Checked<Profile>.Good(profile) : Checked<Profile>.Bad(issues);
+            var stored = Stored(new(document.RootElement, string.Empty, issues), utf8.Span);
+            return stored is not null && issues.Count == 0 ? Checked<StoredProfile>.Good(stored) : Checked<StoredProfile>.Bad(issues);
         }
         catch (JsonException e)
         {
-            return Checked<Profile>.Bad(Broken(e));
+            return Checked<StoredProfile>.Bad(Broken(e, utf8.Span));
         }
         catch (InvalidOperationException)
         {
             // A string with half a surrogate pair or bytes that are not UTF-8 is found only when it is taken out.
-            return Checked<Profile>.Bad(new Issue("not-utf-8", string.Empty, "it has characters that are not UTF-8, save it as UTF-8"));
+            return Checked<StoredProfile>.Bad(new Issue("not-utf-8", string.Empty, "it has characters that are not UTF-8, save it as UTF-8"));
         }
     }
 
-    private static Issue Broken(JsonException e)
+    private static Issue Broken(JsonException e, ReadOnlySpan<byte> text)
     {
+        if (JsonEnd.IsMissing(text))
+        {
+            return new("cut-short", string.Empty, "it ends before it should, so a part is missing, restore it from a copy");
+        }
+
         string place = string.Create(CultureInfo.InvariantCulture, $"line {(e.LineNumber ?? 0) + 1}, column {(e.BytePositionInLine ?? 0) + 1}");
         string what = e.Message.Contains("duplicate", StringComparison.OrdinalIgnoreCase)
             ? "a member stands twice, keep one of them"
             : "this is not whole JSON, restore the file from a copy or mend it here";
         return new("broken-json", place, what);
+    }
+
+    private StoredProfile? Stored(JsonWalker root, ReadOnlySpan<byte> text)
+    {
+        if (root.Element.ValueKind == JsonValueKind.Object && root.Member("format")?.Element is { ValueKind: JsonValueKind.Number } f
+            && f.TryGetInt32(out int format) && format >= 1 && format < _migrations.Newest)
+        {
+            var upgraded = _migrations.Upgrade(JsonObject.Create(root.Element)!, format);
+            using var document = JsonDocument.Parse(upgraded.ToJsonString(), Strict);
+            return Stored(root with { Element = document.RootElement }, text);
+        }
+
+        if (Profile(root) is not { } profile)
+        {
+            return null;
+        }
+
+        int revision = 0;
+        if (root.Member("revision") is { } r && (r.Element.ValueKind != JsonValueKind.Number || !r.Element.TryGetInt32(out revision) || revision < 1))
+        {
+            r.Fault("revision", $"{r.Quote()} is not a revision, write 1 or more or leave it out");
+        }
+
+        var seal = Seal.None;
+        if (root.Member("hash") is { } h && h.Text() is { } hash)
+        {
+            if (ContentHash.IsOne(hash))
+            {
+                seal = ContentHash.Check(text, hash);
+            }
+            else
+            {
+                h.Fault("hash", $"{h.Quote()} is not a hash, leave the member hash out");
+            }
+        }
+
+        return new(profile, revision, seal);
     }
 
     private Profile? Profile(JsonWalker root)
@@ -76,7 +141,7 @@ public sealed class ProfileReader(QuestionSet questions)
             return null;
         }
 
-        root.OnlyMembers("format", "person", "sessions");
+        root.OnlyMembers("format", "revision", "hash", "person", "sessions");
         string? person = root.Required("person")?.Text();
         if (person is not null && PersonCode.Fault(person) is { } fault)
         {
@@ -93,7 +158,7 @@ public sealed class ProfileReader(QuestionSet questions)
         return person is null || sessions.IsEmpty ? null : new(person, sessions);
     }
 
-    private static bool IsFormat(JsonWalker format)
+    private bool IsFormat(JsonWalker format)
     {
         if (format.Element.ValueKind != JsonValueKind.Number || !format.Element.TryGetInt32(out int number) || number < 1)
         {
@@ -101,9 +166,9 @@ public sealed class ProfileReader(QuestionSet questions)
             return false;
         }
 
-        if (number > Format)
+        if (number > _migrations.Newest)
         {
-            format.Fault("newer-format", $"format {number} is newer than this program, which reads up to {Format}, use a newer version of toiletaid");
+            format.Fault("newer-format", $"format {number} is newer than this program, which reads up to {_migrations.Newest}, use a newer version of toiletaid");
             return false;
         }
 

@@ -24,6 +24,11 @@ public static class ProfileSchema
             json.WriteStartObject("format");
             json.WriteNumber("const", ProfileReader.Format);
             json.WriteEndObject();
+            json.WriteStartObject("revision");
+            json.WriteString("type", "integer");
+            json.WriteNumber("minimum", 1);
+            json.WriteEndObject();
+            Text(json, "hash", "^sha256:[0-9a-f]{64}$");
             Text(json, "person", "^(?!.*[A-Za-z]{3})(?=.*[0-9])[A-Za-z0-9-]{1,16}$");
             json.WriteStartObject("sessions");
             json.WriteString("type", "array");

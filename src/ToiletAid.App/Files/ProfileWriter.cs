@@ -1,6 +1,8 @@
 using System.Globalization;
+using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
+using ToiletAid.App.Store;
 using ToiletAid.Core.Interview;
 using ToiletAid.Core.Person;
 
@@ -16,22 +18,58 @@ public sealed class ProfileWriter(QuestionSet questions)
     /// <summary>Writes the profile to <paramref name="stream"/>, with a last line end.</summary>
     public void Write(Profile profile, Stream stream)
     {
+        Write(profile, revision: 0, stream, Readable);
+        stream.WriteByte((byte)'\n');
+    }
+
+    /// <summary>The profile in one line, without its end.</summary>
+    internal byte[] Line(Profile profile)
+    {
+        using var stream = new MemoryStream();
+        Write(profile, revision: 0, stream, Readable with { Indented = false });
+        return stream.ToArray();
+    }
+
+    /// <summary>The profile as the store keeps it, with revision and hash.</summary>
+    internal byte[] Sealed(Profile profile, int revision)
+    {
+        using var stream = new MemoryStream();
+        Write(profile, revision, stream, Readable);
+        stream.WriteByte((byte)'\n');
+        return ContentHash.Seal(stream.GetBuffer().AsSpan(0, (int)stream.Length));
+    }
+
+    /// <summary>A session alone, to tell whether two are the same.</summary>
+    internal string Text(Session session)
+    {
+        using var stream = new MemoryStream();
         using (var json = new Utf8JsonWriter(stream, Readable))
         {
-            json.WriteStartObject();
-            json.WriteNumber("format", ProfileReader.Format);
-            json.WriteString("person", profile.Person);
-            json.WriteStartArray("sessions");
-            foreach (var session in profile.Sessions)
-            {
-                Session(json, session);
-            }
-
-            json.WriteEndArray();
-            json.WriteEndObject();
+            Session(json, session);
         }
 
-        stream.WriteByte((byte)'\n');
+        return Encoding.UTF8.GetString(stream.GetBuffer(), 0, (int)stream.Length);
+    }
+
+    private void Write(Profile profile, int revision, Stream stream, JsonWriterOptions options)
+    {
+        using var json = new Utf8JsonWriter(stream, options);
+        json.WriteStartObject();
+        json.WriteNumber("format", ProfileReader.Format);
+        if (revision > 0)
+        {
+            json.WriteNumber("revision", revision);
+        }
+
+        json.WriteString("person", profile.Person);
+        json.WriteStartArray("sessions");
+        foreach (var session in profile.Sessions)
+        {
+            Session(json, session);
+        }
+
+        json.WriteEndArray();
+        json.WriteEndObject();
     }
 
     private void Session(Utf8JsonWriter json, Session session)

@@ -1,44 +1,139 @@
+using ToiletAid.App.Store;
+
 namespace ToiletAid.App.Files;
 
-/// <summary>Writes a file whole or not at all: first beside it, then in its place. An older file stays until then.</summary>
+/// <summary>
+/// Writes a file that only its owner may read, whole or not at all: beside it, flushed to disk, renamed, folder flushed.
+/// Every writer of the program uses it.
+/// </summary>
 public static class WholeFile
 {
-    /// <summary>Writes.</summary>
+    /// <summary>Ending of the version before the current one.</summary>
+    internal const string PreviousEnding = ".previous";
+
+    private const string NewEnding = ".new";
+
+    /// <summary>Writes. An older file stays until then.</summary>
     /// <param name="path">Where to.</param>
-    /// <param name="write">Writes the content.</param>
+    /// <param name="bytes">What it will hold.</param>
+    /// <param name="keepRights">True to leave a file that is there as open to others as it was made; for files that tell nothing about a person.</param>
     /// <exception cref="IOException">It could not be written; nothing was changed.</exception>
     /// <exception cref="UnauthorizedAccessException">It may not be written; nothing was changed.</exception>
-    public static void Write(string path, Action<Stream> write)
+    public static void Write(string path, byte[] bytes, bool keepRights = false)
     {
-        string full = Path.GetFullPath(path);
+        if (IsDevice(Path.GetFullPath(path)))
+        {
+            // Putting a file in its place would take it away from every program of the machine.
+            using var device = new FileStream(path, FileMode.Open, FileAccess.Write, FileShare.ReadWrite, bufferSize: 0);
+            device.Write(bytes);
+            return;
+        }
+
+        string full = RealPath(path);
         if (Directory.Exists(full))
         {
             throw new IOException("a folder has that name");
         }
 
-        string beside = $"{full}.{Environment.ProcessId}.new";
+        Put(full, bytes, keepPrevious: false, keepRights);
+    }
+
+    /// <summary>Replaces a file that is locked by the caller, who therefore may delete what a program left that died while it wrote.</summary>
+    /// <param name="full">Full path.</param>
+    /// <param name="bytes">What it will hold.</param>
+    /// <param name="keepPrevious">True to keep what it held before, under another name.</param>
+    internal static void Replace(string full, byte[] bytes, bool keepPrevious)
+    {
+        foreach (string left in Leftovers(full))
+        {
+            File.Delete(left);
+        }
+
+        Put(full, bytes, keepPrevious, keepRights: false);
+    }
+
+    /// <summary>Where the previous version of a file is kept.</summary>
+    internal static string Previous(string path) => path + PreviousEnding;
+
+    /// <summary>Files that a program left when it died while it was writing.</summary>
+    internal static string[] Leftovers(string path) =>
+        Directory.GetFiles(Path.GetDirectoryName(path)!, $".{Path.GetFileName(path)}.*{NewEnding}");
+
+    /// <summary>Where a file really is, so that a link to it is not replaced by a copy.</summary>
+    internal static string RealPath(string path) =>
+        new FileInfo(path).LinkTarget is not null && File.ResolveLinkTarget(path, returnFinalTarget: true) is { } target ? target.FullName : Path.GetFullPath(path);
+
+    private static bool IsDevice(string full) =>
+        !OperatingSystem.IsWindows() && full.StartsWith("/dev/", StringComparison.Ordinal) && !full.StartsWith("/dev/shm/", StringComparison.Ordinal) && File.Exists(full);
+
+    private static void Put(string full, byte[] bytes, bool keepPrevious, bool keepRights)
+    {
+        string folder = Path.GetDirectoryName(full)!;
+        string beside = Beside(full, string.Empty);
         try
         {
-            using (var stream = new FileStream(beside, FileMode.Create, FileAccess.Write))
+            using (var stream = OwnerOnly.Create(beside))
             {
-                write(stream);
+                stream.Write(bytes);
+                if (keepRights && !OperatingSystem.IsWindows() && File.Exists(full))
+                {
+                    File.SetUnixFileMode(stream.SafeFileHandle, File.GetUnixFileMode(full));
+                }
+
                 stream.Flush(flushToDisk: true);
+            }
+
+            if (keepPrevious && File.Exists(full))
+            {
+                KeepPrevious(full);
             }
 
             File.Move(beside, full, overwrite: true);
         }
         catch
         {
-            try
+            TryDelete(beside);
+            throw;
+        }
+
+        DiskFolder.Flush(folder);
+    }
+
+    /// <summary>The previous version gets a second name and is not moved, so that the current one is never missing.</summary>
+    private static void KeepPrevious(string path)
+    {
+        string beside = Beside(path, "-previous");
+        try
+        {
+            if (!DiskFolder.TryLink(path, beside))
             {
-                File.Delete(beside);
-            }
-            catch (Exception e) when (e is IOException or UnauthorizedAccessException)
-            {
-                // The first fault is the one to report.
+                using var stream = OwnerOnly.Create(beside);
+                stream.Write(File.ReadAllBytes(path));
+                stream.Flush(flushToDisk: true);
             }
 
-            throw;
+            File.Move(beside, Previous(path), overwrite: true);
+        }
+        finally
+        {
+            // Also when all went well: renaming a file to another name of itself leaves both.
+            TryDelete(beside);
+        }
+    }
+
+    /// <summary>No other program and no other thread writes under that name.</summary>
+    private static string Beside(string path, string what) =>
+        Path.Combine(Path.GetDirectoryName(path)!, $".{Path.GetFileName(path)}.{Guid.NewGuid():N}{what}{NewEnding}");
+
+    private static void TryDelete(string path)
+    {
+        try
+        {
+            File.Delete(path);
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            // The first fault is the one to report; the next save of a profile deletes what was left.
         }
     }
 }

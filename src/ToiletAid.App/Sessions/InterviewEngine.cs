@@ -64,6 +64,9 @@ public sealed class InterviewEngine
     public IEnumerable<(Question Question, Answer Answer)> Given =>
         _asked.Reverse().Select(id => (_questions[id], Answers[id]!));
 
+    /// <summary>Called with all answers after each change, so that they can be kept.</summary>
+    public Action<Answers>? OnChange { get; set; }
+
     /// <summary>Takes an answer as typed.</summary>
     public Reply Submit(string text)
     {
@@ -121,6 +124,7 @@ public sealed class InterviewEngine
         string id = _asked.Pop();
         _earlier[id] = Answers[id]!;
         Answers = Answers.Without(id);
+        OnChange?.Invoke(Answers);
         _finished = false;
         Show(_questions[id]);
         return true;
@@ -180,6 +184,7 @@ public sealed class InterviewEngine
     {
         if (++_part < question.Parts.Length)
         {
+            OnChange?.Invoke(AnswersSoFar);
             return new(true, said, string.Empty);
         }
 
@@ -205,6 +210,7 @@ public sealed class InterviewEngine
     private void Put(Question question, Answer answer)
     {
         Answers = Answers.With(question.Id, answer);
+        OnChange?.Invoke(Answers);
         _asked.Push(question.Id);
         Move();
     }

@@ -44,7 +44,8 @@ public static class StockFile
         var read = new StockReader(below).Read(buffer.ToArray());
         if (read.Value is not null)
         {
-            WholeFile.Write(path, stream => buffer.WriteTo(stream));
+            // A stock file tells nothing about a person, and colleagues who were let in stay let in.
+            WholeFile.Write(path, buffer.ToArray(), keepRights: true);
         }
 
         return read.Issues;

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.Globalization;
+using ToiletAid.App.Store;
 using ToiletAid.Core.Interview;
 using ToiletAid.Core.Person;
 using ToiletAidTui.Host;
@@ -13,12 +14,13 @@ internal static class AssessCommand
     {
         var depth = new Option<string>("--depth") { Description = "How much is asked: quick, full, measured.", DefaultValueFactory = _ => Words.Of(Depth.Quick) };
         depth.AcceptOnlyFromAmong([.. Words.All<Depth>()]);
-        var save = new Option<string?>("--save") { Description = "File to save the answers in. An existing profile gets one more session." };
+        var save = new Option<string?>("--save") { Description = "File to save the answers in, or the code of a person in the folder of profiles. An existing profile gets one more session." };
+        var folder = new Option<string?>("--folder") { Description = "Folder of profiles. One in your data folder when left out." };
         var person = new Option<string?>("--person") { Description = "Code of the person, never a name. Needed for a new file; asked for when left out." };
         var date = new Option<string?>("--date") { Description = "Day of the visit, such as 2026-03-09. Today when left out." };
         var top = Formats.Top();
         var aids = StockOption.Define();
-        var command = new Command("assess", "Ask the questions and read out the ranked shortlist.") { depth, save, person, date, top, aids };
+        var command = new Command("assess", "Ask the questions and read out the ranked shortlist.") { depth, save, folder, person, date, top, aids };
         var mode = new ModeOptions();
         mode.AddTo(command);
         command.SetAction(parsed =>
@@ -41,7 +43,14 @@ internal static class AssessCommand
                 return ExitCode.WrongUsage;
             }
 
-            return new Assessment(terminal, manner, Words.Find<Depth>(parsed.GetValue(depth))!.Value, parsed.GetValue(save), parsed.GetValue(person), day, parsed.GetValue(top), parsed.GetValue(aids)).Run();
+            string? typedFile = parsed.GetValue(save), who = parsed.GetValue(person);
+            string? file = typedFile is null ? null : ProfileFolder.Resolve(typedFile, parsed.GetValue(folder));
+            if (file != typedFile)
+            {
+                who ??= typedFile;
+            }
+
+            return new Assessment(terminal, manner, Words.Find<Depth>(parsed.GetValue(depth))!.Value, file, who, day, parsed.GetValue(top), parsed.GetValue(aids)).Run();
         });
         return command;
     }

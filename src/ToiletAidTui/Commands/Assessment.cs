@@ -1,4 +1,6 @@
+using System.Collections.Immutable;
 using ToiletAid.App.Files;
+using ToiletAid.App.Store;
 using ToiletAid.App.Wording;
 using ToiletAid.Core.Advising;
 using ToiletAid.Core.Explaining;
@@ -14,6 +16,7 @@ namespace ToiletAidTui.Commands;
 internal sealed class Assessment(Terminal terminal, Manner manner, Depth depth, string? save, string? person, DateOnly day, int top, string? aids)
 {
     private readonly SpeechLines _lines = new(terminal.Talk, terminal.InputIsTerminal ? terminal.Width : 0);
+    private readonly DraftFile _drafts = new(BuiltIn.Questions(), DraftFile.UsualFolder(terminal.Variable));
     private LineReader _input = new(terminal.Input);
 
     internal int Run()
@@ -23,28 +26,22 @@ internal sealed class Assessment(Terminal terminal, Manner manner, Depth depth, 
             return ExitCode.InputRefused;
         }
 
-        var questions = knowledge.Questions;
-        var files = new ProfileFile(questions);
-        Profile? earlier = null;
-        if (save is not null && Path.Exists(save))
+        if (!Opened(knowledge.Questions, out var earlier))
         {
-            var read = files.Read(save);
-            if (!read.TryGet(out earlier))
-            {
-                terminal.Error.WriteLine(read.Issues[0].Sentence(save) + ". Nothing was asked.");
-                return ExitCode.InputRefused;
-            }
+            return ExitCode.InputRefused;
         }
 
         var advisor = new Advisor(knowledge, new());
-        var visit = new Visit(questions, new QuestionPlanner(knowledge, advisor).Open, depth, day) { Earlier = earlier, Path = save, Person = person };
+        using var each = save is null && !terminal.InputIsTerminal ? null : _drafts.EachAnswer(save, earlier is { IsProtected: true } ? terminal.Passphrase.Get : null);
+        var visit = Begun(knowledge.Questions, new QuestionPlanner(knowledge, advisor).Open, earlier, each);
         if (manner.Mode == Mode.FullScreen)
         {
             return new ScreenCommand(terminal, knowledge, advisor, manner, top).Run(visit);
         }
 
-        using var keeper = new Keeper(terminal, new(files, DraftFile.UsualFolder(terminal.Variable)), () => visit);
+        using var keeper = new Keeper(terminal, _drafts, () => visit);
         _input = new(terminal.Input, keeper.Turn);
+        each?.Tell = terminal.Error.WriteLine;
         _lines.Line("Linear mode. Type help at any question.");
         var engine = visit.Engine;
         var end = new LinearInterview(engine, _lines, _input, terminal.InputIsTerminal) { CanSwitch = manner.CanDraw }.Run();
@@ -66,19 +63,60 @@ internal sealed class Assessment(Terminal terminal, Manner manner, Depth depth, 
             _lines.Lines(new AdviceText(knowledge).Lines(advice, engine.Answers, top));
         }
 
-        return Save(files, visit) is { } fault ? fault : code;
+        return Save(visit) is { } fault ? fault : code;
     }
 
-    private int? Save(ProfileFile files, Visit visit)
+    /// <summary>Opens the profile that is added to, if it is there; false when it cannot be used.</summary>
+    private bool Opened(QuestionSet questions, out StoredProfile? earlier)
+    {
+        earlier = null;
+        if (save is null || !Path.Exists(save))
+        {
+            return true;
+        }
+
+        var read = new ProfileStore(questions).Open(save, terminal.Passphrase.Get);
+        if (!read.TryGet(out earlier))
+        {
+            terminal.Error.WriteLine(string.Join(". ", read.Issues.Select(i => i.Sentence(save))) + ". Nothing was asked.");
+            return false;
+        }
+
+        if (earlier.Seal == Seal.Changed)
+        {
+            _lines.Line("The file was changed by something else than toiletaid since it was saved.");
+        }
+
+        return true;
+    }
+
+    /// <summary>A new visit, or one that broke off; each answer of it is kept.</summary>
+    private Visit Begun(QuestionSet questions, Func<Depth, Answers, ImmutableArray<Question>> open, StoredProfile? earlier, AnswerDraft? each)
+    {
+        var goOn = new DraftQuestion(terminal, _lines, _input).Ask(each);
+        var visit = new Visit(questions, open, goOn?.Kept.Latest.Depth ?? depth, goOn?.Kept.Latest.Date ?? day) { Earlier = earlier, Path = save, Person = person, Draft = goOn?.Draft };
+        if (goOn?.Kept is { } kept)
+        {
+            visit.Person ??= kept.Person == AnswerJournal.NoCode ? null : kept.Person;
+            visit.Engine.TakeUp(kept.Latest.Answers);
+        }
+
+        each?.Attach(visit);
+        return visit;
+    }
+
+    private int? Save(Visit visit)
     {
         if (save is null)
         {
+            visit.Forget();
             _lines.Line("Nothing was saved.");
             return null;
         }
 
         if (!visit.IsUnsaved)
         {
+            visit.Forget();
             _lines.Line("There is no answer to save.");
             return null;
         }
@@ -88,16 +126,22 @@ internal sealed class Assessment(Terminal terminal, Manner manner, Depth depth, 
             visit.Person ??= AskCode();
         }
 
-        while (visit.Save(files) is { } fault)
+        while (visit.Save(terminal.Passphrase.Get) is { } fault)
         {
             terminal.Error.WriteLine($"{save} could not be written, {fault}. The answers are still here.");
-            if (!terminal.InputIsTerminal || !AskAgain())
+            if (!terminal.InputIsTerminal)
             {
+                return ExitCode.InputRefused;
+            }
+
+            if (!AskAgain())
+            {
+                terminal.Error.WriteLine(_drafts.Keep(visit));
                 return ExitCode.InputRefused;
             }
         }
 
-        _lines.Line($"Saved as {visit.Person} in {save}.");
+        _lines.Lines(visit.Said);
         return null;
     }
 
@@ -121,7 +165,7 @@ internal sealed class Assessment(Terminal terminal, Manner manner, Depth depth, 
 
             if (typed is null)
             {
-                return "P-0";
+                return AnswerJournal.NoCode;
             }
 
             if (PersonCode.Fault(typed) is not { } fault)

@@ -9,6 +9,9 @@ namespace ToiletAidTui.Commands;
 /// <summary>The command line: arguments in, exit code out.</summary>
 public static class CliHost
 {
+    private const string PassphraseFile = "--passphrase-file";
+    private const string PassphraseDescriptor = "--passphrase-fd";
+
     /// <summary>Runs a command.</summary>
     /// <param name="args">Arguments as typed.</param>
     /// <param name="terminal">What it talks to.</param>
@@ -22,6 +25,7 @@ public static class CliHost
             return ExitCode.WrongUsage;
         }
 
+        terminal.Passphrase = new(terminal, parsed.GetValue<string?>(PassphraseFile), parsed.GetValue<int?>(PassphraseDescriptor));
         try
         {
             return parsed.Invoke(new() { Output = terminal.Output, Error = terminal.Error, EnableDefaultExceptionHandler = false, ProcessTerminationTimeout = null });
@@ -48,6 +52,12 @@ public static class CliHost
             CalcCommand.Define(terminal),
             SettingsCommand.Define(terminal),
             AccessibilityCommand.Define(terminal),
+            KeepingCommands.Protect(terminal),
+            KeepingCommands.Unprotect(terminal),
+            KeepingCommands.ChangePassphrase(terminal),
+            KeepingCommands.Erase(terminal),
+            new Option<string?>(PassphraseFile) { Description = "File whose first line is the passphrase of protected profiles.", Recursive = true },
+            new Option<int?>(PassphraseDescriptor) { Description = "Number of an open file whose first line is the passphrase.", Recursive = true },
         };
         var mode = new ModeOptions();
         mode.AddTo(root);

@@ -12,7 +12,7 @@ internal static class OneProfile
     internal static int With(Terminal terminal, string path, Func<Knowledge, Profile, int> action)
     {
         var knowledge = BuiltIn.Knowledge();
-        var read = new ProfileFile(knowledge.Questions).Read(path);
+        var read = new ProfileFile(knowledge.Questions).Read(path, terminal.Passphrase.Get);
         if (read.TryGet(out var profile))
         {
             return action(knowledge, profile);

@@ -1,4 +1,3 @@
-using System.Text;
 using ToiletAid.App.Files;
 using ToiletAid.Core.Interview;
 using ToiletAid.Core.Person;
@@ -22,7 +21,7 @@ internal sealed class ProfileSource(QuestionSet questions, Terminal terminal)
             return Lines();
         }
 
-        return Directory.Exists(path) ? Folder(path) : [(path, _files.Read(path))];
+        return Directory.Exists(path) ? Folder(path) : [(path, _files.Read(path, terminal.Passphrase.Get))];
     }
 
     private IEnumerable<(string Name, Checked<Profile> Profile)> Folder(string path)
@@ -40,19 +39,19 @@ internal sealed class ProfileSource(QuestionSet questions, Terminal terminal)
         Array.Sort(files, StringComparer.Ordinal);
         return files.Length == 0
             ? [(path, Refused("empty-folder", "the folder has no profiles, give a folder with files that end in .json"))]
-            : files.Select(f => (f, _files.Read(f)));
+            : files.Select(f => (f, _files.Read(f, terminal.Passphrase.Get)));
     }
 
     private IEnumerable<(string Name, Checked<Profile> Profile)> Lines()
     {
-        using var reader = new StreamReader(terminal.Input, new UTF8Encoding(false, throwOnInvalidBytes: false));
+        var reader = new LineReader(terminal.Input, longest: ProfileReader.MostBytes + 1);
         int number = 0;
-        while (reader.ReadLine() is { } line)
+        while (reader.ReadBytes() is { } line)
         {
             number++;
-            if (!string.IsNullOrWhiteSpace(line))
+            if (line.AsSpan().IndexOfAnyExcept(" \t\r"u8) >= 0)
             {
-                yield return ($"Standard input line {number}", _reader.Read(Encoding.UTF8.GetBytes(line)));
+                yield return ($"Standard input line {number}", _reader.Read(line));
             }
         }
 

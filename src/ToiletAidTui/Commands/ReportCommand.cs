@@ -82,7 +82,7 @@ internal sealed class ReportCommand
 
         try
         {
-            OwnerFile.Write(path, stream => stream.Write(Encoding.UTF8.GetBytes(text)));
+            WholeFile.Write(path, Encoding.UTF8.GetBytes(text));
             return ExitCode.Good;
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)

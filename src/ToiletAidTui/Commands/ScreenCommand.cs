@@ -14,6 +14,8 @@ internal sealed class ScreenCommand(Terminal terminal, Knowledge knowledge, Advi
 {
     private const string ClearAll = "\u001b[H\u001b[2J\u001b[3J";
 
+    private readonly DraftFile _drafts = new(knowledge.Questions, DraftFile.UsualFolder(terminal.Variable));
+
     /// <summary>Runs from the first screen, or from a visit that is already set up.</summary>
     internal int Run(Visit? visit)
     {
@@ -21,14 +23,15 @@ internal sealed class ScreenCommand(Terminal terminal, Knowledge knowledge, Advi
         var shell = new Shell(desk);
         if (visit is not null)
         {
+            visit.Kept?.Tell = shell.Warn;
             StartPages.Begin(shell, visit);
         }
         else
         {
-            shell.Push(desk.Drafts.Kept() is { } draft ? StartPages.Kept(draft) : StartPages.Start());
+            shell.Push(StartPages.Stopped(desk, null, null, StartPages.Start) ?? StartPages.Start());
         }
 
-        using var keeper = new Keeper(terminal, desk.Drafts, () => shell.Visit);
+        using var keeper = new Keeper(terminal, _drafts, () => shell.Visit);
         var options = new FullScreenOptions
         {
             Clock = terminal.Clock,
@@ -72,10 +75,11 @@ internal sealed class ScreenCommand(Terminal terminal, Knowledge knowledge, Advi
             Questions = knowledge.Questions,
             Open = new QuestionPlanner(knowledge, advisor).Open,
             Files = files,
+            EachAnswer = (path, earlier) => _drafts.EachAnswer(path, earlier is { IsProtected: true } ? terminal.Passphrase.GetUnasked : null),
+            Passphrase = terminal.Passphrase.GetUnasked,
             Keys = manner.Settings.Keys,
             Today = () => DateOnly.FromDateTime(terminal.Clock.GetLocalNow().DateTime),
             Result = new AdviceParts(knowledge, advisor, top).Of,
-            Drafts = new(files, DraftFile.UsualFolder(terminal.Variable)),
             Settings = (out string? fault) => manner.Reader.Read(new Dictionary<string, string>(), out fault),
             Keep = new UserSettings(manner.Reader.UserPath).Set,
         };

@@ -1,19 +1,23 @@
 using ToiletAid.App.Files;
+using ToiletAid.App.Store;
+using ToiletAid.Core.Interview;
 using ToiletAid.Core.Person;
 using ToiletAidTui.Screens;
 
 namespace ToiletAidTui.Host;
 
-/// <summary>Answers of a visit that was stopped, kept for the next start. Nothing is written unless something stops the program.</summary>
-/// <param name="files">Profiles on disk; a draft is one.</param>
+/// <summary>Answers of a visit that was stopped, kept for the next start where they cannot be kept after each answer.</summary>
+/// <param name="questions">The questions.</param>
 /// <param name="folder">The user's own folder for data; empty when there is none.</param>
-internal sealed class DraftFile(ProfileFile files, string folder)
+internal sealed class DraftFile(QuestionSet questions, string folder)
 {
-    /// <summary>Stands in for a code that was not given yet.</summary>
-    private const string NoCode = "P-0";
-
     /// <summary>So many visits can be stopped before the first is taken up.</summary>
     private const int MostDrafts = 20;
+
+    private const string Ending = ".json";
+
+    /// <summary>Stands for the file of a visit that has none yet.</summary>
+    private const string NoFile = "visit";
 
     /// <summary>The user's folder for data on this machine.</summary>
     internal static string UsualFolder(Func<string, string?> environment)
@@ -25,8 +29,19 @@ internal sealed class DraftFile(ProfileFile files, string folder)
         return Path.IsPathFullyQualified(folder) ? Path.Combine(folder, "toiletaid") : string.Empty;
     }
 
-    /// <summary>The first draft that is kept; null when there is none.</summary>
-    internal string? Kept() => folder.Length == 0 ? null : Names().FirstOrDefault(File.Exists);
+    /// <summary>Those of a folder.</summary>
+    internal static IEnumerable<string> Kept(string folder) => Names(folder).Where(File.Exists);
+
+    /// <summary>True for one of these and not a draft that grows with each answer.</summary>
+    internal static bool IsOne(string draft) => draft.EndsWith(Ending, StringComparison.Ordinal);
+
+    /// <summary>Keeps each answer of a visit, beside its file or in the user's own folder; null when there is neither.</summary>
+    /// <param name="path">The file of the visit, or null.</param>
+    /// <param name="passphrase">Gives the passphrase when the file is protected; null when it is not.</param>
+    internal AnswerDraft? EachAnswer(string? path, Func<string?>? passphrase) =>
+        path is not null ? new(path, questions, passphrase, ownFolder: false)
+        : folder.Length > 0 ? new(Path.Combine(folder, NoFile), questions, null, ownFolder: true)
+        : null;
 
     /// <summary>Keeps what is not saved; gives the sentence that says where, or null when there is nothing to keep.</summary>
     internal string? Keep(Visit visit)
@@ -36,6 +51,16 @@ internal sealed class DraftFile(ProfileFile files, string folder)
             return null;
         }
 
+        if (visit.Kept is { } each && each.Keep(visit))
+        {
+            return $"The answers are kept {each.Where}.";
+        }
+
+        if (visit.Earlier is { IsProtected: true })
+        {
+            return "The answers could not be kept, because the profile is protected and its folder does not take them.";
+        }
+
         if (folder.Length == 0)
         {
             return "The answers could not be kept, because this account has no home folder.";
@@ -43,9 +68,16 @@ internal sealed class DraftFile(ProfileFile files, string folder)
 
         try
         {
-            Directory.CreateDirectory(folder);
-            visit.Draft ??= Names().First(n => !File.Exists(n));
-            files.Write(new Profile(visit.Earlier?.Person ?? visit.Person ?? NoCode, [visit.Session]), visit.Draft);
+            OwnerOnly.Folder(folder);
+            string? before = visit.Draft;
+            string draft = before is not null && IsOne(before) ? before : Names(folder).First(n => !File.Exists(n));
+            new ProfileFile(questions).Write(new Profile(visit.Earlier?.Profile.Person ?? visit.Person ?? AnswerJournal.NoCode, [visit.Session]), draft);
+            visit.Draft = draft;
+            if (before != draft)
+            {
+                Remove(before);
+            }
+
             return $"The answers are kept in {visit.Draft}. The next start offers them.";
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException or InvalidOperationException)
@@ -54,35 +86,17 @@ internal sealed class DraftFile(ProfileFile files, string folder)
         }
     }
 
-    /// <summary>Takes a draft up as a visit; null when it cannot be read. The draft stays until the visit is saved or left.</summary>
-    internal Visit? TakeUp(string path, Desk desk)
+    /// <summary>Erases a draft.</summary>
+    internal static void Remove(string? draft)
     {
-        if (!files.Read(path).TryGet(out var profile))
-        {
-            return null;
-        }
-
-        var session = profile.Latest;
-        var visit = new Visit(desk.Questions, desk.Open, session.Depth, session.Date)
-        {
-            Draft = path,
-            Person = profile.Person == NoCode ? null : profile.Person,
-        };
-        visit.Engine.TakeUp(session.Answers);
-        return visit;
-    }
-
-    /// <summary>Throws a draft away.</summary>
-    internal static void Remove(string? path)
-    {
-        if (path is null)
+        if (draft is null)
         {
             return;
         }
 
         try
         {
-            File.Delete(path);
+            AnswerJournal.Drop(draft);
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
@@ -90,6 +104,6 @@ internal sealed class DraftFile(ProfileFile files, string folder)
         }
     }
 
-    private IEnumerable<string> Names() =>
+    private static IEnumerable<string> Names(string folder) =>
         Enumerable.Range(1, MostDrafts).Select(i => Path.Combine(folder, i == 1 ? "draft.json" : $"draft-{i}.json"));
 }

@@ -5,38 +5,43 @@ namespace ToiletAidTui.Host;
 /// <summary>Reads lines straight from the stream. The console's own reader writes escape sequences that screen readers speak.</summary>
 /// <param name="stream">Where lines come from.</param>
 /// <param name="turn">Passed on while it waits for input; null where no signal is listened for.</param>
-public sealed class LineReader(Stream stream, Turn? turn = null)
+/// <param name="longest">Longest line that is taken, bytes; what follows in a longer one is dropped.</param>
+public sealed class LineReader(Stream stream, Turn? turn = null, int longest = LineReader.LongestTyped)
 {
-    /// <summary>Longest line that is taken, bytes; what follows in a longer one is dropped.</summary>
-    private const int LongestLine = 4096;
+    /// <summary>Longest line that people type, bytes.</summary>
+    private const int LongestTyped = 4096;
 
     private readonly byte[] _buffer = new byte[4096];
     private int _next;
     private int _end;
 
     /// <summary>The next line without its end, or null at the end of input.</summary>
-    public string? ReadLine()
+    public string? ReadLine() => ReadBytes() is { } line ? Encoding.UTF8.GetString(line).TrimEnd('\r') : null;
+
+    /// <summary>The bytes of the next line without its end, or null at the end of input.</summary>
+    public byte[]? ReadBytes()
     {
         using var line = new MemoryStream();
         bool any = false;
-        while (Next() is { } b)
+        while (Fill())
         {
             any = true;
-            if (b == (byte)'\n')
+            var rest = _buffer.AsSpan(_next, _end - _next);
+            int end = rest.IndexOf((byte)'\n');
+            var piece = end < 0 ? rest : rest[..end];
+            line.Write(piece[..(int)Math.Min(piece.Length, longest - line.Length)]);
+            _next += end < 0 ? rest.Length : end + 1;
+            if (end >= 0)
             {
                 break;
             }
-
-            if (line.Length < LongestLine)
-            {
-                line.WriteByte(b);
-            }
         }
 
-        return any ? Encoding.UTF8.GetString(line.GetBuffer(), 0, (int)line.Length).TrimEnd('\r') : null;
+        return any ? line.ToArray() : null;
     }
 
-    private byte? Next()
+    /// <summary>True when there is something in the buffer.</summary>
+    private bool Fill()
     {
         if (_next == _end)
         {
@@ -44,6 +49,6 @@ public sealed class LineReader(Stream stream, Turn? turn = null)
             _next = 0;
         }
 
-        return _end <= 0 ? null : _buffer[_next++];
+        return _end > 0;
     }
 }

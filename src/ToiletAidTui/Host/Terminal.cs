@@ -21,6 +21,9 @@ public sealed class Terminal
     /// <summary>Characters in a line; 0 when lines are not wrapped.</summary>
     public int Width { get; init; }
 
+    /// <summary>Where the passphrase of protected profiles comes from.</summary>
+    public PassphraseSource Passphrase { get => field ??= new(this, null, null); set; }
+
     /// <summary>The environment.</summary>
     public Func<string, string?> Variable { get; init; } = Environment.GetEnvironmentVariable;
 

@@ -1,5 +1,4 @@
 using ToiletAid.App.Sessions;
-using ToiletAidTui.Host;
 
 namespace ToiletAidTui.Screens;
 
@@ -32,7 +31,7 @@ internal static class CommonPages
     /// <summary>Leaves, after a question when something is not saved.</summary>
     internal static void Leave(Shell shell) => Unless(shell, "leave", "Leave and lose the answers", s =>
     {
-        DraftFile.Remove(s.Visit?.Draft);
+        s.Visit?.Forget();
         s.Ending = Ending.Left;
     });
 

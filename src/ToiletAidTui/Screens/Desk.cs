@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using ToiletAid.App.Files;
+using ToiletAid.App.Store;
 using ToiletAid.Core.Interview;
 using ToiletAid.Core.Person;
 using ToiletAidTui.Host;
@@ -19,6 +20,12 @@ internal sealed class Desk
     /// <summary>Profiles on disk.</summary>
     internal required ProfileFile Files { get; init; }
 
+    /// <summary>The passphrase of protected profiles, as far as it is known.</summary>
+    internal Func<string?> Passphrase { get; init; } = () => null;
+
+    /// <summary>Keeps each answer of a visit on disk: of one without a file yet, or of one for the profile at a path. Null when that cannot be.</summary>
+    internal Func<string?, StoredProfile?, AnswerDraft?> EachAnswer { get; init; } = (_, _) => null;
+
     /// <summary>Which key does what.</summary>
     internal required KeyMap Keys { get; init; }
 
@@ -27,9 +34,6 @@ internal sealed class Desk
 
     /// <summary>The result of a visit, in parts: title and lines; the first part is shown at once.</summary>
     internal required Func<Session, ImmutableArray<ResultPart>> Result { get; init; }
-
-    /// <summary>Answers of stopped visits.</summary>
-    internal required DraftFile Drafts { get; init; }
 
     /// <summary>Reads the settings as they stand.</summary>
     internal required SettingsSource Settings { get; init; }

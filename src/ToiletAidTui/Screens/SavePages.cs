@@ -50,7 +50,7 @@ internal static class SavePages
             string path = typed.Length == 0 ? usual : typed;
             if (Path.Exists(path))
             {
-                if (!shell.Desk.Files.Read(path).TryGet(out var earlier) || earlier.Person != visit.Person)
+                if (!shell.Desk.Files.Open(path, shell.Desk.Passphrase).TryGet(out var earlier) || earlier.Profile.Person != visit.Person)
                 {
                     return $"{path} is there already and is not a profile of {visit.Person}. Give another file.";
                 }
@@ -59,19 +59,21 @@ internal static class SavePages
             }
 
             visit.Path = path;
-            if (visit.Save(shell.Desk.Files) is { } fault)
+            if (visit.Save(shell.Desk.Passphrase) is { } fault)
             {
                 visit.Path = null;
                 return $"{path} could not be written, {fault}.";
             }
 
+            // What follows is for that file.
+            shell.KeepAnswers(visit);
             shell.Pop(Saved(visit));
             return null;
         });
     }
 
     private static void Write(Shell shell, Visit visit) =>
-        shell.Show(visit.Save(shell.Desk.Files) is { } fault ? $"{visit.Path} could not be written, {fault}. The answers are still here." : Saved(visit));
+        shell.Show(visit.Save(shell.Desk.Passphrase) is { } fault ? $"{visit.Path} could not be written, {fault}. The answers are still here." : Saved(visit));
 
-    private static string Saved(Visit visit) => $"Saved as {visit.Person} in {visit.Path}.";
+    private static string Saved(Visit visit) => string.Join(' ', visit.Said);
 }

@@ -5,6 +5,7 @@ namespace ToiletAidTui.Screens;
 internal sealed class Shell(Desk desk)
 {
     private readonly Stack<Page> _pages = new();
+    private string _warning = string.Empty;
 
     /// <summary>What the screens work with.</summary>
     internal Desk Desk => desk;
@@ -74,8 +75,25 @@ internal sealed class Shell(Desk desk)
     /// <summary>Says the screen again.</summary>
     internal void Show(string opening = "")
     {
-        Opening = opening;
+        Opening = _warning.Length == 0 ? opening : $"{opening} {_warning}".TrimStart();
+        _warning = string.Empty;
         Turn++;
+    }
+
+    /// <summary>Says a sentence once, before the next screen.</summary>
+    internal void Warn(string sentence) => _warning = sentence;
+
+    /// <summary>Keeps each answer of a visit from now on.</summary>
+    internal void KeepAnswers(Visit visit)
+    {
+        visit.Kept?.Dispose();
+        visit.Kept = null;
+        visit.Engine.OnChange = null;
+        if (desk.EachAnswer(visit.Path, visit.Earlier) is { } each)
+        {
+            each.Tell = Warn;
+            each.Attach(visit);
+        }
     }
 
     /// <summary>Hides everything until Enter is pressed.</summary>

@@ -1,5 +1,5 @@
+using ToiletAid.App.Store;
 using ToiletAid.Core.Interview;
-using ToiletAid.Core.Person;
 using ToiletAidTui.Host;
 
 namespace ToiletAidTui.Screens;
@@ -20,41 +20,61 @@ internal static class StartPages
     /// <summary>Goes to the first screen, after a question when something is not saved.</summary>
     internal static void Home(Shell shell) => CommonPages.Unless(shell, "home", "Go to the start screen and lose the answers", s =>
     {
-        DraftFile.Remove(s.Visit?.Draft);
+        s.Visit?.Forget();
         s.Visit = null;
         s.Restart(Start());
     });
 
-    /// <summary>Offers the answers of a visit that was stopped.</summary>
-    /// <param name="draft">The file that they are kept in.</param>
-    internal static Page Kept(string draft) => new ListPage("draft", $"Answers of a visit that was stopped on {File.GetLastWriteTime(draft):yyyy-MM-dd} are kept.", [],
-    [
-        new("Take them up", s =>
+    /// <summary>A question about the answers of a visit that was stopped, if there are any.</summary>
+    /// <param name="desk">What the screens work with.</param>
+    /// <param name="earlier">The profile that the visit is for; null for visits without a file.</param>
+    /// <param name="path">Its file.</param>
+    /// <param name="next">What is shown when they are not taken up.</param>
+    internal static Page? Stopped(Desk desk, StoredProfile? earlier, string? path, Func<Page> next)
+    {
+        if (desk.EachAnswer(path, earlier) is not { } each || each.Left() is not [string draft, ..])
         {
-            if (s.Desk.Drafts.TakeUp(draft, s.Desk) is { } visit)
-            {
-                Begin(s, visit);
-                return;
-            }
+            return null;
+        }
 
-            s.Show($"{draft} cannot be read.");
-        }),
-        new("Leave them for later", s => s.Replace(Start())),
-        new("Throw them away", s =>
-        {
-            DraftFile.Remove(draft);
-            s.Replace(Start(), "Thrown away.");
-        }),
-    ]);
+        return new ListPage("draft", $"Answers of a visit that was stopped on {File.GetLastWriteTime(draft):yyyy-MM-dd} are kept.", [],
+        [
+            new("Take them up", s =>
+            {
+                var read = each.Read(draft);
+                if (!read.TryGet(out var kept))
+                {
+                    s.Show($"{read.Issues[0].Sentence(draft)}.");
+                    return;
+                }
+
+                string? person = kept.Person == AnswerJournal.NoCode ? null : kept.Person;
+                var visit = new Visit(s.Desk.Questions, s.Desk.Open, kept.Latest.Depth, kept.Latest.Date) { Earlier = earlier, Path = path, Person = person, Draft = draft };
+                visit.Engine.TakeUp(kept.Latest.Answers);
+                Begin(s, visit);
+            }),
+            new("Leave them for later", s => s.Replace(next())),
+            new("Throw them away", s =>
+            {
+                DraftFile.Remove(draft);
+                s.Replace(next(), "Thrown away.");
+            }),
+        ]);
+    }
 
     /// <summary>Starts the interview of a visit.</summary>
     internal static void Begin(Shell shell, Visit visit)
     {
         shell.Visit = visit;
+        if (visit.Kept is null)
+        {
+            shell.KeepAnswers(visit);
+        }
+
         shell.Restart(visit.Engine.Current is null ? ResultPages.Make(shell, visit) : QuestionPage.Make(visit, withTopic: true));
     }
 
-    private static ListPage Depths(Profile? earlier, string? path)
+    private static ListPage Depths(StoredProfile? earlier, string? path)
     {
         Entry For(Depth depth, string label) => new(label, s => Begin(s, new(s.Desk.Questions, s.Desk.Open, depth, s.Desk.Today()) { Earlier = earlier, Path = path }));
         return new("depth", "How much is asked?", [],
@@ -72,21 +92,21 @@ internal static class StartPages
             return "Nothing was typed.";
         }
 
-        var read = shell.Desk.Files.Read(path);
-        if (!read.TryGet(out var profile))
+        var read = shell.Desk.Files.Open(path, shell.Desk.Passphrase);
+        if (!read.TryGet(out var stored))
         {
             return $"{read.Issues[0].Sentence(path)}.";
         }
 
-        shell.Replace(Opened(profile, path));
+        shell.Replace(Opened(stored, path));
         return null;
     });
 
-    private static ListPage Opened(Profile profile, string path) => new("profile",
-        $"Profile of {profile.Person}. {(profile.Sessions.Length == 1 ? "1 visit" : $"{profile.Sessions.Length} visits")}, the latest on {profile.Latest.Date:yyyy-MM-dd}.", [],
+    private static ListPage Opened(StoredProfile stored, string path) => new("profile",
+        $"Profile of {stored.Profile.Person}. {(stored.Profile.Sessions.Length == 1 ? "1 visit" : $"{stored.Profile.Sessions.Length} visits")}, the latest on {stored.Profile.Latest.Date:yyyy-MM-dd}.", [],
     [
-        new("New visit for this person", s => s.Push(Depths(profile, path))),
-        new("Result of the latest visit", s => s.Push(ResultPages.Saved(s, profile))),
+        new("New visit for this person", s => s.Push(Stopped(s.Desk, stored, path, () => Depths(stored, path)) ?? Depths(stored, path))),
+        new("Result of the latest visit", s => s.Push(ResultPages.Saved(s, stored.Profile))),
         new("Go back", s => s.Pop()),
     ]);
 }

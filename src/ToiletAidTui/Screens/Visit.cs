@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using ToiletAid.App.Files;
 using ToiletAid.App.Sessions;
+using ToiletAid.App.Store;
 using ToiletAid.Core.Interview;
 using ToiletAid.Core.Person;
 using ToiletAidTui.Host;
@@ -23,7 +24,7 @@ internal sealed class Visit(QuestionSet questions, Func<Depth, Answers, Immutabl
     internal Depth Depth => depth;
 
     /// <summary>What was saved about the person before; null for a new person.</summary>
-    internal Profile? Earlier { get; set; }
+    internal StoredProfile? Earlier { get; set; }
 
     /// <summary>The file that it is saved in; null until the person names one.</summary>
     internal string? Path { get; set; }
@@ -31,7 +32,7 @@ internal sealed class Visit(QuestionSet questions, Func<Depth, Answers, Immutabl
     /// <summary>Code of the person; null until it is given.</summary>
     internal string? Person { get; set; }
 
-    /// <summary>The file in which its answers are kept since a signal or a fault stopped the program; null for none.</summary>
+    /// <summary>The file that its answers were taken up from, or in which a signal kept them; null for none.</summary>
     internal string? Draft { get; set; }
 
     /// <summary>The visit as it stands.</summary>
@@ -40,24 +41,57 @@ internal sealed class Visit(QuestionSet questions, Func<Depth, Answers, Immutabl
     /// <summary>True while something was answered that is not in the file.</summary>
     internal bool IsUnsaved => Session.Answers is var answers && answers.Ids.Any() && !ReferenceEquals(answers, _saved);
 
+    /// <summary>Keeps each answer on disk while the visit lasts; null when nothing is kept.</summary>
+    internal AnswerDraft? Kept { get; set; }
+
+    /// <summary>What the last save led to, a sentence an item.</summary>
+    internal ImmutableArray<string> Said { get; private set; } = [];
+
     /// <summary>Saves in <see cref="Path"/>; gives why not, as the end of a sentence, or null.</summary>
-    internal string? Save(ProfileFile files)
+    /// <param name="passphrase">Asked when the file is protected.</param>
+    internal string? Save(Func<string?> passphrase)
     {
         var session = Session;
-        var profile = Earlier is null ? new Profile(Person!, [session]) : Earlier with { Sessions = Earlier.Sessions.Add(session) };
         try
         {
-            files.Write(profile, Path!);
+            ProfileFolder.Prepare(Path!);
+            var saved = new ProfileStore(questions).Add(Path!, Earlier?.Profile.Person ?? Person!, session, Earlier, passphrase);
+            if (!saved.TryGet(out var now))
+            {
+                if (saved.Issues[0].Code == "removed")
+                {
+                    // The next try starts a new file, with this visit only.
+                    (Person, Earlier) = (Earlier!.Profile.Person, null);
+                }
+
+                return saved.Issues[0].Message;
+            }
+
+            Said = Words(now);
+            (Earlier, Person) = (now.Stored, now.Stored.Profile.Person);
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
             return ProfileFile.Reason(e);
         }
 
-        Person = profile.Person;
         _saved = session.Answers;
+        Forget();
+        return null;
+    }
+
+    /// <summary>Erases what was kept of the answers besides the file: they are saved, or nobody wants them.</summary>
+    internal void Forget()
+    {
+        Kept?.Discard();
         DraftFile.Remove(Draft);
         Draft = null;
-        return null;
+    }
+
+    private ImmutableArray<string> Words(Saved saved)
+    {
+        int others = saved.AddedElsewhere.Length;
+        string last = saved.WasThere ? $"This session is in {Path} already." : $"Saved as {saved.Stored.Profile.Person} in {Path}.";
+        return others == 0 ? [last] : [$"In the meantime {others} other {(others == 1 ? "session" : "sessions")} of this person came from elsewhere. All are kept.", last];
     }
 }

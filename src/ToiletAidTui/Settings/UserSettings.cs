@@ -1,3 +1,4 @@
+using System.Text;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using ToiletAid.App.Files;
@@ -43,9 +44,7 @@ internal sealed class UserSettings(string path)
             }
 
             group[names[^1]] = value;
-            string beside = $"{path}.{Environment.ProcessId}.new";
-            File.WriteAllText(beside, root.ToJsonString(new JsonSerializerOptions { WriteIndented = true }) + "\n");
-            File.Move(beside, path, overwrite: true);
+            WholeFile.Write(path, Encoding.UTF8.GetBytes(root.ToJsonString(new JsonSerializerOptions { WriteIndented = true }) + "\n"), keepRights: true);
             return null;
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)

@@ -32,7 +32,6 @@ internal sealed class Model
             Keys = KeyMap.Make(new Dictionary<string, string>(), out _),
             Today = () => new DateOnly(2026, 3, 9),
             Result = new AdviceParts(knowledge, advisor, 3).Of,
-            Drafts = new(files, string.Empty),
             Settings = (out string? fault) => settings.Read(new Dictionary<string, string>(), out fault),
             Keep = (_, _) => null,
         });

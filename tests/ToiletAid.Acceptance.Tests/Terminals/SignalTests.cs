@@ -1,4 +1,3 @@
-using System.Text.Json;
 using System.Text.RegularExpressions;
 using ToiletAid.Acceptance.Tests.Readers;
 
@@ -79,24 +78,13 @@ public sealed partial class SignalTests
 
         // Question 5 is shown only after four answers were taken.
         int taken = Shown().Matches(terminal.All).Select(m => int.Parse(m.Groups["number"].ValueSpan, System.Globalization.CultureInfo.InvariantCulture) - 1).DefaultIfEmpty(0).Max();
-        int kept = Kept(Path.Combine(home.Data, "draft.json"));
+        int kept = home.KeptAnswers();
         if (kept < taken)
         {
             faults.Add($"{what}: {taken} answers taken, {kept} kept");
         }
 
         return taken;
-    }
-
-    private static int Kept(string draft)
-    {
-        if (!File.Exists(draft))
-        {
-            return 0;
-        }
-
-        using var json = JsonDocument.Parse(File.ReadAllText(draft));
-        return json.RootElement.GetProperty("sessions")[0].GetProperty("answers").EnumerateObject().Count();
     }
 
     [GeneratedRegex(@"Question (?<number>\d+) of", RegexOptions.ExplicitCapture, 1000)]

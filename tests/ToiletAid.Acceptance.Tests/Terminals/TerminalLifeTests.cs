@@ -144,7 +144,7 @@ public sealed partial class TerminalLifeTests : IDisposable
             Assert.Equal(143, terminal.Exit());
         }
 
-        string draft = Path.Combine(_home.Data, "draft.json");
+        string draft = Assert.Single(_home.Drafts);
         Assert.True(OperatingSystem.IsWindows() || File.GetUnixFileMode(draft) == (UnixFileMode.UserRead | UnixFileMode.UserWrite));
         using (var terminal = Run())
         {

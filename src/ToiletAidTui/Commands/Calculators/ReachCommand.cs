@@ -91,7 +91,7 @@ internal static class ReachCommand
 
         try
         {
-            WholeFile.Write(file, stream => stream.Write(Encoding.UTF8.GetBytes(calculation.Picture())));
+            WholeFile.Write(file, Encoding.UTF8.GetBytes(calculation.Picture()));
             calculation.PictureFile = file;
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException or ArgumentException)

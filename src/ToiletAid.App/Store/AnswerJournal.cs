@@ -1,0 +1,118 @@
+using System.Security.Cryptography;
+using System.Text;
+using ToiletAid.App.Files;
+using ToiletAid.App.Protection;
+using ToiletAid.Core.Interview;
+using ToiletAid.Core.Person;
+
+namespace ToiletAid.App.Store;
+
+/// <summary>
+/// The answers of an interview under way, beside the profile that they are for. Each answer adds one line with all answers so far,
+/// so a program that dies loses at most the line it was writing. The file is held open and locked while the interview lasts:
+/// another PC can tell a draft that is being written from one that was left.
+/// </summary>
+public sealed class AnswerJournal : IDisposable
+{
+    /// <summary>Stands in for a code that was not given yet.</summary>
+    public const string NoCode = "P-0";
+
+    private const string Ending = ".draft";
+
+    private readonly FileStream _file;
+    private readonly ProfileWriter _writer;
+    private readonly Protector? _protector;
+
+    private AnswerJournal(FileStream file, QuestionSet questions, string? passphrase)
+    {
+        _file = file;
+        _writer = new(questions);
+        _protector = passphrase is null ? null : new(passphrase);
+    }
+
+    /// <summary>Starts a draft.</summary>
+    /// <param name="profilePath">The profile that the answers are for, there or not.</param>
+    /// <param name="questions">The questions.</param>
+    /// <param name="passphrase">The passphrase of the profile when it is protected; then the draft is too.</param>
+    /// <exception cref="IOException">It could not be made.</exception>
+    /// <exception cref="UnauthorizedAccessException">It may not be made.</exception>
+    public static AnswerJournal Start(string profilePath, QuestionSet questions, string? passphrase)
+    {
+        string full = WholeFile.RealPath(profilePath);
+        string name = $".{Path.GetFileName(full)}.{RandomNumberGenerator.GetHexString(8, lowercase: true)}{Ending}";
+        return new(OwnerOnly.Create(Path.Combine(Path.GetDirectoryName(full)!, name)), questions, passphrase);
+    }
+
+    /// <summary>Drafts that nobody is writing.</summary>
+    public static IReadOnlyList<string> Left(string profilePath)
+    {
+        string full = WholeFile.RealPath(profilePath);
+        return Directory.Exists(Path.GetDirectoryName(full)) ? [.. All(full).Where(IsLeft)] : [];
+    }
+
+    /// <summary>A draft as a profile with one session, or why they cannot be taken up.</summary>
+    public static Checked<Profile> Read(string draft, QuestionSet questions, Func<string?>? passphrase)
+    {
+        var bytes = ProfileFile.Bytes(draft);
+        if (!bytes.TryGet(out byte[]? text))
+        {
+            return Checked<Profile>.Bad(bytes.Issues);
+        }
+
+        int end = Array.LastIndexOf(text, (byte)'\n');
+        if (end < 0)
+        {
+            return Checked<Profile>.Bad(new Issue("empty", string.Empty, "it holds no answer, drop it"));
+        }
+
+        int start = Array.LastIndexOf(text, (byte)'\n', Math.Max(0, end - 1), Math.Max(0, end)) + 1;
+        var read = new ProfileFile(questions).Open(text[start..end], passphrase);
+        return read.TryGet(out var stored) ? Checked<Profile>.Good(stored.Profile) : Checked<Profile>.Bad(read.Issues);
+    }
+
+    /// <summary>Erases a draft.</summary>
+    /// <exception cref="IOException">It could not be erased.</exception>
+    /// <exception cref="UnauthorizedAccessException">It may not be erased.</exception>
+    public static void Drop(string draft) => Wiping.Delete(draft);
+
+    /// <summary>Adds the answers so far.</summary>
+    /// <param name="session">The visit with them.</param>
+    /// <param name="person">Code of the person when it is known.</param>
+    /// <exception cref="IOException">They could not be written.</exception>
+    public void Save(Session session, string? person = null)
+    {
+        byte[] line = _writer.Line(new(person ?? NoCode, [session]));
+        _file.Write(_protector is null ? line : Encoding.ASCII.GetBytes(_protector.Compact(line)));
+        _file.WriteByte((byte)'\n');
+        _file.Flush(flushToDisk: true);
+    }
+
+    /// <summary>Ends and erases it, once the session is saved.</summary>
+    /// <exception cref="IOException">It could not be erased.</exception>
+    public void Discard()
+    {
+        Wiping.Overwrite(_file);
+        string path = _file.Name;
+        _file.Dispose();
+        File.Delete(path);
+    }
+
+    /// <summary>Ends it and leaves it on disk.</summary>
+    public void Dispose() => _file.Dispose();
+
+    /// <summary>All drafts for a profile, also those being written.</summary>
+    internal static string[] All(string full) => Directory.GetFiles(Path.GetDirectoryName(full)!, $".{Path.GetFileName(full)}.*{Ending}");
+
+    private static bool IsLeft(string draft)
+    {
+        try
+        {
+            using var file = new FileStream(draft, FileMode.Open, FileAccess.ReadWrite, FileShare.None);
+            return file.Length > 0;
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            return false;
+        }
+    }
+}

@@ -1,0 +1,131 @@
+using System.Collections.Immutable;
+using ToiletAid.App.Files;
+using ToiletAid.App.Protection;
+using ToiletAid.Core.Interview;
+
+namespace ToiletAid.App.Store;
+
+/// <summary>Protects profiles with a passphrase, opens them again, and erases them.</summary>
+/// <param name="questions">The questions that answers are checked against.</param>
+public sealed class ProfileKeeper(QuestionSet questions)
+{
+    private readonly ProfileFile _files = new(questions);
+
+    /// <summary>Changes how a profile is protected. The version before it is erased, since it would open the old way.</summary>
+    /// <param name="path">Path of a file.</param>
+    /// <param name="passphrase">Asked when it is protected now.</param>
+    /// <param name="next">Asked for the passphrase it shall have, once it is known that it can be opened; gives null to leave it as it is.</param>
+    /// <param name="open">True to leave it without protection; then <paramref name="next"/> is not asked.</param>
+    /// <returns>The profile as it now stands, or what is wrong.</returns>
+    /// <exception cref="IOException">It could not be written; what was on disk is still there.</exception>
+    /// <exception cref="UnauthorizedAccessException">It may not be written; what was on disk is still there.</exception>
+    public Checked<StoredProfile> Change(string path, Func<string?> passphrase, Func<string?> next, bool open = false)
+    {
+        string full = WholeFile.RealPath(path);
+
+        // Asked before the lock is taken: a person types slowly, and others want to save.
+        var first = _files.Open(full, passphrase);
+        if (!first.TryGet(out _))
+        {
+            return first;
+        }
+
+        string? wanted = open ? null : next();
+        if (!open && wanted is null)
+        {
+            return Checked<StoredProfile>.Bad(new Issue("needs-passphrase", string.Empty, "there is no new passphrase, so nothing was changed, type it when asked or give it in a file"));
+        }
+
+        using var held = FolderLock.Take(Path.GetDirectoryName(full)!, ProfileStore.Patience);
+        if (AnswerJournal.All(full).Length > 0)
+        {
+            return Checked<StoredProfile>.Bad(new Issue("unfinished", string.Empty, "an interview of this person is not finished, go on with it or drop it with toiletaid assess first"));
+        }
+
+        var read = _files.Open(full, passphrase);
+        if (!read.TryGet(out var stored))
+        {
+            return read;
+        }
+
+        byte[] plain = new ProfileWriter(questions).Sealed(stored.Profile, stored.Revision + 1);
+        byte[] bytes = wanted is null ? plain : new Protector(wanted).File(plain);
+
+        // What cannot be opened again must not take the place of what can.
+        var check = _files.Open(bytes, () => wanted);
+        if (!check.TryGet(out var now))
+        {
+            return check;
+        }
+
+        Replace(full, bytes);
+        return Checked<StoredProfile>.Good(now);
+    }
+
+    /// <summary>Erases a profile, the version before it, drafts and what a program left that died.</summary>
+    /// <param name="path">Path of a file.</param>
+    /// <returns>Names of the files that were erased, or what is wrong.</returns>
+    /// <exception cref="IOException">Something could not be erased.</exception>
+    /// <exception cref="UnauthorizedAccessException">Something may not be erased.</exception>
+    public static Checked<IReadOnlyList<string>> Erase(string path)
+    {
+        string full = WholeFile.RealPath(path), folder = Path.GetDirectoryName(full)!;
+        if (!Directory.Exists(folder))
+        {
+            return Checked<IReadOnlyList<string>>.Bad(new Issue("not-a-file", string.Empty, "there is no such file, check the path"));
+        }
+
+        using var held = FolderLock.Take(folder, ProfileStore.Patience);
+        ImmutableArray<string> files = [.. ((string[])[full, WholeFile.Previous(full)]).Where(File.Exists), .. WholeFile.Leftovers(full), .. AnswerJournal.All(full)];
+        if (files.IsEmpty)
+        {
+            return Checked<IReadOnlyList<string>>.Bad(new Issue("not-a-file", string.Empty, "there is no such file, check the path"));
+        }
+
+        if (files[0] == full && !LooksLikeOne(full))
+        {
+            return Checked<IReadOnlyList<string>>.Bad(new Issue("not-a-profile", string.Empty, "it does not look like a profile, so it was left alone, check the path"));
+        }
+
+        foreach (string file in files)
+        {
+            Wiping.Delete(file);
+        }
+
+        if (path != full && new FileInfo(path).LinkTarget is not null)
+        {
+            File.Delete(path);
+        }
+
+        DiskFolder.Flush(folder);
+        return Checked<IReadOnlyList<string>>.Good([.. files.Select(f => Path.GetFileName(f))]);
+    }
+
+    private static void Replace(string full, byte[] bytes)
+    {
+        // Held open over the rename, so that the old contents can be overwritten once they are no longer needed.
+        using (var old = Wiping.Open(full))
+        {
+            WholeFile.Replace(full, bytes, keepPrevious: false);
+            if (!OperatingSystem.IsWindows())
+            {
+                Wiping.Overwrite(old);
+            }
+        }
+
+        if (File.Exists(WholeFile.Previous(full)))
+        {
+            Wiping.Delete(WholeFile.Previous(full));
+        }
+    }
+
+    /// <summary>A damaged profile must be erasable, some other file named by mistake must not.</summary>
+    private static bool LooksLikeOne(string full)
+    {
+        using var stream = new FileStream(full, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
+        byte[] start = new byte[4096];
+        int read = stream.ReadAtLeast(start, start.Length, throwOnEndOfStream: false);
+        var text = start.AsSpan(0, read).TrimStart("\uFEFF \t\r\n"u8);
+        return read == 0 || text.IndexOf("\"person\""u8) >= 0 || ProtectedFile.Is(text);
+    }
+}

@@ -1,0 +1,43 @@
+using ToiletAid.Core.Person;
+using ToiletAidTui.Host;
+
+namespace ToiletAidTui.Commands;
+
+/// <summary>Asks whether to go on with a visit that broke off, before a new one begins.</summary>
+internal sealed class DraftQuestion(Terminal terminal, SpeechLines lines, LineReader input)
+{
+    /// <summary>The visit to go on with and the file that it is kept in; null for a new one.</summary>
+    internal (string Draft, Profile Kept)? Ask(AnswerDraft? each)
+    {
+        // A script must not be given the answers of somebody else.
+        foreach (string left in terminal.InputIsTerminal && each is not null ? each.Left() : [])
+        {
+            var read = each!.Read(left);
+            if (!read.TryGet(out var kept))
+            {
+                terminal.Error.WriteLine($"{read.Issues[0].Sentence(left)}.");
+                continue;
+            }
+
+            int count = kept.Latest.Answers.Ids.Count();
+            lines.Line($"A visit of {kept.Latest.Date:yyyy-MM-dd} with {count} {(count == 1 ? "answer" : "answers")} was not finished.");
+            if (IsYes("Go on with it? yes or no: "))
+            {
+                return (left, kept);
+            }
+
+            if (IsYes("Erase it? yes or no: "))
+            {
+                DraftFile.Remove(left);
+            }
+        }
+
+        return null;
+    }
+
+    private bool IsYes(string question)
+    {
+        lines.Prompt(question);
+        return input.ReadLine()?.Trim().StartsWith("y", StringComparison.OrdinalIgnoreCase) ?? false;
+    }
+}

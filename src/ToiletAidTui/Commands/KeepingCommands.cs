@@ -1,0 +1,138 @@
+using System.CommandLine;
+using ToiletAid.App.Files;
+using ToiletAid.App.Store;
+using ToiletAidTui.Host;
+
+namespace ToiletAidTui.Commands;
+
+/// <summary>Protects, opens and erases saved profiles.</summary>
+internal static class KeepingCommands
+{
+    internal static Command Protect(Terminal terminal)
+    {
+        var (path, folder) = Where();
+        var command = new Command("protect", "Protect a profile with a passphrase. Without it nobody can read the profile again, so keep it safe.") { path, folder };
+        command.SetAction(parsed => Run(terminal, Named(parsed, path, folder), "Protected. Copies that were made before are not", (keeper, file) =>
+            ProfileFile.IsProtected(file) ? Refused("it is protected already, use change-passphrase to give it another passphrase")
+            : keeper.Change(file, () => null, terminal.Passphrase.Choose)));
+        return command;
+    }
+
+    internal static Command Unprotect(Terminal terminal)
+    {
+        var (path, folder) = Where();
+        var command = new Command("unprotect", "Take the passphrase off a profile.") { path, folder };
+        command.SetAction(parsed => Run(terminal, Named(parsed, path, folder), "The profile can now be read without a passphrase", (keeper, file) =>
+            ProfileFile.IsProtected(file) ? keeper.Change(file, terminal.Passphrase.Get, () => null, open: true) : Refused("it is not protected, so nothing was changed")));
+        return command;
+    }
+
+    internal static Command ChangePassphrase(Terminal terminal)
+    {
+        var (path, folder) = Where();
+        var newFile = new Option<string?>("--new-passphrase-file") { Description = "File whose first line is the new passphrase." };
+        var newDescriptor = new Option<int?>("--new-passphrase-fd") { Description = "Number of an open file whose first line is the new passphrase." };
+        var command = new Command("change-passphrase", "Give a protected profile another passphrase.") { path, folder, newFile, newDescriptor };
+        command.SetAction(parsed => Run(terminal, Named(parsed, path, folder), "The new passphrase is needed from now on", (keeper, file) =>
+            ProfileFile.IsProtected(file)
+                ? keeper.Change(file, terminal.Passphrase.Get, new PassphraseSource(terminal, parsed.GetValue(newFile), parsed.GetValue(newDescriptor)).Choose)
+                : Refused("it is not protected, use protect to give it a passphrase")));
+        return command;
+    }
+
+    internal static Command Erase(Terminal terminal)
+    {
+        var (path, folder) = Where();
+        var yes = new Option<bool>("--yes") { Description = "Erase without asking." };
+        var command = new Command("erase", "Erase a profile with its earlier version and drafts, and say what cannot be promised.") { path, folder, yes };
+        command.SetAction(parsed =>
+        {
+            string file = Named(parsed, path, folder);
+            if (!parsed.GetValue(yes) && !Confirmed(terminal, file))
+            {
+                terminal.Error.WriteLine("Nothing was erased.");
+                return ExitCode.InputRefused;
+            }
+
+            return Guarded(terminal, file, () =>
+            {
+                var erased = ProfileKeeper.Erase(file);
+                if (!erased.TryGet(out var names))
+                {
+                    return Refuse(terminal, file, erased.Issues);
+                }
+
+                foreach (string name in names)
+                {
+                    terminal.Output.WriteLine($"Erased {name}.");
+                }
+
+                foreach (string limit in ErasureLimits.Of(file))
+                {
+                    terminal.Output.WriteLine(limit);
+                }
+
+                return ExitCode.Good;
+            });
+        });
+        return command;
+    }
+
+    private static bool Confirmed(Terminal terminal, string file)
+    {
+        if (!terminal.InputIsTerminal)
+        {
+            terminal.Error.WriteLine("Erasing cannot be undone. Give --yes to erase without being asked.");
+            return false;
+        }
+
+        terminal.Talk.WriteLine($"Erasing {file} cannot be undone.");
+        terminal.Talk.Write("Erase it? yes or no: ");
+        terminal.Talk.Flush();
+        return new LineReader(terminal.Input).ReadLine()?.Trim().Equals("yes", StringComparison.OrdinalIgnoreCase) ?? false;
+    }
+
+    private static (Argument<string> Path, Option<string?> Folder) Where() => (
+        new("PATH") { Description = "Profile, or the code of a person in the folder of profiles." },
+        new("--folder") { Description = "Folder of profiles. One in your data folder when left out." });
+
+    private static string Named(ParseResult parsed, Argument<string> path, Option<string?> folder) => ProfileFolder.Resolve(parsed.GetValue(path)!, parsed.GetValue(folder));
+
+    private static Checked<StoredProfile> Refused(string message) => Checked<StoredProfile>.Bad(new Issue("protection", string.Empty, message));
+
+    private static int Run(Terminal terminal, string file, string done, Func<ProfileKeeper, string, Checked<StoredProfile>> action) => Guarded(terminal, file, () =>
+    {
+        // A wrong path is told before anybody is asked for a passphrase.
+        var changed = File.Exists(file) ? action(new(BuiltIn.Questions()), file) : Refused("there is no such file, check the path");
+        if (changed.Value is null)
+        {
+            return Refuse(terminal, file, changed.Issues);
+        }
+
+        terminal.Output.WriteLine($"{done}.");
+        return ExitCode.Good;
+    });
+
+    private static int Guarded(Terminal terminal, string file, Func<int> action)
+    {
+        try
+        {
+            return action();
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            terminal.Error.WriteLine($"{file} could not be changed, {ProfileFile.Reason(e)}.");
+            return ExitCode.InputRefused;
+        }
+    }
+
+    private static int Refuse(Terminal terminal, string file, IEnumerable<Issue> issues)
+    {
+        foreach (var issue in issues)
+        {
+            terminal.Error.WriteLine(issue.Sentence(file) + ".");
+        }
+
+        return ExitCode.InputRefused;
+    }
+}
