@@ -5,6 +5,7 @@ using ToiletAid.Core.Catalogue;
 using ToiletAid.Core.Evidence;
 using ToiletAid.Core.Interview;
 using ToiletAid.Core.Safety;
+using ToiletAid.Core.Simulation;
 
 namespace ToiletAid.App.Files;
 
@@ -27,7 +28,10 @@ public static class BuiltIn
     /// <summary>The words of the rules.</summary>
     public static RuleBook Rules() => new(Load("rules.json", KnowledgeJson.Default.RulesFile).Rules);
 
-    /// <summary>All of it.</summary>
+    /// <summary>What simulated people are like.</summary>
+    public static PeopleModel People() => Load("people.json", KnowledgeJson.Default.PeopleModel);
+
+    /// <summary>All that advice rests on.</summary>
     public static Knowledge Knowledge()
     {
         var supplies = BuiltInSupplies.Load();

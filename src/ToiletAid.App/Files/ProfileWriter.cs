@@ -8,7 +8,8 @@ namespace ToiletAid.App.Files;
 
 /// <summary>Writes a profile as JSON: questions in the order in which they are asked, so that the same answers give the same bytes.</summary>
 /// <param name="questions">The questions.</param>
-public sealed class ProfileWriter(QuestionSet questions)
+/// <param name="oneLine">True to write each profile on one line.</param>
+public sealed class ProfileWriter(QuestionSet questions, bool oneLine = false)
 {
     // The file is read by people and by JSON readers, never put into a web page, so letters stay letters.
     private static readonly JsonWriterOptions Readable = new() { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
@@ -16,7 +17,7 @@ public sealed class ProfileWriter(QuestionSet questions)
     /// <summary>Writes the profile to <paramref name="stream"/>, with a last line end.</summary>
     public void Write(Profile profile, Stream stream)
     {
-        using (var json = new Utf8JsonWriter(stream, Readable))
+        using (var json = new Utf8JsonWriter(stream, Readable with { Indented = !oneLine }))
         {
             json.WriteStartObject();
             json.WriteNumber("format", ProfileReader.Format);

@@ -10,6 +10,9 @@ namespace ToiletAid.Core.Advising;
 /// <summary>The one door: from answers to advice. It keeps weightings that were drawn before, so one instance serves one thread.</summary>
 public sealed class Advisor
 {
+    /// <summary>Samples of weightings that are kept, about half a megabyte each; then it starts afresh, so that a long batch does not fill the memory.</summary>
+    private const int MostSamples = 16;
+
     /// <summary>Persons drawn for the ranking.</summary>
     internal int ValueDraws => _settings.ValueDraws;
 
@@ -70,6 +73,11 @@ public sealed class Advisor
     {
         if (!_weights.TryGetValue(order, out var sample))
         {
+            if (_weights.Count >= MostSamples)
+            {
+                _weights.Clear();
+            }
+
             _weights[order] = sample = WeightSample.Draw(order, _settings.WeightDraws, _settings.Seed);
         }
 
