@@ -41,6 +41,7 @@ public static class CliHost
             AssessCommand.Define(terminal),
             RankCommand.Define(terminal),
             SimulateCommand.Define(terminal),
+            WhatIfCommand.Define(terminal),
             WhyCommand.Define(terminal),
             NextCommand.Define(terminal),
             QuestionsCommand.Define(terminal),
