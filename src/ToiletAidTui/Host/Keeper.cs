@@ -5,6 +5,9 @@ namespace ToiletAidTui.Host;
 /// <summary>Sees to it that a signal, a lost terminal or a fault of the program loses no answer.</summary>
 internal sealed class Keeper : IDisposable
 {
+    /// <summary>How long the screen's loop may take to give the terminal back.</summary>
+    private static readonly TimeSpan Grace = TimeSpan.FromSeconds(3);
+
     private readonly Terminal _terminal;
     private readonly DraftFile _drafts;
     private readonly Func<Visit?> _visit;
@@ -89,5 +92,23 @@ internal sealed class Keeper : IDisposable
                 Environment.Exit(signals.ExitCode);
             }
         }
+
+        LeaveAnyway(signals.ExitCode);
+    }
+
+    /// <summary>A loop that writes to a terminal that is gone may never come to its end, and would keep a shared PC busy for ever.</summary>
+    private static void LeaveAnyway(int code)
+    {
+        var leaving = new Thread(() =>
+        {
+            Thread.Sleep(Grace);
+            var ending = new Thread(() => Environment.Exit(code)) { IsBackground = true };
+            ending.Start();
+            Thread.Sleep(Grace);
+            using var self = System.Diagnostics.Process.GetCurrentProcess();
+            self.Kill();
+        })
+        { IsBackground = true };
+        leaving.Start();
     }
 }

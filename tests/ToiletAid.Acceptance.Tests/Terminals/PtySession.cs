@@ -78,6 +78,14 @@ internal sealed class PtySession : IDisposable
     /// <summary>The exit code; null when the program still runs.</summary>
     internal int? Exit(int milliseconds = 5000) => Ask($"exit {Text(milliseconds)}") is var answer && answer != "none" ? int.Parse(answer, CultureInfo.InvariantCulture) : null;
 
+    /// <summary>Takes the terminal away without a word, as when a window is closed or a connection breaks; answers the number of the program's process.</summary>
+    internal int TakeTerminalAway()
+    {
+        string children = File.ReadAllText($"/proc/{Text(_helper.Id)}/task/{Text(_helper.Id)}/children");
+        _helper.Kill();
+        return int.Parse(children.Trim(), CultureInfo.InvariantCulture);
+    }
+
     public void Dispose()
     {
         _helper.StandardInput.Close();

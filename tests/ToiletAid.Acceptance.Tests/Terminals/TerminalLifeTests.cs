@@ -24,6 +24,25 @@ public sealed partial class TerminalLifeTests : IDisposable
         Assert.Empty(terminal.Quiet(10_000, 10_000));
     }
 
+    [Theory]
+    [InlineData("--linear")]
+    [InlineData("--full-screen")]
+    public void A_program_whose_terminal_is_taken_away_ends_and_does_not_keep_the_machine_busy(string mode)
+    {
+        using var terminal = Run("assess", mode);
+        terminal.Until(Quick);
+
+        int program = terminal.TakeTerminalAway();
+
+        var watch = System.Diagnostics.Stopwatch.StartNew();
+        while (Runs(program) && watch.Elapsed < TimeSpan.FromSeconds(30))
+        {
+            Thread.Sleep(100);
+        }
+
+        Assert.False(Runs(program));
+    }
+
     [Fact]
     public void No_title_colour_cursor_shape_or_mouse_is_asked_of_the_terminal()
     {
@@ -166,6 +185,13 @@ public sealed partial class TerminalLifeTests : IDisposable
     }
 
     private PtySession Run(params string[] arguments) => new([BuiltProgram.Path, .. arguments], _home.Environment());
+
+    /// <summary>True while the process is there and not only waiting to be counted.</summary>
+    private static bool Runs(int process)
+    {
+        string stat = $"/proc/{process.ToString(System.Globalization.CultureInfo.InvariantCulture)}/stat";
+        return File.Exists(stat) && !File.ReadAllText(stat).Contains(") Z ", StringComparison.Ordinal);
+    }
 
     [GeneratedRegex(@"\u001b\[\d* q", RegexOptions.None, 1000)]
     private static partial Regex CursorShape();
