@@ -17,7 +17,7 @@ grep -m1 'model name' /proc/cpuinfo | sed 's/.*: /processor: /'
 echo "cores: $(nproc), load: $(cut -d' ' -f1-3 /proc/loadavg), $(date -I)"
 echo
 export OMP_NUM_THREADS=1 OPENBLAS_NUM_THREADS=1 MKL_NUM_THREADS=1
-taskset -c 0 artifacts/bin/ToiletAid.Benchmarks/release/ToiletAid.Benchmarks compare "$work"
+DOTNET_TieredCompilation=0 taskset -c 0 artifacts/bin/ToiletAid.Benchmarks/release/ToiletAid.Benchmarks compare "$work"
 taskset -c 0 /usr/bin/python3 tests/ToiletAid.Benchmarks/reference.py "$work"
 echo
 "$native" simulate --people "$people" >"$work/people.ndjson"
@@ -30,7 +30,7 @@ measure "$people people, 2 jobs" "$native" rank "$work/people.ndjson" --format n
 sha256sum <"$work/out"
 echo
 head -n 1 "$work/people.ndjson" >"$work/one.json"
-hyperfine -N --warmup 3 --runs 20 --style none --export-json "$work/start.json" \
+hyperfine -N -i --warmup 3 --runs 20 --style none --export-json "$work/start.json" \
     -n "native, first question" "$native assess --linear --depth quick" \
     -n "framework-dependent, first question" "$built assess --linear --depth quick" \
     -n "native, rank of one profile" "$native rank $work/one.json" \
