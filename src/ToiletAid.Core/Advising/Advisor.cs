@@ -10,9 +10,6 @@ namespace ToiletAid.Core.Advising;
 /// <summary>The one door: from answers to advice. It keeps weightings that were drawn before, so one instance serves one thread.</summary>
 public sealed class Advisor
 {
-    /// <summary>Samples of weightings that are kept, about half a megabyte each; then it starts afresh, so that a long batch does not fill the memory.</summary>
-    private const int MostSamples = 16;
-
     /// <summary>Persons drawn for the ranking.</summary>
     internal int ValueDraws => _settings.ValueDraws;
 
@@ -36,7 +33,7 @@ public sealed class Advisor
         _knowledge = knowledge;
         _settings = settings;
         _functions = new(knowledge);
-        _reach = new(knowledge, settings.Seed);
+        _reach = new(knowledge, settings.Seed, settings.ReachesKept);
         _hasStraightAids = knowledge.Catalogue.Aids.Any(a => a is { Reach: ReachKind.Handle or ReachKind.Jet, Shape: AidShape.Straight });
     }
 
@@ -73,7 +70,7 @@ public sealed class Advisor
     {
         if (!_weights.TryGetValue(order, out var sample))
         {
-            if (_weights.Count >= MostSamples)
+            if (_weights.Count >= _settings.WeightingsKept)
             {
                 _weights.Clear();
             }

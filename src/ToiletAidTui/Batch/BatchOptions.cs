@@ -50,5 +50,5 @@ internal sealed class BatchOptions
         parsed.GetValue(_resume),
         parsed.GetValue(_rejects),
         parsed.GetValue(_quiet),
-        new() { Seed = parsed.GetValue(_seed), WeightDraws = parsed.GetValue(_samples) });
+        new() { Seed = parsed.GetValue(_seed), WeightDraws = parsed.GetValue(_samples), ReachesKept = 1, WeightingsKept = 4 });
 }
