@@ -47,32 +47,7 @@ public sealed class ProfileFile(QuestionSet questions)
     /// <summary>Writes a profile whole or not at all: first beside the file, then in its place. The old file stays until then.</summary>
     /// <exception cref="IOException">It could not be written; nothing was changed.</exception>
     /// <exception cref="UnauthorizedAccessException">It may not be written; nothing was changed.</exception>
-    public void Write(Profile profile, string path)
-    {
-        string full = Path.GetFullPath(path);
-        string beside = $"{full}.{Environment.ProcessId}.new";
-        try
-        {
-            var options = new FileStreamOptions { Mode = FileMode.Create, Access = FileAccess.Write };
-            if (!OperatingSystem.IsWindows())
-            {
-                options.UnixCreateMode = UnixFileMode.UserRead | UnixFileMode.UserWrite;
-            }
-
-            using (var stream = new FileStream(beside, options))
-            {
-                _writer.Write(profile, stream);
-                stream.Flush(flushToDisk: true);
-            }
-
-            File.Move(beside, full, overwrite: true);
-        }
-        catch
-        {
-            TryDelete(beside);
-            throw;
-        }
-    }
+    public void Write(Profile profile, string path) => OwnerFile.Write(path, stream => _writer.Write(profile, stream));
 
     /// <summary>Why a file could not be used, as the end of a sentence without the path.</summary>
     public static string Reason(Exception e) => e switch
@@ -91,16 +66,4 @@ public sealed class ProfileFile(QuestionSet questions)
     private const int WindowsDiskFull = unchecked((int)0x80070070);
 
     private static Checked<Profile> Refused(string code, string message) => Checked<Profile>.Bad(new Issue(code, string.Empty, message));
-
-    private static void TryDelete(string path)
-    {
-        try
-        {
-            File.Delete(path);
-        }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
-        {
-            // What cannot be deleted holds nothing that the person did not just enter, and the first fault is the one to report.
-        }
-    }
 }

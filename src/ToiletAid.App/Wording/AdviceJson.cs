@@ -3,6 +3,7 @@ using System.Text.Encodings.Web;
 using System.Text.Json;
 using ToiletAid.Core;
 using ToiletAid.Core.Advising;
+using ToiletAid.Core.Explaining;
 using ToiletAid.Core.Person;
 using ToiletAid.Core.Ranking;
 
@@ -36,7 +37,7 @@ public static class AdviceJson
         json.WriteStartArray("shortlist");
         foreach (var plan in advice.Ranked.Where(p => p.BeatenBy is null).Take(top))
         {
-            Plan(json, plan, session.Answers, knowledge);
+            Plan(json, plan, advice.Grip, session.Answers, knowledge);
         }
 
         json.WriteEndArray();
@@ -54,7 +55,7 @@ public static class AdviceJson
         json.WriteEndObject();
     }
 
-    private static void Plan(Utf8JsonWriter json, RankedPlan ranked, Answers known, Knowledge knowledge)
+    private static void Plan(Utf8JsonWriter json, RankedPlan ranked, GripDependence? grip, Answers known, Knowledge knowledge)
     {
         json.WriteStartObject();
         json.WriteNumber("rank", ranked.Rank);
@@ -100,6 +101,7 @@ public static class AdviceJson
         }
 
         json.WriteEndArray();
+        GripText.Write(json, "gripDependence", ranked.Rank == 1 ? grip : null, ranked);
         Setup(json, ranked, known, knowledge);
         json.WriteEndObject();
     }

@@ -102,6 +102,11 @@ public sealed class AdviceText(Knowledge knowledge)
                 yield return line;
             }
 
+            foreach (string line in plan.Rank == 1 && advice.Grip is { } grip ? GripText.Lines(grip, plan) : [])
+            {
+                yield return line;
+            }
+
             foreach (var caution in plan.Cautions)
             {
                 yield return $"Caution, {Words.Of(caution.Rule.Severity)}. {Sentence(caution)}";
@@ -133,7 +138,8 @@ public sealed class AdviceText(Knowledge knowledge)
 
     private IEnumerable<string> SetUp(RankedPlan plan, Answers known) => ["Set-up:", .. new SetupText(plan, known, knowledge).Lines()];
 
-    private static IEnumerable<string> Demands(RankedPlan plan)
+    /// <summary>What the plan asks of reach and hand, with its band.</summary>
+    public static IEnumerable<string> Demands(RankedPlan plan)
     {
         if (plan.Demands.Need is { } need && double.IsFinite(need.MedianLength))
         {

@@ -32,16 +32,19 @@ public sealed class SetupText(RankedPlan ranked, Answers known, Knowledge knowle
         .. After(),
     ];
 
+    /// <summary>How many steps in a row the person follows; null for all of them, or when it is not known.</summary>
+    public int? FollowedInARow => known.Choice("steps") switch
+    {
+        "one" => 1,
+        "two-or-three" => (int)knowledge.Evidence.Value("learning.follows.two-or-three"),
+        _ => null,
+    };
+
     /// <summary>The steps numbered, in parts no longer than the person follows in a row.</summary>
     public IEnumerable<string> Lines()
     {
         var steps = Steps();
-        int? follows = known.Choice("steps") switch
-        {
-            "one" => 1,
-            "two-or-three" => (int)knowledge.Evidence.Value("learning.follows.two-or-three"),
-            _ => null,
-        };
+        int? follows = FollowedInARow;
         if (follows == 1)
         {
             yield return "Read out one step and wait until it is done.";

@@ -62,6 +62,14 @@ public sealed class Advisor
         };
     }
 
+    /// <summary>The plan that <see cref="Advise"/> puts first, without how sure that is; null when none can be offered.</summary>
+    internal Plan? First(Answers known)
+    {
+        var (appraiser, sample) = Appraise(known, _settings.ValueDraws);
+        var (offered, _) = Choose(appraiser, sample.Set);
+        return offered.Count == 0 ? null : new PlanRanking(_knowledge, _settings, appraiser, sample).First(offered);
+    }
+
     /// <summary>Values plans on these answers.</summary>
     internal (Appraiser Appraiser, WeightSample Weights) Appraise(Answers known, int draws) =>
         (new(_knowledge, known, _reach.Of(known, draws, _hasStraightAids), _functions), Weights(Priorities.Of(known).Order));

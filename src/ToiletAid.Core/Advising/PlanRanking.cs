@@ -15,6 +15,9 @@ internal sealed class PlanRanking(Knowledge knowledge, AdviceSettings settings, 
 
     private static readonly int Criteria = Enum.GetValues<Criterion>().Length;
 
+    /// <summary>The plan that <see cref="Rank"/> puts first, without the sampling of weightings.</summary>
+    internal Plan First(List<Offer> offers) => offers[Order(offers, ExpectedValues.Of(Draw(offers), weights.Set)).First()].Plan;
+
     internal ImmutableArray<RankedPlan> Rank(List<Offer> offers)
     {
         var values = Draw(offers);
@@ -22,7 +25,7 @@ internal sealed class PlanRanking(Knowledge knowledge, AdviceSettings settings, 
         double[] means = values.Means();
         var acceptability = Acceptability.Of(values, weights);
         double[] ofWeightings = FirstRank.Shares(CriterionValues.Of(offers.Count, Criteria, 1, means), weights);
-        int[] order = [.. Enumerable.Range(0, offers.Count).OrderByDescending(i => expected[i]).ThenBy(i => offers[i].Plan.Key, StringComparer.Ordinal)];
+        int[] order = [.. Order(offers, expected)];
         var ranked = ImmutableArray.CreateBuilder<RankedPlan>(offers.Count);
         for (int rank = 0; rank < order.Length; rank++)
         {
@@ -52,6 +55,9 @@ internal sealed class PlanRanking(Knowledge knowledge, AdviceSettings settings, 
 
         return ranked.MoveToImmutable();
     }
+
+    private static IEnumerable<int> Order(List<Offer> offers, double[] expected) =>
+        Enumerable.Range(0, offers.Count).OrderByDescending(i => expected[i]).ThenBy(i => offers[i].Plan.Key, StringComparer.Ordinal);
 
     /// <summary>Values of every plan for every drawn person; a plan that one of them cannot use is worth nothing to them.</summary>
     private CriterionValues Draw(List<Offer> offers)

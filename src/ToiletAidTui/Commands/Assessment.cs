@@ -14,7 +14,7 @@ namespace ToiletAidTui.Commands;
 internal sealed class Assessment(Terminal terminal, Manner manner, Depth depth, string? save, string? person, DateOnly day, int top, string? aids)
 {
     private readonly SpeechLines _lines = new(terminal.Talk, terminal.InputIsTerminal ? terminal.Width : 0);
-    private readonly LineReader _input = new(terminal.Input);
+    private LineReader _input = new(terminal.Input);
 
     internal int Run()
     {
@@ -44,6 +44,7 @@ internal sealed class Assessment(Terminal terminal, Manner manner, Depth depth, 
         }
 
         using var keeper = new Keeper(terminal, new(files, DraftFile.UsualFolder(terminal.Variable)), () => visit);
+        _input = new(terminal.Input, keeper.Turn);
         _lines.Line("Linear mode. Type help at any question.");
         var engine = visit.Engine;
         var end = new LinearInterview(engine, _lines, _input, terminal.InputIsTerminal) { CanSwitch = manner.CanDraw }.Run();
@@ -61,7 +62,7 @@ internal sealed class Assessment(Terminal terminal, Manner manner, Depth depth, 
         else if (end == InterviewEnd.Done)
         {
             _lines.Line("No other question can change the result. Result:");
-            var advice = advisor.Advise(engine.Answers);
+            var advice = advisor.Advise(engine.Answers) with { Grip = GripDependence.Of(knowledge, advisor, engine.Answers) };
             _lines.Lines(new AdviceText(knowledge).Lines(advice, engine.Answers, top));
         }
 

@@ -44,6 +44,7 @@ public static class CliHost
             WhatIfCommand.Define(terminal),
             WhyCommand.Define(terminal),
             NextCommand.Define(terminal),
+            ReportCommand.Define(terminal),
             QuestionsCommand.Define(terminal),
             AidsCommand.Define(terminal),
             CalcCommand.Define(terminal),

@@ -10,6 +10,8 @@ internal static class Formats
     internal const string Json = "json";
     internal const string Ndjson = "ndjson";
     internal const string Csv = "csv";
+    internal const string Markdown = "markdown";
+    internal const string Html = "html";
     internal const string Schema = "schema";
 
     /// <summary>--format with these choices; the first is the default.</summary>

@@ -2,6 +2,8 @@ using System.CommandLine;
 using ToiletAid.App.Files;
 using ToiletAid.Core;
 using ToiletAid.Core.Advising;
+using ToiletAid.Core.Explaining;
+using ToiletAid.Core.Person;
 using ToiletAidTui.Batch;
 using ToiletAidTui.Host;
 
@@ -34,7 +36,7 @@ internal static class RankCommand
             () =>
             {
                 var advisor = new Advisor(knowledge, settings.Advice);
-                return profile => form.Of(profile, advisor.Advise(profile.Latest.Answers));
+                return profile => form.Of(profile, Advise(format, knowledge, advisor, profile.Latest.Answers));
             },
             result =>
             {
@@ -45,5 +47,12 @@ internal static class RankCommand
         terminal.Output.Write(form.After(any));
         terminal.Output.Flush();
         return code;
+    }
+
+    /// <summary>Advice with what the form has a place for: a table has none for what a grip that was not measured does, and it takes two more rankings.</summary>
+    private static Advice Advise(string format, Knowledge knowledge, Advisor advisor, Answers known)
+    {
+        var advice = advisor.Advise(known);
+        return format == Formats.Csv ? advice : advice with { Grip = GripDependence.Of(knowledge, advisor, known) };
     }
 }

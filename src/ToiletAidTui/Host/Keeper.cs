@@ -23,8 +23,12 @@ internal sealed class Keeper : IDisposable
     internal Keeper(Terminal terminal, DraftFile drafts, Func<Visit?> visit)
     {
         (_terminal, _drafts, _visit) = (terminal, drafts, visit);
+        Turn.Begin();
         _signals = terminal.InputIsTerminal ? new(Stop) : null;
     }
+
+    /// <summary>Whose turn it is; the program's from the start.</summary>
+    internal Turn Turn { get; } = new();
 
     /// <summary>True while a screen is drawn: then its loop stops and gives the terminal back, and the signal only keeps the answers.</summary>
     internal bool IsDrawing
@@ -53,14 +57,18 @@ internal sealed class Keeper : IDisposable
     internal int StopCode => _signals!.ExitCode;
 
     /// <inheritdoc/>
-    public void Dispose() => _signals?.Dispose();
+    public void Dispose()
+    {
+        _signals?.Dispose();
+        Turn.End();
+    }
 
-    /// <summary>Keeps the answers, once.</summary>
+    /// <summary>Keeps the answers as they are now; a later call writes later answers over them.</summary>
     internal void Keep()
     {
         lock (_lock)
         {
-            _said ??= _visit() is { } visit ? _drafts.Keep(visit) : null;
+            _said = _visit() is { } visit ? _drafts.Keep(visit) : null;
         }
     }
 
@@ -82,6 +90,12 @@ internal sealed class Keeper : IDisposable
 
     private void Stop(StopSignals signals)
     {
+        if (!IsDrawing)
+        {
+            // Never given back: the program ends here. In vain when it is stuck, and then what is there is kept all the same.
+            _ = Turn.Seize(Grace);
+        }
+
         Keep();
         lock (_drawing)
         {

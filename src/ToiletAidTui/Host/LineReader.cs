@@ -4,7 +4,8 @@ namespace ToiletAidTui.Host;
 
 /// <summary>Reads lines straight from the stream. The console's own reader writes escape sequences that screen readers speak.</summary>
 /// <param name="stream">Where lines come from.</param>
-public sealed class LineReader(Stream stream)
+/// <param name="turn">Passed on while it waits for input; null where no signal is listened for.</param>
+public sealed class LineReader(Stream stream, Turn? turn = null)
 {
     /// <summary>Longest line that is taken, bytes; what follows in a longer one is dropped.</summary>
     private const int LongestLine = 4096;
@@ -39,7 +40,7 @@ public sealed class LineReader(Stream stream)
     {
         if (_next == _end)
         {
-            _end = stream.Read(_buffer);
+            _end = turn is null ? stream.Read(_buffer) : turn.Wait(() => stream.Read(_buffer));
             _next = 0;
         }
 

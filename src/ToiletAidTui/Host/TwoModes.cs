@@ -11,7 +11,7 @@ namespace ToiletAidTui.Host;
 /// <param name="keeper">Sees to signals.</param>
 internal sealed class TwoModes(Terminal terminal, Shell shell, FullScreenOptions options, Keeper keeper)
 {
-    private readonly LineReader _input = new(terminal.Input);
+    private readonly LineReader _input = new(terminal.Input, keeper.Turn);
 
     /// <summary>Runs.</summary>
     /// <param name="mode">The mode to begin with.</param>

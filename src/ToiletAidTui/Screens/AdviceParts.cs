@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using ToiletAid.App.Wording;
 using ToiletAid.Core;
 using ToiletAid.Core.Advising;
+using ToiletAid.Core.Explaining;
 using ToiletAid.Core.Person;
 
 namespace ToiletAidTui.Screens;
@@ -17,7 +18,7 @@ internal sealed class AdviceParts(Knowledge knowledge, Advisor advisor, int top)
     /// <summary>The result of a visit.</summary>
     internal ImmutableArray<ResultPart> Of(Session session)
     {
-        var advice = advisor.Advise(session.Answers);
+        var advice = advisor.Advise(session.Answers) with { Grip = GripDependence.Of(knowledge, advisor, session.Answers) };
         var shown = advice.Ranked.Where(p => p.BeatenBy is null).Take(top).ToList();
         var parts = ImmutableArray.CreateBuilder<ResultPart>();
         parts.Add(new("Result", [.. _text.Lines(advice, session.Answers, top)]));

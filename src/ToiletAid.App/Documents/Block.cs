@@ -1,0 +1,38 @@
+using System.Collections.Immutable;
+
+namespace ToiletAid.App.Documents;
+
+/// <summary>A part of a document, without any look: every form of output writes the same parts.</summary>
+public abstract record Block
+{
+    private Block()
+    {
+    }
+
+    /// <summary>A heading under the title.</summary>
+    /// <param name="Text">Its words.</param>
+    /// <param name="Level">2 for a section, 3 for a part of one.</param>
+    public sealed record Heading(string Text, int Level = 2) : Block;
+
+    /// <summary>Sentences that belong together.</summary>
+    /// <param name="Text">The sentences.</param>
+    /// <param name="Urgent">True when they must not be missed.</param>
+    public sealed record Paragraph(string Text, bool Urgent = false) : Block;
+
+    /// <summary>Points without an order.</summary>
+    /// <param name="Items">The points.</param>
+    public sealed record Points(ImmutableArray<string> Items) : Block;
+
+    /// <summary>Labels with what belongs to them.</summary>
+    /// <param name="Items">The pairs; an empty value is a line to fill in.</param>
+    public sealed record Facts(ImmutableArray<Fact> Items) : Block;
+
+    /// <summary>Steps in order, numbered on from <paramref name="First"/>.</summary>
+    /// <param name="First">Number of the first step.</param>
+    /// <param name="Items">The steps.</param>
+    public sealed record Steps(int First, ImmutableArray<string> Items) : Block;
+
+    /// <summary>A drawing.</summary>
+    /// <param name="Drawing">The drawing.</param>
+    public sealed record Figure(Drawing Drawing) : Block;
+}

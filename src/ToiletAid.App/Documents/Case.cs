@@ -1,0 +1,33 @@
+using ToiletAid.Core;
+using ToiletAid.Core.Advising;
+using ToiletAid.Core.Person;
+
+namespace ToiletAid.App.Documents;
+
+/// <summary>What a document is about.</summary>
+public sealed record Case
+{
+    /// <summary>Everything known beforehand.</summary>
+    public required Knowledge Knowledge { get; init; }
+
+    /// <summary>Words of the documents.</summary>
+    public required DocumentData Words { get; init; }
+
+    /// <summary>Code of the person.</summary>
+    public required string Person { get; init; }
+
+    /// <summary>The visit.</summary>
+    public required Session Session { get; init; }
+
+    /// <summary>The advice.</summary>
+    public required Advice Advice { get; init; }
+
+    /// <summary>How it was computed.</summary>
+    public required AdviceSettings Settings { get; init; }
+
+    /// <summary>The plan that was taken; null when there is none.</summary>
+    public required RankedPlan? Chosen { get; init; }
+
+    /// <summary>Language of the document.</summary>
+    public required English English { get; init; }
+}

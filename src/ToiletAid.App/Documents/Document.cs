@@ -1,0 +1,30 @@
+using System.Collections.Immutable;
+
+namespace ToiletAid.App.Documents;
+
+/// <summary>A document, ready to be written in any form.</summary>
+/// <param name="Title">Its title.</param>
+/// <param name="Language">Language tag, such as en-GB.</param>
+/// <param name="LargePrint">True for the sheet, which is read by people with low sight.</param>
+/// <param name="Blocks">Its parts in order.</param>
+public sealed record Document(string Title, string Language, bool LargePrint, ImmutableArray<Block> Blocks)
+{
+    /// <summary>The same document in the words, units and spelling of a language.</summary>
+    public Document In(English english) => this with
+    {
+        Title = english.Say(Title),
+        Language = english.Tag,
+        Blocks = [.. Blocks.Select(b => In(b, english))],
+    };
+
+    private static Block In(Block block, English english) => block switch
+    {
+        Block.Heading h => h with { Text = english.Say(h.Text) },
+        Block.Paragraph p => p with { Text = english.Say(p.Text) },
+        Block.Points p => p with { Items = [.. p.Items.Select(english.Say)] },
+        Block.Facts f => f with { Items = [.. f.Items.Select(i => new Fact(english.Say(i.Label), english.Say(i.Value)))] },
+        Block.Steps s => s with { Items = [.. s.Items.Select(english.Say)] },
+        Block.Figure { Drawing: var d } => new Block.Figure(d with { Title = english.Say(d.Title), Description = english.Say(d.Description) }),
+        _ => throw new ArgumentException($"no words are known for {block.GetType().Name}", nameof(block)),
+    };
+}

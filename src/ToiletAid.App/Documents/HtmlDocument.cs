@@ -1,0 +1,81 @@
+using System.Globalization;
+using System.Net;
+using System.Text;
+
+namespace ToiletAid.App.Documents;
+
+/// <summary>A document as one HTML file: no scripts, nothing from outside, prints on A4 and Letter, and flows at any zoom.</summary>
+public static class HtmlDocument
+{
+    // 18 point is what the clear print guidance G003 of the UK Association for Accessible Formats (2019) asks for as large print; 12 its least for print.
+    private const string Look = """
+        html{font-family:Arial,Helvetica,sans-serif;color:#111;background:#fff;text-align:left;overflow-wrap:break-word}
+        body{max-width:42em;margin:0 auto;padding:0 .6em;line-height:1.35}
+        body.large{font-size:18pt}
+        body.small{font-size:12pt}
+        h1{font-size:1.35em;margin:.3em 0}
+        h2{font-size:1.12em;margin:.6em 0 .2em;break-after:avoid}
+        h3{font-size:1em;margin:.4em 0 .1em;break-after:avoid}
+        p{margin:.25em 0}
+        ul,ol{margin:.2em 0;padding-left:1.7em}
+        li{margin:.12em 0;break-inside:avoid}
+        dl{margin:.2em 0}
+        dl>div{margin:.12em 0;break-inside:avoid}
+        dt{display:inline;font-weight:bold}
+        dd{display:inline;margin:0}
+        .urgent{border:.15em solid #111;padding:.3em .5em;font-weight:bold}
+        .fill{display:inline-block;width:14em;max-width:100%;border-bottom:1px solid #111;height:1.1em}
+        figure{margin:.3em 0;break-inside:avoid}
+        svg{display:block;width:100%;max-width:9em;height:auto}
+        body.small svg{max-width:12em}
+        @page{margin:13mm}
+        @media print{body{max-width:none;padding:0}body.large{line-height:1.22}body.small{font-size:11pt;line-height:1.2}}
+
+        """;
+
+    /// <summary>The file.</summary>
+    public static string Write(Document document)
+    {
+        var html = new StringBuilder();
+        html.Append(CultureInfo.InvariantCulture, $"<!DOCTYPE html>\n<html lang=\"{document.Language}\">\n<head>\n<meta charset=\"utf-8\">\n");
+        html.Append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n");
+        html.Append(CultureInfo.InvariantCulture, $"<title>{Escape(document.Title)}</title>\n<style>\n{Look.ReplaceLineEndings("\n")}</style>\n</head>\n");
+        html.Append(CultureInfo.InvariantCulture, $"<body class=\"{(document.LargePrint ? "large" : "small")}\">\n<main>\n<h1>{Escape(document.Title)}</h1>\n");
+        foreach (var block in document.Blocks)
+        {
+            html.AppendJoin('\n', Of(block)).Append('\n');
+        }
+
+        return html.Append("</main>\n</body>\n</html>\n").ToString();
+    }
+
+    private static IEnumerable<string> Of(Block block) => block switch
+    {
+        Block.Heading h => [$"<h{h.Level}>{Escape(h.Text)}</h{h.Level}>"],
+        Block.Paragraph { Urgent: true } p => [$"<p class=\"urgent\">{Escape(p.Text)}</p>"],
+        Block.Paragraph p => [$"<p>{Escape(p.Text)}</p>"],
+        Block.Points p => ["<ul>", .. p.Items.Select(i => $"<li>{Escape(i)}</li>"), "</ul>"],
+        Block.Facts f => ["<dl>", .. f.Items.Select(Of), "</dl>"],
+        Block.Steps { First: 1 } s => ["<ol>", .. s.Items.Select(i => $"<li>{Escape(i)}</li>"), "</ol>"],
+        Block.Steps s => [$"<ol start=\"{s.First}\">", .. s.Items.Select(i => $"<li>{Escape(i)}</li>"), "</ol>"],
+        Block.Figure { Drawing: var d } => Of(d),
+        _ => throw new ArgumentException($"no HTML is known for {block.GetType().Name}", nameof(block)),
+    };
+
+    private static string Of(Fact fact) => fact.Value.Length == 0
+        ? $"<div><dt>{Escape(fact.Label)}:</dt> <dd><span class=\"fill\"></span></dd></div>"
+        : $"<div><dt>{Escape(fact.Label)}:</dt> <dd>{Escape(fact.Value)}</dd></div>";
+
+    private static IEnumerable<string> Of(Drawing drawing) =>
+    [
+        "<figure>",
+        "<svg viewBox=\"0 0 320 240\" role=\"img\" aria-labelledby=\"drawing-title drawing-words\" fill=\"none\" stroke=\"#111\" stroke-width=\"5\" stroke-linecap=\"round\" stroke-linejoin=\"round\">",
+        $"<title id=\"drawing-title\">{Escape(drawing.Title)}</title>",
+        $"<desc id=\"drawing-words\">{Escape(drawing.Description)}</desc>",
+        drawing.Shapes,
+        "</svg>",
+        "</figure>",
+    ];
+
+    private static string Escape(string text) => WebUtility.HtmlEncode(text);
+}

@@ -1,0 +1,45 @@
+using System.Text;
+
+namespace ToiletAid.App.Documents;
+
+/// <summary>A document as Markdown.</summary>
+public static class MarkdownDocument
+{
+    private const string ToFill = @"\_\_\_\_\_\_\_\_\_\_";
+
+    /// <summary>The text, with a last line end.</summary>
+    public static string Write(Document document)
+    {
+        var text = new StringBuilder($"# {Escape(document.Title)}\n");
+        foreach (var block in document.Blocks)
+        {
+            text.Append('\n').AppendJoin('\n', Of(block)).Append('\n');
+        }
+
+        return text.ToString();
+    }
+
+    private static IEnumerable<string> Of(Block block) => block switch
+    {
+        Block.Heading h => [$"{new string('#', h.Level)} {Escape(h.Text)}"],
+        Block.Paragraph { Urgent: true } p => [$"**{Escape(p.Text)}**"],
+        Block.Paragraph p => [Escape(p.Text)],
+        Block.Points p => p.Items.Select(i => $"- {Escape(i)}"),
+        Block.Facts f => f.Items.Select(i => $"- {Escape(i.Label)}: {(i.Value.Length == 0 ? ToFill : Escape(i.Value))}"),
+        Block.Steps s => s.Items.Select((step, i) => $"{s.First + i}. {Escape(step)}"),
+        Block.Figure { Drawing: var d } => [Escape($"{d.Title}. {d.Description}")],
+        _ => throw new ArgumentException($"no Markdown is known for {block.GetType().Name}", nameof(block)),
+    };
+
+    /// <summary>Our texts come from a clinic's own catalogue too, so what Markdown would take for a mark is escaped.</summary>
+    private static string Escape(string text)
+    {
+        var escaped = new StringBuilder(text.Length);
+        foreach (char c in text)
+        {
+            escaped.Append(c is '\\' or '`' or '*' or '_' or '[' or ']' or '<' or '>' or '#' or '|' ? "\\" : string.Empty).Append(c);
+        }
+
+        return escaped.ToString();
+    }
+}

@@ -1,0 +1,54 @@
+using System.Text;
+using System.Text.Json;
+using ToiletAid.App.Wording;
+using ToiletAid.Core;
+using ToiletAid.Core.Advising;
+using ToiletAid.Core.Person;
+
+namespace ToiletAid.App.Documents;
+
+/// <summary>Makes the papers of one visit.</summary>
+public static class Paper
+{
+    /// <summary>What a paper on a visit is about, or null when there is no plan in that place.</summary>
+    /// <param name="knowledge">Everything known beforehand.</param>
+    /// <param name="profile">The profile; its newest visit counts.</param>
+    /// <param name="place">Place of the plan that was taken, from 1; null for the first that there is.</param>
+    /// <param name="language">Language tag.</param>
+    public static Case? About(Knowledge knowledge, Profile profile, int? place, string language)
+    {
+        var words = DocumentData.Load();
+        var settings = new AdviceSettings();
+        var advice = new Advisor(knowledge, settings).Advise(profile.Latest.Answers);
+        var chosen = advice.Ranked.ElementAtOrDefault((place ?? 1) - 1);
+        return place is not null && chosen is null ? null : new()
+        {
+            Knowledge = knowledge,
+            Words = words,
+            Person = profile.Person,
+            Session = profile.Latest,
+            Advice = advice,
+            Settings = settings,
+            Chosen = chosen,
+            English = English.Of(language, words),
+        };
+    }
+
+    /// <summary>The clinic note.</summary>
+    public static Document Note(Case about) => new NoteDocument(about).Make();
+
+    /// <summary>The sheet for the person, or for a helper.</summary>
+    public static Document Sheet(Case about, bool toHelper) => new SheetDocument(about, PlainRules.Load(), toHelper).Make();
+
+    /// <summary>The data for the record system, a FHIR R4 bundle in JSON.</summary>
+    public static string Record(Case about)
+    {
+        using var buffer = new MemoryStream();
+        using (var json = new Utf8JsonWriter(buffer, AdviceJson.Indented))
+        {
+            new RecordWriter(json, about).Write();
+        }
+
+        return Encoding.UTF8.GetString(buffer.ToArray()) + "\n";
+    }
+}

@@ -1,0 +1,222 @@
+using System.Globalization;
+using System.Text.Json;
+using ToiletAid.App.Wording;
+using ToiletAid.Core.Advising;
+using ToiletAid.Core.Person;
+using ToiletAid.Core.Quantities;
+
+namespace ToiletAid.App.Documents;
+
+/// <summary>One visit as a FHIR R4 bundle for the record system. What it proposes is marked as a draft and a proposal; nothing is ordered.</summary>
+/// <param name="json">Where it is written.</param>
+/// <param name="about">The visit.</param>
+public sealed class RecordWriter(Utf8JsonWriter json, Case about)
+{
+    private const string Language = "en-GB";
+
+    /// <summary>Toileting hygiene, performance and goal, item GG0130C: codes as in the MDS 3.0 questionnaire in HL7/fhir-pacio-pfe at 43c8d4a.</summary>
+    private const string PerformanceCode = "83228-7";
+    private const string GoalCode = "83227-9";
+
+    private readonly RecordIds _ids = new(about.Person, about.Session.Date);
+    private readonly RecordQuestions _questions = new(json, about);
+    private readonly DocumentData _words = about.Words;
+
+    /// <summary>Writes the bundle.</summary>
+    public void Write()
+    {
+        json.WriteStartObject();
+        json.WriteString("resourceType", "Bundle");
+        json.WriteString("id", _ids.Of("bundle"));
+        json.WriteString("language", Language);
+        json.WriteString("type", "collection");
+        json.WriteStartArray("entry");
+        _questions.Questionnaire();
+        _questions.Response(_ids.Of("answers"));
+        Measured();
+        foreach (var stop in about.Advice.Stops)
+        {
+            StartObservation("stop/" + stop.Rule.Id, "Red flag");
+            json.WriteString("valueString", AdviceText.Sentence(stop));
+            EndObservation();
+        }
+
+        Performance();
+        if (about.Advice.Stops.IsEmpty && about.Chosen is { } chosen)
+        {
+            Demands(chosen);
+            Proposal(chosen);
+            Goal();
+            CarePlan();
+        }
+
+        json.WriteEndArray();
+        json.WriteEndObject();
+    }
+
+    private void Measured()
+    {
+        foreach (var question in about.Knowledge.Questions.All)
+        {
+            switch (about.Session.Answers[question.Id]?.Value)
+            {
+                case AnswerValue.Number number when UcumCodes.Of(number.Unit) is not null:
+                    StartObservation("answer/" + question.Id, _words.Labels[question.Id], question.Id);
+                    json.Quantity("valueQuantity", number.Amount, number.Unit, Units.Find(number.Unit)!.Name);
+                    EndObservation();
+                    break;
+                case AnswerValue.Parts { Amounts.IsEmpty: false } parts:
+                    StartObservation("answer/" + question.Id, _words.Labels[question.Id], question.Id);
+                    json.WriteStartArray("component");
+                    foreach (var part in question.Parts.Where(p => parts.Amounts.ContainsKey(p.Id)))
+                    {
+                        Component(part.Label, parts.Amounts[part.Id], parts.Unit);
+                    }
+
+                    json.WriteEndArray();
+                    EndObservation();
+                    break;
+            }
+        }
+    }
+
+    private void Demands(RankedPlan chosen)
+    {
+        if (chosen.Demands.Need is { } need && double.IsFinite(need.MedianLength) && !chosen.Demands.ByBareHand)
+        {
+            StartObservation("needed-length", "Length that an aid needs, computed");
+            json.Quantity("valueQuantity", need.MedianLength * 100, "cm", "centimetres");
+            json.WriteStartArray("component");
+            Component("10 of 100 plausible persons need no more", need.LowLength * 100, "cm");
+            if (double.IsFinite(need.HighLength))
+            {
+                Component("90 of 100 plausible persons need no more", need.HighLength * 100, "cm");
+            }
+
+            json.WriteEndArray();
+            EndObservation();
+        }
+
+        if (chosen.Demands.Hardest is { DemandNewtons: > 0 } hardest && double.IsFinite(hardest.ShareOfAcceptable))
+        {
+            StartObservation("force", $"Force of the hardest step for the hand, computed: {SlotText.Operation(ToiletAid.Core.Person.Words.Of(hardest.Kind)).ToLowerInvariant()}");
+            json.Quantity("valueQuantity", hardest.DemandNewtons, "N", "newtons");
+            json.WriteStartArray("component");
+            Component("Share of what the hand can comfortably give", hardest.ShareOfAcceptable, "share");
+            json.WriteEndArray();
+            EndObservation();
+        }
+    }
+
+    /// <summary>The level is for the therapist to score, so it stands as not asked.</summary>
+    private void Performance()
+    {
+        StartObservation("performance", "Toileting hygiene", coding: (FhirJson.Loinc, PerformanceCode, "Toileting hygiene - functional ability during 3 day assessment period [CMS]"));
+        json.WriteStartObject("dataAbsentReason");
+        json.Concept("Not asked", (FhirJson.Absent, "not-asked", "Not Asked"));
+        json.WriteEndObject();
+        EndObservation();
+    }
+
+    private void Proposal(RankedPlan chosen)
+    {
+        json.StartResource("DeviceRequest", _ids.Of("proposal"), Language);
+        json.WriteString("status", "draft");
+        json.WriteString("intent", "proposal");
+        json.WriteStartObject("codeCodeableConcept");
+        json.Concept(PlanText.Name(chosen.Plan), (FhirJson.Ours, "aid." + chosen.Plan.Aid.Id, chosen.Plan.Aid.Name));
+        json.WriteEndObject();
+        json.Subject(about.Person);
+        json.WriteString("authoredOn", FhirJson.Date(about.Session.Date));
+        json.WriteStartArray("reasonCode");
+        json.WriteStartObject();
+        json.Concept("Toileting", (FhirJson.Icf, "d530", "Toileting"));
+        json.WriteEndObject();
+        json.WriteEndArray();
+        json.References("supportingInfo", _ids.Of("answers"));
+        json.Notes(
+        [
+            AdviceText.HowSure(chosen),
+            .. AdviceText.Reasons(chosen),
+            .. chosen.Cautions.Select(c => $"{_words.Text("note.severity." + ToiletAid.Core.Person.Words.Of(c.Rule.Severity))} caution. {AdviceText.Sentence(c)}"),
+            _words.Text("note.placeholders"),
+            Made(),
+            _words.Text("limits"),
+        ]);
+        json.EndResource();
+    }
+
+    private void Goal()
+    {
+        json.StartResource("Goal", _ids.Of("goal"), Language);
+        json.WriteString("lifecycleStatus", "proposed");
+        json.WriteStartObject("description");
+        json.Concept(_words.Text("note.goal.text"));
+        json.WriteEndObject();
+        json.Subject(about.Person);
+        json.WriteStartArray("target");
+        json.WriteStartObject();
+        json.WriteStartObject("measure");
+        json.Concept("Toileting hygiene", (FhirJson.Loinc, GoalCode, "Toileting hygiene - functional goal recorded during 3 day assessment period"));
+        json.WriteEndObject();
+        json.WriteString("dueDate", FhirJson.Date(about.Session.Date.AddDays(NoteDocument.ReviewDays)));
+        json.WriteEndObject();
+        json.WriteEndArray();
+        json.EndResource();
+    }
+
+    private void CarePlan()
+    {
+        json.StartResource("CarePlan", _ids.Of("plan"), Language);
+        json.WriteString("status", "draft");
+        json.WriteString("intent", "proposal");
+        json.WriteString("title", "Toilet hygiene");
+        json.Subject(about.Person);
+        json.WriteString("created", FhirJson.Date(about.Session.Date));
+        json.References("goal", _ids.Of("goal"));
+        json.WriteStartArray("activity");
+        json.WriteStartObject();
+        json.WritePropertyName("reference");
+        json.Reference(_ids.Of("proposal"));
+        json.WriteEndObject();
+        json.WriteEndArray();
+        json.EndResource();
+    }
+
+    private void StartObservation(string part, string text, string? question = null, (string System, string Code, string Display)? coding = null)
+    {
+        json.StartResource("Observation", _ids.Of(part), Language);
+        json.WriteString("status", "final");
+        json.WriteStartObject("code");
+        var icf = _words.Icf.FirstOrDefault(c => question is not null && c.Questions.Contains(question));
+        coding ??= icf is null ? null : (FhirJson.Icf, icf.Code, icf.Title);
+        json.Concept(text, coding is { } c ? [c] : []);
+        json.WriteEndObject();
+        json.Subject(about.Person);
+        json.WriteString("effectiveDateTime", FhirJson.Date(about.Session.Date));
+    }
+
+    private void EndObservation()
+    {
+        json.References("derivedFrom", _ids.Of("answers"));
+        json.EndResource();
+    }
+
+    private void Component(string text, double value, string symbol)
+    {
+        json.WriteStartObject();
+        json.WriteStartObject("code");
+        json.Concept(text);
+        json.WriteEndObject();
+        json.Quantity("valueQuantity", value, symbol, Units.Find(symbol)!.Name);
+        json.WriteEndObject();
+    }
+
+    private string Made() => _words.Text(
+        "note.made.text",
+        ("version", KnowledgeVersion.Program),
+        ("hash", KnowledgeVersion.Knowledge),
+        ("seed", about.Settings.Seed.ToString(CultureInfo.InvariantCulture)),
+        ("persons", about.Settings.ValueDraws.ToString(CultureInfo.InvariantCulture)),
+        ("weightings", about.Settings.WeightDraws.ToString(CultureInfo.InvariantCulture)));
+}

@@ -1,0 +1,122 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using ToiletAid.App.Wording;
+using ToiletAid.Core.Catalogue;
+using ToiletAid.Core.Plans;
+
+namespace ToiletAid.App.Documents;
+
+/// <summary>The sheet that is left with the person or with a helper: plain words, large print, one drawing.</summary>
+/// <param name="about">What it is about.</param>
+/// <param name="plain">Stops and cautions in plain words.</param>
+/// <param name="toHelper">True for the helper's sheet.</param>
+public sealed class SheetDocument(Case about, PlainRules plain, bool toHelper)
+{
+    private readonly DocumentData _words = about.Words;
+
+    /// <summary>The sheet.</summary>
+    public Document Make() => new Document(
+        _words.Text(toHelper ? "sheet.helper.title" : "sheet.person.title"), about.English.Tag, LargePrint: true,
+        [.. Head(), .. Body(), .. Foot()]).In(about.English);
+
+    private IEnumerable<Block> Head()
+    {
+        yield return new Block.Paragraph(Said("sheet.code", ("person", about.Person), ("date", about.English.Date(about.Session.Date))));
+    }
+
+    private IEnumerable<Block> Body()
+    {
+        if (!about.Advice.Stops.IsEmpty)
+        {
+            return [new Block.Heading(_words.Text("sheet.stop")), .. about.Advice.Stops.Select(s => new Block.Paragraph(plain.Of(s, toHelper), Urgent: true))];
+        }
+
+        return about.Chosen is { } chosen
+            ? [new Block.Paragraph(Said("sheet.way", ("aid", Name(chosen.Plan)))), .. Role(), new Block.Figure(AidDrawing.Of(chosen.Plan, toHelper)), .. Cautions(), .. Steps()]
+            : [new Block.Paragraph(_words.Text("sheet.none"), Urgent: true)];
+    }
+
+    private IEnumerable<Block> Role()
+    {
+        if (toHelper)
+        {
+            yield return new Block.Paragraph(_words.Text("sheet.helper.role"));
+        }
+    }
+
+    private string Name(Plan plan)
+    {
+        string aid = Name(plan.Aid);
+        return plan.AddOns.IsEmpty ? aid : $"{aid}, with {string.Join(" and ", plan.AddOns.Select(a => _words.AddOns.GetValueOrDefault(a.Id) ?? PlanText.Lower(a.Name)))}";
+    }
+
+    /// <summary>A kind of aid in plain words; one of the clinic's own stock by the name that the clinic gave it.</summary>
+    private string Name(Aid aid) =>
+        (toHelper ? _words.AidsForHelper.GetValueOrDefault(aid.Id) : null) ?? _words.Aids.GetValueOrDefault(aid.Id) ?? PlanText.Lower(aid.Name);
+
+    private ImmutableArray<string> PlainSteps(SetupText setup)
+    {
+        var companion = about.Chosen!.Plan.Companion;
+        return [.. setup.Steps().Select(s => companion is null ? s : s.Replace(PlanText.Lower(companion.Name), Name(companion), StringComparison.Ordinal))];
+    }
+
+    /// <summary>The steps before anything else that is done; numbered through, in parts no longer than the person follows in a row.</summary>
+    private IEnumerable<Block> Steps()
+    {
+        var setup = new SetupText(about.Chosen!, about.Session.Answers, about.Knowledge);
+        var steps = PlainSteps(setup);
+        string who = toHelper ? "helper" : "person";
+        yield return new Block.Heading(_words.Text("sheet.steps"));
+        if (about.Chosen!.Plan.Aid.Method != MethodKind.Helper)
+        {
+            yield return new Block.Paragraph(_words.Text("sheet.first"));
+        }
+
+        if (setup.FollowedInARow is not { } row || row >= steps.Length)
+        {
+            yield return new Block.Steps(1, steps);
+            yield break;
+        }
+
+        yield return new Block.Paragraph(_words.Text((row == 1 ? "sheet.one." : "sheet.some.") + who));
+        if (row == 1)
+        {
+            yield return new Block.Steps(1, steps);
+            yield break;
+        }
+
+        for (int i = 0; i < steps.Length; i += row)
+        {
+            yield return new Block.Heading(_words.Text("sheet.part", ("number", ((i / row) + 1).ToString(CultureInfo.InvariantCulture))), 3);
+            yield return new Block.Steps(i + 1, [.. steps.Skip(i).Take(row)]);
+        }
+    }
+
+    private IEnumerable<Block> Cautions()
+    {
+        if (about.Chosen!.Cautions.IsEmpty)
+        {
+            yield break;
+        }
+
+        yield return new Block.Heading(_words.Text("sheet.care"));
+        yield return new Block.Points([.. about.Chosen.Cautions.Select(c => plain.Of(c, toHelper))]);
+    }
+
+    private IEnumerable<Block> Foot()
+    {
+        if (about.Advice.Stops.IsEmpty)
+        {
+            yield return new Block.Heading(_words.Text("sheet.signs"));
+            yield return new Block.Paragraph(Said("sheet.signs.text"));
+        }
+
+        yield return new Block.Heading(_words.Text("sheet.ring"));
+        yield return new Block.Facts([new(_words.Text("sheet.ring.name"), string.Empty), new(_words.Text("sheet.ring.number"), string.Empty)]);
+        yield return new Block.Paragraph(about.Chosen is null ? _words.Text("sheet.limits.stop") : Said("sheet.limits"));
+    }
+
+    /// <summary>A text, in the helper's form where there is one.</summary>
+    private string Said(string key, params ReadOnlySpan<(string Name, string Value)> slots) =>
+        _words.Text(toHelper && _words.Texts.ContainsKey(key + ".helper") ? key + ".helper" : key, slots);
+}

@@ -1,0 +1,106 @@
+using System.Collections.Immutable;
+using ToiletAid.App.Typed;
+using ToiletAid.Core.Catalogue;
+
+namespace ToiletAid.App.Stock;
+
+/// <summary>What can be measured of each kind of aid with a ruler, a kitchen scale and a luggage scale.</summary>
+/// <remarks>Errors are those of the tools in an unhurried hand (decision): half a centimetre by ruler, two grams by kitchen scale, one part in ten by luggage
+/// scale or stop watch.</remarks>
+internal static class Measurements
+{
+    internal const string Gentle = "Gentle flow";
+    internal const string Strong = "Strong flow";
+
+    private const string Ruler = "a ruler";
+    private const string Kitchen = "a kitchen scale";
+    private const string Luggage = "a luggage scale";
+    private const double RulerError = 0.005;
+    private const double KitchenError = 0.002;
+    private const double Tenth = 0.1;
+
+    /// <summary>What can be measured of an aid like this one.</summary>
+    internal static ImmutableArray<Measurement> Of(Aid kind) =>
+    [
+        .. Lengths(kind),
+        .. kind.Mass.High > 0 ? [Mass()] : (Measurement[])[],
+        .. kind.Paper?.HeadGirth is null ? (Measurement[])[] : [Girth()],
+        .. kind.Water is { } water ? Water(water) : [],
+        .. kind.Operations.Where(o => IsOfTheAid(kind, o)).DistinctBy(o => o.Kind).Select(o => Force(o.Kind)),
+        Price(),
+    ];
+
+    /// <summary>Wiping and washing up take what the person gives them; a lever, a trigger or a squeezed bottle asks for a force of its own.</summary>
+    private static bool IsOfTheAid(Aid kind, Operation operation) => operation.Kind switch
+    {
+        OperationKind.Load or OperationKind.Release => kind.Reach == ReachKind.Handle && operation.Force.High > 0,
+        OperationKind.Clean => kind.Water is not null && operation.Force.High > 0,
+        _ => false,
+    };
+
+    private static IEnumerable<Measurement> Lengths(Aid kind)
+    {
+        if (kind.Length is not null)
+        {
+            string end = kind.Reach == ReachKind.Jet ? "nozzle" : "wiping face";
+            yield return Length("Length", $"Hold a string along the middle of the aid, round its curve, from the middle of the grip to the middle of the {end}. Lay the string along the ruler.", 3, 150, "length");
+        }
+
+        if (kind.JetReach is not null)
+        {
+            yield return Length("Reach of the jet", "Spray level over a basin. Measure from the nozzle to where the jet still hits as a jet.", 0, 150, "jetReach");
+        }
+
+        if (kind.TipWidth is not null)
+        {
+            yield return Length("Width of the tip", "Put the paper on. Measure the head across at its widest place.", 0.2, 30, "tipWidth");
+        }
+
+        if (kind.FoldedLength is not null)
+        {
+            yield return Length("Folded length", "Fold it or take it apart as for carrying. Measure the longest part.", 2, 150, "foldedLength");
+        }
+    }
+
+    private static Measurement Length(string name, string how, double low, double high, string member) =>
+        new(name, how, Ruler, Question(name, low, high, "cm", "mm", "in", "m"), [member], RulerError, 0);
+
+    private static Measurement Mass() => new(
+        "Mass", "Weigh it ready for use without water and without paper.", Kitchen, Question("Mass", 2, 5000, "g", "kg", "oz", "lb"), ["mass"], KitchenError, 0);
+
+    private static Measurement Girth() => new(
+        "Girth of the head", "Lay a strip of paper once round the head and mark where it meets. Lay the strip along the ruler.", Ruler, Question("Girth of the head", 2, 40, "cm", "mm", "in"), ["paper", "headGirth"], RulerError, 0);
+
+    private static IEnumerable<Measurement> Water(WaterUse water)
+    {
+        if (water.Reservoir is not null)
+        {
+            yield return new(
+                "Reservoir", "Weigh it empty, then full. The grams more are millilitres.", Kitchen, Question("Reservoir", 10, 5000, "ml", "l"), ["water", "reservoir"], KitchenError / 1000, 0.02);
+        }
+
+        yield return Flow(Gentle, "gentlest", "gentleFlow");
+        yield return Flow(Strong, "strongest", "strongFlow");
+    }
+
+    private static Measurement Flow(string name, string strength, string member) => new(
+        name, $"Spray into a cup for ten seconds at the {strength} setting. Weigh the water. A tenth of the grams is the millilitres a second.", Kitchen, Question(name, 0.1, 500, "ml/s", "l/min"), ["water", member], 0, Tenth);
+
+    private static Measurement Force(OperationKind kind)
+    {
+        var (name, what) = kind switch
+        {
+            OperationKind.Load => ("Force to load", "the part that must be moved to put paper on"),
+            OperationKind.Release => ("Force to let go", "the lever or button that lets the paper go"),
+            _ => ("Force to wash", "the lever, trigger or bottle that makes the water flow"),
+        };
+        return new(
+            name, $"Hook the luggage scale to {what}. Pull slowly until it works and read the highest number.", Luggage, Question(name, 0, 300, "N", "kgf", "lbf"), ["operations", Core.Person.Words.Of(kind), "force"], 0.5, Tenth);
+    }
+
+    private static Measurement Price() => new(
+        "Price", "What the clinic pays for one, in its own currency.", "the last bill", Question("Price", 0, 100_000, "money"), ["upkeep", "price"], 0, 0);
+
+    private static QuantityQuestion Question(string name, double low, double high, params string[] units) =>
+        QuantityQuestion.Of(char.ToLowerInvariant(name[0]) + name[1..], low, high, units);
+}

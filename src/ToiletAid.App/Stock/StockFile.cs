@@ -1,0 +1,52 @@
+using System.Text.Json;
+using System.Text.Json.Nodes;
+using ToiletAid.App.Files;
+using ToiletAid.App.Wording;
+using ToiletAid.Core.Catalogue;
+
+namespace ToiletAid.App.Stock;
+
+/// <summary>A clinic's own stock on disk.</summary>
+public static class StockFile
+{
+    private static readonly JsonDocumentOptions Lenient = new() { CommentHandling = JsonCommentHandling.Skip, AllowTrailingCommas = true };
+
+    /// <summary>Puts an aid into a file: replaces the one of the same id, else adds it. A file that is not there is made.</summary>
+    /// <param name="path">Path of the file, which is good or not there.</param>
+    /// <param name="aid">The aid in the shape of the file.</param>
+    /// <param name="below">The catalogue that the file lies over.</param>
+    /// <returns>What is wrong with the whole; empty when it was written.</returns>
+    /// <exception cref="IOException">It could not be written; nothing was changed.</exception>
+    /// <exception cref="UnauthorizedAccessException">It may not be written; nothing was changed.</exception>
+    public static IReadOnlyList<Issue> Put(string path, JsonObject aid, AidCatalogue below)
+    {
+        var file = File.Exists(path)
+            ? JsonNode.Parse(File.ReadAllBytes(path), null, Lenient)!
+            : new JsonObject { ["format"] = 1, ["aids"] = new JsonArray(), ["addOns"] = new JsonArray() };
+        var aids = file["aids"]!.AsArray();
+        var old = aids.FirstOrDefault(a => (string)a!["id"]! == (string)aid["id"]!);
+        if (old is null)
+        {
+            aids.Add((JsonNode)aid);
+        }
+        else
+        {
+            aids[aids.IndexOf(old)] = aid;
+        }
+
+        using var buffer = new MemoryStream();
+        using (var json = new Utf8JsonWriter(buffer, AdviceJson.Indented))
+        {
+            file.WriteTo(json);
+        }
+
+        buffer.WriteByte((byte)'\n');
+        var read = new StockReader(below).Read(buffer.ToArray());
+        if (read.Value is not null)
+        {
+            WholeFile.Write(path, stream => buffer.WriteTo(stream));
+        }
+
+        return read.Issues;
+    }
+}

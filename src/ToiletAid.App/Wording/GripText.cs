@@ -1,0 +1,57 @@
+using System.Text.Json;
+using ToiletAid.App.Calculators;
+using ToiletAid.Core.Advising;
+using ToiletAid.Core.Explaining;
+using ToiletAid.Core.Plans;
+
+namespace ToiletAid.App.Wording;
+
+/// <summary>How much the first place hangs on a grip that was not measured, in words and as JSON.</summary>
+public static class GripText
+{
+    /// <summary>Two or three sentences.</summary>
+    public static IEnumerable<string> Lines(GripDependence grip, RankedPlan first)
+    {
+        yield return "Grip was not measured.";
+        bool weak = Stays(grip.WithWeak, first), strong = Stays(grip.WithStrong, first);
+        if (weak && strong)
+        {
+            yield return "The first place does not depend on it.";
+            yield break;
+        }
+
+        if (!weak)
+        {
+            yield return $"With a weak hand of that age, {Calculation.Force(grip.WeakNewtons)}, {Would(grip.WithWeak)}. Measure the grip.";
+        }
+
+        if (!strong)
+        {
+            yield return $"With a strong hand of that age, {Calculation.Force(grip.StrongNewtons)}, {Would(grip.WithStrong)}. Measure the grip.";
+        }
+    }
+
+    /// <summary>The same as an object; null when there is nothing to say.</summary>
+    public static void Write(Utf8JsonWriter json, string name, GripDependence? grip, RankedPlan first)
+    {
+        if (grip is null)
+        {
+            json.WriteNull(name);
+            return;
+        }
+
+        json.WriteStartObject(name);
+        json.WriteBoolean("firstPlaceStays", Stays(grip.WithWeak, first) && Stays(grip.WithStrong, first));
+        Calculation.Put(json, "weakNewtons", grip.WeakNewtons);
+        json.WriteString("firstWithWeak", grip.WithWeak?.Aid.Id);
+        Calculation.Put(json, "strongNewtons", grip.StrongNewtons);
+        json.WriteString("firstWithStrong", grip.WithStrong?.Aid.Id);
+        json.WriteEndObject();
+    }
+
+    private static bool Stays(Plan? plan, RankedPlan first) => plan?.Aid.Id == first.Plan.Aid.Id;
+
+    private static string Would(Plan? plan) => plan is null
+        ? "no plan could be offered"
+        : $"the first place would be {PlanText.Lower(PlanText.Name(plan))}";
+}

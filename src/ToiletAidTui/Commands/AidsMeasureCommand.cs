@@ -1,0 +1,81 @@
+using System.CommandLine;
+using System.Text.Json.Nodes;
+using Humanizer;
+using ToiletAid.App.Files;
+using ToiletAid.App.Stock;
+using ToiletAid.App.Wording;
+using ToiletAid.Core.Catalogue;
+using ToiletAidTui.Host;
+using ToiletAidTui.Linear;
+
+namespace ToiletAidTui.Commands;
+
+/// <summary>Guided measuring of one aid.</summary>
+internal static class AidsMeasureCommand
+{
+    internal static Command Define(Terminal terminal)
+    {
+        var save = new Option<string?>("--save") { Description = "File to put the aid into, for --aids of other commands. A file that is there keeps its other aids." };
+        var command = new Command("measure", "Measure one aid with ruler, kitchen scale and luggage scale, question by question.") { save };
+        command.SetAction(parsed => Run(terminal, parsed.GetValue(save)));
+        return command;
+    }
+
+    private static int Run(Terminal terminal, string? save)
+    {
+        var kinds = BuiltIn.Aids();
+        if (save is not null && Path.Exists(save) && new StockReader(kinds).ReadFile(save) is { Value: null } bad)
+        {
+            foreach (var issue in bad.Issues)
+            {
+                terminal.Error.WriteLine(issue.Sentence(save) + ".");
+            }
+
+            terminal.Error.WriteLine("Nothing was asked. Mend the file first, or save in another one.");
+            return ExitCode.InputRefused;
+        }
+
+        var lines = new SpeechLines(terminal.Talk, terminal.InputIsTerminal ? terminal.Width : 0);
+        lines.Line("Measuring one aid. Have a ruler, a kitchen scale and a luggage scale at hand. Type help at any question.");
+        if (save is null)
+        {
+            lines.Line("Without --save the result is only read out.");
+        }
+
+        var measuring = new AidMeasuring(kinds);
+        var end = new MeasureDialogue(measuring, lines, new LineReader(terminal.Input), terminal.InputIsTerminal).Run();
+        if (end != InterviewEnd.Done)
+        {
+            lines.Line(end == InterviewEnd.Quit ? "Nothing was saved." : $"Input ended at question {measuring.Position + 1}. Nothing was saved.");
+            return end == InterviewEnd.Quit ? ExitCode.Good : ExitCode.InputRefused;
+        }
+
+        lines.Line($"That was the last question. Measured: {"number".ToQuantity(measuring.Count)}.");
+        lines.Lines(measuring.Summary());
+        return save is null ? ExitCode.Good : Save(terminal, lines, measuring, save, kinds);
+    }
+
+    private static int Save(Terminal terminal, SpeechLines lines, AidMeasuring measuring, string save, AidCatalogue kinds)
+    {
+        try
+        {
+            using var text = new StringWriter();
+            KnowledgeText.Copy("aids.json", text);
+            var day = DateOnly.FromDateTime(terminal.Clock.GetLocalNow().DateTime);
+            var aid = measuring.Result(JsonNode.Parse(text.ToString())!, day);
+            var issues = StockFile.Put(save, aid, kinds);
+            foreach (var issue in issues)
+            {
+                terminal.Error.WriteLine(issue.Sentence(save) + ".");
+            }
+
+            lines.Line(issues.Count == 0 ? $"Saved {(string)aid["id"]!} in {save}. Use it with --aids {save}." : "Nothing was saved.");
+            return issues.Count == 0 ? ExitCode.Good : ExitCode.InputRefused;
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException or ArgumentException)
+        {
+            terminal.Error.WriteLine($"{(save.Length == 0 ? "The file" : save)} could not be written, {(e is ArgumentException ? "that is not a file name" : ProfileFile.Reason(e))}. Nothing was saved.");
+            return ExitCode.InputRefused;
+        }
+    }
+}

@@ -1,0 +1,117 @@
+using System.CommandLine;
+using System.Text;
+using ToiletAid.App.Documents;
+using ToiletAid.App.Files;
+using ToiletAid.Core;
+using ToiletAid.Core.Person;
+using ToiletAidTui.Host;
+
+namespace ToiletAidTui.Commands;
+
+/// <summary>Writes a paper about one saved profile: the clinic note, a sheet to leave behind, or data for the record system.</summary>
+internal sealed class ReportCommand
+{
+    private const string Note = "note";
+    private const string Sheet = "sheet";
+    private const string Record = "record";
+    private const string Person = "person";
+    private const string Helper = "helper";
+
+    private readonly Argument<string> _path = new("PATH") { Description = "Profile." };
+    private readonly Option<string> _kind = Choice("--kind", "Which paper", Note, Sheet, Record);
+    private readonly Option<string> _for = Choice("--for", "For whom a sheet is", Person, Helper);
+    private readonly Option<string> _language = Choice("--language", "Language of the paper", [.. English.Tags]);
+    private readonly Option<string?> _format = new("--format") { Description = "Form of the output: text, markdown or html for a note or a sheet, json for a record." };
+    private readonly Option<int?> _plan = new("--plan") { Description = "Place of the plan that was taken. The first when left out." };
+    private readonly Option<string?> _out = new("--out") { Description = "File to write. Only its owner may read it." };
+
+    private readonly Terminal _terminal;
+
+    private ReportCommand(Terminal terminal)
+    {
+        _terminal = terminal;
+        _format.AcceptOnlyFromAmong(Formats.Text, Formats.Markdown, Formats.Html, Formats.Json);
+    }
+
+    internal static Command Define(Terminal terminal)
+    {
+        var report = new ReportCommand(terminal);
+        var command = new Command("report", "Write the clinic note, a sheet to leave behind, or data for the record system.")
+        {
+            report._path, report._kind, report._for, report._format, report._plan, report._language, report._out,
+        };
+        command.SetAction(report.Run);
+        return command;
+    }
+
+    private static Option<string> Choice(string name, string description, params string[] choices)
+    {
+        var option = new Option<string>(name) { Description = $"{description}: {string.Join(", ", choices)}.", DefaultValueFactory = _ => choices[0] };
+        option.AcceptOnlyFromAmong(choices);
+        return option;
+    }
+
+    private int Run(ParseResult parsed)
+    {
+        string kind = parsed.GetValue(_kind)!;
+        string format = parsed.GetValue(_format) ?? (kind == Record ? Formats.Json : Formats.Text);
+        if ((kind == Record) != (format == Formats.Json))
+        {
+            _terminal.Error.WriteLine(kind == Record ? "A record has only the form json, leave --format out." : $"A {kind} has no form json, use text, markdown or html.");
+            return ExitCode.WrongUsage;
+        }
+
+        return OneProfile.With(_terminal, parsed.GetValue(_path)!, (knowledge, profile) => Write(parsed, knowledge, profile, kind, format));
+    }
+
+    private int Write(ParseResult parsed, Knowledge knowledge, Profile profile, string kind, string format)
+    {
+        int? place = parsed.GetValue(_plan);
+        if (Paper.About(knowledge, profile, place, parsed.GetValue(_language)!) is not { } about)
+        {
+            _terminal.Error.WriteLine($"There is no plan in place {place}, look at the shortlist with toiletaid rank.");
+            return ExitCode.WrongUsage;
+        }
+
+        string text = Text(about, kind, format, parsed.GetValue(_for) == Helper);
+        if (parsed.GetValue(_out) is not { } path)
+        {
+            _terminal.Output.Write(text);
+            return ExitCode.Good;
+        }
+
+        try
+        {
+            OwnerFile.Write(path, stream => stream.Write(Encoding.UTF8.GetBytes(text)));
+            return ExitCode.Good;
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            _terminal.Error.WriteLine($"{path} could not be written, {ProfileFile.Reason(e)}.");
+            return ExitCode.InputRefused;
+        }
+    }
+
+    private string Text(Case about, string kind, string format, bool toHelper)
+    {
+        if (kind == Record)
+        {
+            return Paper.Record(about);
+        }
+
+        var document = kind == Note ? Paper.Note(about) : Paper.Sheet(about, toHelper);
+        return format switch
+        {
+            Formats.Html => HtmlDocument.Write(document),
+            Formats.Markdown => MarkdownDocument.Write(document),
+            _ => Plain(document),
+        };
+    }
+
+    private string Plain(Document document)
+    {
+        using var text = new StringWriter { NewLine = "\n" };
+        new SpeechLines(text, _terminal.OutputIsTerminal ? _terminal.Width : 0).Lines(PlainDocument.Lines(document));
+        return text.ToString();
+    }
+}
