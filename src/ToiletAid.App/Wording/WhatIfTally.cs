@@ -8,10 +8,14 @@ namespace ToiletAid.App.Wording;
 /// <summary>Counts of first places before and after a change, over a set of people: what a clinic would keep in stock.</summary>
 public sealed class WhatIfTally
 {
+    private static readonly Comparer<(string From, string To)> ByIds = Comparer<(string From, string To)>.Create((a, b) =>
+        string.CompareOrdinal(a.From, b.From) is not 0 and var from ? from : string.CompareOrdinal(a.To, b.To));
+
     private readonly Dictionary<string, string> _names = new(StringComparer.Ordinal);
     private readonly SortedDictionary<string, (long Before, long After)> _kinds = new(StringComparer.Ordinal);
     private readonly SortedDictionary<string, (long Before, long After)> _addOns = new(StringComparer.Ordinal);
-    private readonly SortedDictionary<(string From, string To), SortedDictionary<string, long>> _moves = [];
+    private readonly SortedDictionary<string, (long Before, long After)> _companions = new(StringComparer.Ordinal);
+    private readonly SortedDictionary<(string From, string To), SortedDictionary<string, long>> _moves = new(ByIds);
 
     /// <summary>Makes an empty count.</summary>
     public WhatIfTally(Knowledge before, Knowledge after)
@@ -36,6 +40,9 @@ public sealed class WhatIfTally
 
     /// <summary>First places of kinds of aid, most after first.</summary>
     public IEnumerable<(string Id, long Before, long After)> Kinds => InOrder(_kinds);
+
+    /// <summary>Kinds of aid that follow the first one in first plans, most after first: they are kept in stock too.</summary>
+    public IEnumerable<(string Id, long Before, long After)> Companions => InOrder(_companions);
 
     /// <summary>Add-ons in first plans, most after first.</summary>
     public IEnumerable<(string Id, long Before, long After)> AddOns => InOrder(_addOns);
@@ -84,6 +91,11 @@ public sealed class WhatIfTally
         }
 
         Add(_kinds, plan.Aid.Id);
+        if (plan.Companion is { } companion)
+        {
+            Add(_companions, companion.Id);
+        }
+
         foreach (var addOn in plan.AddOns)
         {
             Add(_addOns, addOn.Id);

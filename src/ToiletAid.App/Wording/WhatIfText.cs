@@ -32,6 +32,11 @@ public static class WhatIfText
             yield return $"{Upper(tally.Name(id))} is first for {Number(before)} before and {Number(after)} after.";
         }
 
+        foreach (var (id, before, after) in tally.Companions)
+        {
+            yield return $"{Upper(tally.Name(id))} is the second step in the first plan of {Number(before)} before and {Number(after)} after.";
+        }
+
         foreach (var (id, before, after) in tally.AddOns)
         {
             yield return $"Add-on {tally.Name(id)} is in the first plan of {Number(before)} before and {Number(after)} after.";

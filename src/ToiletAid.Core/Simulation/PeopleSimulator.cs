@@ -11,7 +11,7 @@ namespace ToiletAid.Core.Simulation;
 /// <remarks>Person n is the same whatever the number of people, so that a larger set begins with the smaller one.</remarks>
 public sealed class PeopleSimulator
 {
-    /// <summary>Most people: what codes of two letters, a hyphen and five digits can tell apart, twice over.</summary>
+    /// <summary>Most people; codes of two letters, a hyphen and five digits can tell six times as many apart.</summary>
     public const long Most = 10_000_000;
 
     private const int DigitsHold = 100_000;

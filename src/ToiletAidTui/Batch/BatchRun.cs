@@ -8,6 +8,9 @@ namespace ToiletAidTui.Batch;
 /// <summary>Works through a set of profiles: in order, on every core, with refused ones told and a stop that can be resumed.</summary>
 internal sealed class BatchRun(Terminal terminal, QuestionSet questions, BatchSettings settings)
 {
+    /// <summary>For output of which every part stands by itself.</summary>
+    internal const string AddIt = " and add its output to this one";
+
     private long _done;
     private long _refused;
     private int _code = ExitCode.Good;
@@ -17,11 +20,18 @@ internal sealed class BatchRun(Terminal terminal, QuestionSet questions, BatchSe
     /// <param name="paths">Where profiles are.</param>
     /// <param name="makeWorker">Called once on each working thread, because what keeps caches serves one thread.</param>
     /// <param name="write">Called with each result, in the order of the input.</param>
+    /// <param name="join">How the output of a resumed run goes with that of the stopped one: a sentence without its first part, "To go on, give the same command with --resume N".</param>
     /// <returns>The exit code.</returns>
-    internal int Run<T>(IEnumerable<string> paths, Func<Func<Profile, T>> makeWorker, Action<T> write)
+    internal int Run<T>(IReadOnlyCollection<string> paths, Func<Func<Profile, T>> makeWorker, Action<T> write, string join)
         where T : class
     {
         var source = new BatchSource(questions, terminal);
+        if (settings.Rejects is { } refused && BatchSource.Holds(paths, refused))
+        {
+            terminal.Error.WriteLine($"{refused}: the profiles are read from it, give another file for those that are refused.");
+            return ExitCode.WrongUsage;
+        }
+
         var progress = new Progress(terminal.ErrorIsTerminal && !settings.Quiet ? terminal.Error : null);
         RejectFile? rejects = null;
         try
@@ -44,10 +54,10 @@ internal sealed class BatchRun(Terminal terminal, QuestionSet questions, BatchSe
                 outcome =>
                 {
                     Take(outcome, rejects, write);
-                    progress.At(++_done);
+                    progress.At(settings.Resume + ++_done);
                 },
                 terminal.Output.Flush);
-            return End(signals);
+            return End(signals, join);
         }
     }
 
@@ -112,7 +122,7 @@ internal sealed class BatchRun(Terminal terminal, QuestionSet questions, BatchSe
         }
     }
 
-    private int End(StopSignals signals)
+    private int End(StopSignals signals, string join)
     {
         if (_refused > 0 && settings.Rejects is { } file)
         {
@@ -125,7 +135,7 @@ internal sealed class BatchRun(Terminal terminal, QuestionSet questions, BatchSe
         }
 
         long from = settings.Resume + _done;
-        terminal.Error.WriteLine($"Stopped after {(from == 1 ? "1 profile" : $"{from} profiles")}. To go on, give the same command with --resume {from} and add its output to this one.");
+        terminal.Error.WriteLine($"Stopped after {(from == 1 ? "1 profile" : $"{from} profiles")}. To go on, give the same command with --resume {from}{join}.");
         return signals.ExitCode;
     }
 }

@@ -18,7 +18,7 @@ internal abstract class ResultForm
         Formats.Json => new JsonArray(knowledge, top),
         Formats.Ndjson => new JsonLines(knowledge, top),
         Formats.Csv => new ResultTable(top, withHeader: !resumed),
-        _ => new Prose(terminal, new(knowledge), top),
+        _ => new Prose(terminal, new(knowledge), top, resumed),
     };
 
     /// <summary>One result; needs no other.</summary>
@@ -29,6 +29,9 @@ internal abstract class ResultForm
 
     /// <summary>What stands after the last.</summary>
     internal virtual string After(bool any) => string.Empty;
+
+    /// <summary>How the output of a resumed run goes with that of the stopped one, as <see cref="BatchRun"/> says it.</summary>
+    internal virtual string Join => BatchRun.AddIt;
 
     private static string Serialise(JsonWriterOptions options, Profile profile, Advice advice, int top, Knowledge knowledge)
     {
@@ -41,7 +44,7 @@ internal abstract class ResultForm
         return Encoding.UTF8.GetString(buffer.GetBuffer(), 0, (int)buffer.Length);
     }
 
-    private sealed class Prose(Terminal terminal, AdviceText text, int top) : ResultForm
+    private sealed class Prose(Terminal terminal, AdviceText text, int top, bool resumed) : ResultForm
     {
         internal override string Of(Profile profile, Advice advice)
         {
@@ -52,7 +55,7 @@ internal abstract class ResultForm
             return written.ToString();
         }
 
-        internal override string Before(bool first) => first ? string.Empty : "\n";
+        internal override string Before(bool first) => first && !resumed ? string.Empty : "\n";
     }
 
     private sealed class JsonArray(Knowledge knowledge, int top) : ResultForm
@@ -62,6 +65,8 @@ internal abstract class ResultForm
         internal override string Before(bool first) => first ? "[\n" : ",\n";
 
         internal override string After(bool any) => any ? "\n]\n" : "[]\n";
+
+        internal override string Join => ". Its output is a list of its own";
     }
 
     private sealed class JsonLines(Knowledge knowledge, int top) : ResultForm

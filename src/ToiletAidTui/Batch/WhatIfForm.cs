@@ -14,10 +14,10 @@ internal abstract class WhatIfForm(TextWriter output, bool onlyCounts)
 
     protected bool OnlyCounts { get; } = onlyCounts;
 
-    internal static WhatIfForm Of(string format, Terminal terminal, string change, bool onlyCounts) => format switch
+    internal static WhatIfForm Of(string format, Terminal terminal, string change, bool onlyCounts, bool resumed) => format switch
     {
         Formats.Json => new JsonObject(terminal.Output, change, onlyCounts),
-        Formats.Csv => new Table(terminal.Output, onlyCounts),
+        Formats.Csv => new Table(terminal.Output, onlyCounts, resumed),
         _ => new Prose(terminal, change, onlyCounts),
     };
 
@@ -26,6 +26,9 @@ internal abstract class WhatIfForm(TextWriter output, bool onlyCounts)
     internal abstract void Person(string person, FirstPlaceMove move);
 
     internal abstract void End(WhatIfTally tally);
+
+    /// <summary>How the output of a resumed run goes with that of the stopped one, as <see cref="BatchRun"/> says it.</summary>
+    internal virtual string Join => ". It counts the rest alone, so add its counts to these";
 
     private sealed class Prose(Terminal terminal, string change, bool onlyCounts) : WhatIfForm(terminal.Output, onlyCounts)
     {
@@ -44,10 +47,12 @@ internal abstract class WhatIfForm(TextWriter output, bool onlyCounts)
         internal override void End(WhatIfTally tally) => _lines.Lines(WhatIfText.Summary(tally));
     }
 
-    private sealed class Table(TextWriter output, bool onlyCounts) : WhatIfForm(output, onlyCounts)
+    private sealed class Table(TextWriter output, bool onlyCounts, bool resumed) : WhatIfForm(output, onlyCounts)
     {
         // Ids, codes and words hold no comma and no quote, so nothing needs quoting.
-        internal override void Begin() => Output.Write(OnlyCounts ? "what,id,before,after\n" : "person,before,after,changed,why\n");
+        internal override void Begin() => Output.Write(OnlyCounts ? "what,id,before,after\n" : resumed ? string.Empty : "person,before,after,changed,why\n");
+
+        internal override string Join => OnlyCounts ? base.Join : BatchRun.AddIt;
 
         internal override void Person(string person, FirstPlaceMove move)
         {
@@ -62,6 +67,7 @@ internal abstract class WhatIfForm(TextWriter output, bool onlyCounts)
             if (OnlyCounts)
             {
                 Write("aid", tally.Kinds);
+                Write("companion", tally.Companions);
                 Write("add-on", tally.AddOns);
             }
         }
@@ -104,6 +110,7 @@ internal abstract class WhatIfForm(TextWriter output, bool onlyCounts)
             json.WriteNumber("changed", tally.Changed);
             json.WriteNumber("stopped", tally.Stopped);
             Counts(json, "aids", tally.Kinds);
+            Counts(json, "companions", tally.Companions);
             Counts(json, "addOns", tally.AddOns);
             json.WriteStartArray("moves");
             foreach (var (from, to, people, why) in tally.Moves)

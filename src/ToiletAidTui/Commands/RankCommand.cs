@@ -43,7 +43,8 @@ internal static class RankCommand
                 terminal.Output.Write(form.Before(!any));
                 terminal.Output.Write(result);
                 any = true;
-            });
+            },
+            form.Join);
         terminal.Output.Write(form.After(any));
         terminal.Output.Flush();
         return code;

@@ -17,7 +17,7 @@ internal static class WhatIfCommand
         var paths = new Argument<string[]>("PATH") { Description = "Profile, folder of profiles, file that ends in .ndjson with one profile a line, or - for the same on standard input.", Arity = ArgumentArity.OneOrMore };
         var change = new Option<string[]>("--change") { Description = "What is different: aids=FILE with a clinic's own aids, or priorities=skin,reach=handling,upkeep for everybody.", Required = true, AllowMultipleArgumentsPerToken = false };
         var summary = new Option<bool>("--summary") { Description = "Only the counts, for planning of stock." };
-        var picture = new Option<string?>("--picture") { Description = "File for a bar chart of the counts, SVG with a description in words." };
+        var picture = new Option<string?>("--picture") { Description = "File for a bar chart of the counts: text where its name ends in .txt, otherwise SVG with a description in words." };
         var format = Formats.Option(Formats.Text, Formats.Json, Formats.Csv);
         var batch = new BatchOptions();
         var command = new Command("whatif", "Say how first places of a set of profiles move when aids or priorities change, and why.") { paths, change, summary, picture, format };
@@ -32,8 +32,9 @@ internal static class WhatIfCommand
             }
 
             var tally = new WhatIfTally(knowledge, found.After);
-            var form = WhatIfForm.Of(parsed.GetValue(format)!, terminal, found.Said, parsed.GetValue(summary));
-            code = Run(terminal, knowledge, found, parsed.GetValue(paths)!, batch.Of(parsed), tally, form);
+            var settings = batch.Of(parsed);
+            var form = WhatIfForm.Of(parsed.GetValue(format)!, terminal, found.Said, parsed.GetValue(summary), resumed: settings.Resume > 0);
+            code = Run(terminal, knowledge, found, parsed.GetValue(paths)!, settings, tally, form);
             return parsed.GetValue(picture) is { } file ? Math.Max(code, Draw(terminal, file, found, tally)) : code;
         });
         return command;
@@ -56,7 +57,8 @@ internal static class WhatIfCommand
             {
                 tally.Add(moved.Move);
                 form.Person(moved.Person, moved.Move);
-            });
+            },
+            form.Join);
         form.End(tally);
         terminal.Output.Flush();
         return code;
@@ -66,13 +68,25 @@ internal static class WhatIfCommand
     {
         try
         {
-            WholeFile.Write(file, stream => WhatIfPicture.Write(stream, $"First places before and after: {change.Said}", tally));
+            WholeFile.Write(file, stream => Write(stream, $"First places before and after: {change.Said}"));
             return ExitCode.Good;
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
             terminal.Error.WriteLine($"{file}: it cannot be written, {ProfileFile.Reason(e)}.");
             return ExitCode.InputRefused;
+        }
+
+        void Write(Stream stream, string title)
+        {
+            if (file.EndsWith(".txt", StringComparison.OrdinalIgnoreCase))
+            {
+                WhatIfBars.Write(stream, title, tally);
+            }
+            else
+            {
+                WhatIfPicture.Write(stream, title, tally);
+            }
         }
     }
 

@@ -48,6 +48,7 @@ public sealed class StreamedRankTests
     [Theory]
     [InlineData("ndjson")]
     [InlineData("csv")]
+    [InlineData("text")]
     public void A_resumed_run_adds_exactly_what_was_missing(string format)
     {
         string whole = Ranked(People.Ndjson, format);
@@ -73,6 +74,20 @@ public sealed class StreamedRankTests
         Assert.Equal(["line 3, sessions[0].depth", "line 4, line 1, column 2"], told.Select(t => t.GetProperty("place").GetString()));
         Assert.Equal("deep is not a depth, use quick, full, measured", told[0].GetProperty("reason").GetString());
         Assert.Equal(bad, told[0].GetProperty("line").GetString());
+    }
+
+    [Fact]
+    public void A_file_that_is_read_is_never_written_over()
+    {
+        using var folder = new TempFolder();
+        string file = folder.File("people.ndjson", People.Ndjson), one = folder.File("one.json", People.Lines[0]);
+
+        var (code, output, error) = Cli.Run("", "rank", file, "--rejects", file);
+
+        Assert.Equal((2, ""), (code, output));
+        Assert.Equal($"{file}: the profiles are read from it, give another file for those that are refused.\n", error);
+        Assert.Equal(2, Cli.Run("", "rank", Path.GetDirectoryName(one)! + "/", "--rejects", one).Code);
+        Assert.Equal((People.Ndjson, People.Lines[0]), (File.ReadAllText(file), File.ReadAllText(one)));
     }
 
     [Fact]
@@ -130,6 +145,19 @@ public sealed class StreamedRankTests
 
         string[] said = error.ToString().TrimEnd('\n').Split('\n');
         Assert.Equal(isSaid ? ["1,000 profiles are done.", "2,000 profiles are done."] : [], said[..^1]);
+    }
+
+    [Fact]
+    public void Progress_of_a_resumed_run_counts_what_was_done_before()
+    {
+        using var output = new StringWriter();
+        using var error = new StringWriter { NewLine = "\n" };
+        using var input = new MemoryStream(Encoding.UTF8.GetBytes(string.Concat(Enumerable.Repeat("{\n", 2500))));
+        using var folder = new TempFolder();
+
+        CliHost.Run(["rank", "-", "--resume", "1200", "--rejects", folder.File("r.ndjson")], new() { Input = input, Output = output, Error = error, ErrorIsTerminal = true });
+
+        Assert.Equal(["2,000 profiles are done."], error.ToString().TrimEnd('\n').Split('\n')[..^1]);
     }
 
     [Fact]

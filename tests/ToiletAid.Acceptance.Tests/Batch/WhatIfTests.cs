@@ -100,6 +100,45 @@ public sealed class WhatIfTests
     }
 
     [Fact]
+    public void The_chart_in_text_has_a_bar_as_long_as_each_number()
+    {
+        using var folder = new TempFolder();
+        string file = folder.File("firsts.txt");
+        using var document = JsonDocument.Parse(WhatIf("json", "--change", "priorities=carrying", "--summary"));
+        var counts = document.RootElement.GetProperty("summary").GetProperty("aids").EnumerateArray()
+            .SelectMany(a => (int[])[a.GetProperty("before").GetInt32(), a.GetProperty("after").GetInt32()]);
+
+        WhatIf("text", "--change", "priorities=carrying", "--summary", "--picture", file);
+
+        string[] lines = File.ReadAllLines(file);
+        Assert.Equal(["First places before and after: priorities carrying.", "A mark stands for 1 person."], lines[..2]);
+        var bars = lines.Where(l => l.StartsWith("before ", StringComparison.Ordinal) || l.StartsWith("after ", StringComparison.Ordinal)).ToList();
+        Assert.Equal(counts, bars.Select(l => l.Count(c => c == '#')));
+        Assert.Equal(counts, bars.Select(l => int.Parse(l["before ".Length..].TrimEnd('#'), null)));
+    }
+
+    [Fact]
+    public void Companions_are_counted_as_the_ranking_gives_them()
+    {
+        var companions = Cli.Run(People.Ndjson, ["rank", "-", "--format", "csv", "--top", "1", .. Fast]).Output.TrimEnd('\n').Split('\n').Skip(1)
+            .Select(r => r.Split(',')[6]).Where(c => c.Length > 0).GroupBy(c => c, StringComparer.Ordinal).ToDictionary(g => g.Key, g => g.Count(), StringComparer.Ordinal);
+
+        var rows = WhatIf("csv", "--change", "priorities=carrying", "--summary").Split('\n').Select(r => r.Split(',')).Where(r => r[0] == "companion").ToList();
+
+        Assert.NotEmpty(companions);
+        Assert.Equal(companions, rows.Where(r => r[2] != "0").ToDictionary(r => r[1], r => int.Parse(r[2], null), StringComparer.Ordinal));
+    }
+
+    [Fact]
+    public void Tables_of_people_of_a_stopped_and_a_resumed_run_are_together_the_single_table()
+    {
+        string whole = WhatIf("csv", "--change", "priorities=carrying");
+        string first = Cli.Run(string.Join('\n', People.Lines.Take(9)) + "\n", ["whatif", "-", "--format", "csv", "--change", "priorities=carrying", .. Fast]).Output;
+
+        Assert.Equal(whole, first + WhatIf("csv", "--change", "priorities=carrying", "--resume", "9"));
+    }
+
+    [Fact]
     public void Any_number_of_jobs_gives_the_same_bytes() =>
         Assert.Equal(WhatIf("json", "--change", "priorities=carrying", "--jobs", "1"), WhatIf("json", "--change", "priorities=carrying", "--jobs", "3"));
 
