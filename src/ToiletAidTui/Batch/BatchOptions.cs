@@ -10,10 +10,12 @@ internal sealed class BatchOptions
 {
     private const int MostJobs = 1024;
     private const int MostSamples = 1_000_000;
+    private const int MostDraws = 4096;
 
     private readonly Option<int> _jobs = new("--jobs") { Description = "Profiles worked on at the same time, one a core where not given.", DefaultValueFactory = _ => Environment.ProcessorCount };
     private readonly Option<ulong> _seed = Seed();
     private readonly Option<int> _samples = new("--samples") { Description = "Weightings drawn for each order of priorities.", DefaultValueFactory = _ => new AdviceSettings().WeightDraws };
+    private readonly Option<int> _draws = new("--draws") { Description = "Plausible persons drawn for each profile; most of the time goes into them.", DefaultValueFactory = _ => new AdviceSettings().ValueDraws };
     private readonly Option<long> _resume = new("--resume") { Description = "Profiles at the start to pass over, as told when a run was stopped." };
     private readonly Option<string?> _rejects = new("--rejects") { Description = "File for the profiles that are refused, one a line with the reason." };
     private readonly Option<bool> _quiet = new("--quiet") { Description = "Say nothing about progress." };
@@ -22,6 +24,7 @@ internal sealed class BatchOptions
     {
         _jobs.Validators.Add(r => Within(r, 1, MostJobs, "--jobs"));
         _samples.Validators.Add(r => Within(r, 1, MostSamples, "--samples"));
+        _draws.Validators.Add(r => Within(r, 1, MostDraws, "--draws"));
         _resume.Validators.Add(r => Within(r, 0, long.MaxValue, "--resume"));
     }
 
@@ -39,7 +42,7 @@ internal sealed class BatchOptions
 
     internal void AddTo(Command command)
     {
-        foreach (Option option in (Option[])[_jobs, _seed, _samples, _resume, _rejects, _quiet])
+        foreach (Option option in (Option[])[_jobs, _seed, _samples, _draws, _resume, _rejects, _quiet])
         {
             command.Options.Add(option);
         }
@@ -50,5 +53,5 @@ internal sealed class BatchOptions
         parsed.GetValue(_resume),
         parsed.GetValue(_rejects),
         parsed.GetValue(_quiet),
-        new() { Seed = parsed.GetValue(_seed), WeightDraws = parsed.GetValue(_samples), ReachesKept = 1, WeightingsKept = 4 });
+        new() { Seed = parsed.GetValue(_seed), WeightDraws = parsed.GetValue(_samples), ValueDraws = parsed.GetValue(_draws), ReachesKept = 1, WeightingsKept = 4 });
 }

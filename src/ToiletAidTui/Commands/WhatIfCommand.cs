@@ -48,7 +48,7 @@ internal static class WhatIfCommand
             () =>
             {
                 var now = new Advisor(before, settings.Advice);
-                var then = ReferenceEquals(before, change.After) ? now : new Advisor(change.After, settings.Advice);
+                var then = ReferenceEquals(before, change.After) ? now : now.WithCatalogue(change.After.Catalogue);
                 return profile => new(
                     profile.Person,
                     FirstPlaceMove.Of(now.Advise(profile.Latest.Answers), then.Advise(change.Apply(profile.Latest.Answers))));

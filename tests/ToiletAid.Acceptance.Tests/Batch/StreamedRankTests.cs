@@ -37,12 +37,13 @@ public sealed class StreamedRankTests
     }
 
     [Fact]
-    public void Another_seed_and_fewer_samples_change_the_shares()
+    public void Another_seed_fewer_samples_and_fewer_draws_change_the_shares()
     {
         string some = Ranked(People.Ndjson, "ndjson");
 
         Assert.NotEqual(some, Ranked(People.Ndjson, "ndjson", "--seed", "7"));
         Assert.NotEqual(some, Cli.Run(People.Ndjson, "rank", "-", "--format", "ndjson", "--samples", "300").Output);
+        Assert.NotEqual(some, Ranked(People.Ndjson, "ndjson", "--draws", "1"));
     }
 
     [Theory]

@@ -82,6 +82,7 @@ public sealed class WhatIfTests
         Assert.Equal((0, ""), (code, error));
         string[] row = output.Split('\n').Single(l => l.StartsWith($"aid,{most},", StringComparison.Ordinal)).Split(',');
         Assert.True(int.Parse(row[3], null) < int.Parse(row[2], null), output);
+        Assert.Equal(Firsts(People.Ndjson, "--aids", file).Values.Count(v => v == most), int.Parse(row[3], null));
     }
 
     [Fact]
@@ -163,7 +164,7 @@ public sealed class WhatIfTests
         return output;
     }
 
-    private static Dictionary<string, string> Firsts(string ndjson) => Cli.Run(ndjson, ["rank", "-", "--format", "ndjson", "--top", "1", .. Fast]).Output.TrimEnd('\n').Split('\n')
+    private static Dictionary<string, string> Firsts(string ndjson, params string[] more) => Cli.Run(ndjson, ["rank", "-", "--format", "ndjson", "--top", "1", .. Fast, .. more]).Output.TrimEnd('\n').Split('\n')
         .Select(l => JsonDocument.Parse(l).RootElement)
         .ToDictionary(
             r => r.GetProperty("person").GetString()!,
