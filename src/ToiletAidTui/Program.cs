@@ -13,6 +13,7 @@ var terminal = new Terminal
     Error = error,
     InputIsTerminal = !Console.IsInputRedirected,
     OutputIsTerminal = !Console.IsOutputRedirected,
+    ErrorIsTerminal = !Console.IsErrorRedirected,
     Width = Console.IsOutputRedirected ? 0 : Console.WindowWidth,
 };
 try

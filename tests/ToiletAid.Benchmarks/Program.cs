@@ -8,4 +8,10 @@ if (args is ["rerank", var folder])
     return;
 }
 
+if (args is ["compare", var shared])
+{
+    ReferenceComparison.Run(shared);
+    return;
+}
+
 BenchmarkSwitcher.FromAssembly(Assembly.GetExecutingAssembly()).Run(args);

@@ -5,6 +5,7 @@ using ToiletAid.Core.Catalogue;
 using ToiletAid.Core.Evidence;
 using ToiletAid.Core.Interview;
 using ToiletAid.Core.Safety;
+using ToiletAid.Core.Simulation;
 
 namespace ToiletAid.App.Files;
 
@@ -27,18 +28,24 @@ public static class BuiltIn
     /// <summary>The words of the rules.</summary>
     public static RuleBook Rules() => new(Load("rules.json", KnowledgeJson.Default.RulesFile).Rules);
 
-    /// <summary>All of it.</summary>
+    /// <summary>What simulated people are like.</summary>
+    public static PeopleModel People() => Load("people.json", KnowledgeJson.Default.PeopleModel);
+
+    /// <summary>All that advice rests on.</summary>
     public static Knowledge Knowledge()
     {
-        var supplies = BuiltInSupplies.Load();
+        // Most of a start is spent here, so two cores share it.
+        var tables = Task.Run(() => (Body: BodyTablesReader.ReadBuiltIn(), Hand: BuiltInNorms.Handling(), Supplies: BuiltInSupplies.Load()));
+        var (questions, aids, evidence, rules) = (Questions(), Aids(), Evidence(), Rules());
+        var (body, hand, supplies) = tables.GetAwaiter().GetResult();
         return new()
         {
-            Questions = Questions(),
-            Catalogue = Aids(),
-            Evidence = Evidence(),
-            Rules = Rules(),
-            Body = BodyTablesReader.ReadBuiltIn(),
-            Hand = BuiltInNorms.Handling(),
+            Questions = questions,
+            Catalogue = aids,
+            Evidence = evidence,
+            Rules = rules,
+            Body = body,
+            Hand = hand,
             Paper = supplies.Paper,
             Water = supplies.Water,
             Prices = supplies.Prices,

@@ -5,6 +5,7 @@ using ToiletAid.Core.Evidence;
 using ToiletAid.Core.Interview;
 using ToiletAid.Core.Person;
 using ToiletAid.Core.Safety;
+using ToiletAid.Core.Simulation;
 
 namespace ToiletAid.App.Files;
 
@@ -41,4 +42,5 @@ namespace ToiletAid.App.Files;
 [JsonSerializable(typeof(CatalogueFile))]
 [JsonSerializable(typeof(EvidenceFile))]
 [JsonSerializable(typeof(RulesFile))]
+[JsonSerializable(typeof(PeopleModel))]
 internal sealed partial class KnowledgeJson : JsonSerializerContext;

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using ToiletAid.Core.Catalogue;
+using ToiletAid.Core.Cost;
 using ToiletAid.Core.Person;
 using ToiletAid.Core.Plans;
 using ToiletAid.Core.Ranking;
@@ -29,13 +30,22 @@ public sealed class Advisor
     /// <param name="knowledge">Everything that is known beforehand.</param>
     /// <param name="settings">How advice is computed.</param>
     public Advisor(Knowledge knowledge, AdviceSettings settings)
+        : this(knowledge, settings, new ReachMemory(knowledge, settings.Seed, settings.ReachesKept))
+    {
+    }
+
+    private Advisor(Knowledge knowledge, AdviceSettings settings, ReachMemory reach)
     {
         _knowledge = knowledge;
         _settings = settings;
         _functions = new(knowledge);
-        _reach = new(knowledge, settings.Seed);
+        _reach = reach;
         _hasStraightAids = knowledge.Catalogue.Aids.Any(a => a is { Reach: ReachKind.Handle or ReachKind.Jet, Shape: AidShape.Straight });
     }
+
+    /// <summary>An advisor with another catalogue and other prices, which shares the reaches of this one: they hang on the person alone. Both
+    /// serve one thread.</summary>
+    public Advisor WithStock(AidCatalogue catalogue, Prices prices) => new(_knowledge with { Catalogue = catalogue, Prices = prices }, _settings, _reach);
 
     /// <summary>Advice on these answers.</summary>
     /// <exception cref="ArgumentException">Stature or mass lie outside what the body model takes.</exception>
@@ -78,6 +88,11 @@ public sealed class Advisor
     {
         if (!_weights.TryGetValue(order, out var sample))
         {
+            if (_weights.Count >= _settings.WeightingsKept)
+            {
+                _weights.Clear();
+            }
+
             _weights[order] = sample = WeightSample.Draw(order, _settings.WeightDraws, _settings.Seed);
         }
 
@@ -129,11 +144,13 @@ public sealed class Advisor
     private IEnumerable<Plan> ByValue(PlanSpace space, Aid aid, Appraiser appraiser, WeightSet weights)
     {
         double gain = _knowledge.Evidence.Value("plans.add-on-gain");
-        return space.Of(aid)
+        var plans = space.Of(aid)
             .Select(plan => (Plan: plan, Value: Dot(appraiser.Values(plan, appraiser.Middle), weights.Centroid) - (gain * plan.AddOns.Count(a => a.OnlyHelps))))
-            .OrderByDescending(p => p.Value)
-            .ThenBy(p => p.Plan.Key, StringComparer.Ordinal)
-            .Select(p => p.Plan);
+            .ToList();
+
+        // Keys are made only where values are equal.
+        plans.Sort((a, b) => b.Value.CompareTo(a.Value) is not 0 and var order ? order : string.CompareOrdinal(a.Plan.Key, b.Plan.Key));
+        return plans.Select(p => p.Plan);
     }
 
     internal static double Dot(double[] values, ReadOnlySpan<double> weights)

@@ -9,11 +9,9 @@ namespace ToiletAid.Core.Advising;
 /// <summary>Reach of persons that were computed before. Most answers do not change the reach, and it is the dearest part of the work.</summary>
 /// <param name="knowledge">Bodies and joints.</param>
 /// <param name="seed">Seed of the draws.</param>
-internal sealed class ReachMemory(Knowledge knowledge, ulong seed)
+/// <param name="kept">How many are kept; then it starts afresh, so that a long batch does not fill the memory.</param>
+internal sealed class ReachMemory(Knowledge knowledge, ulong seed, int kept)
 {
-    /// <summary>As many as one person's what-ifs need; then it starts afresh, so that a long batch does not fill the memory.</summary>
-    private const int Most = 256;
-
     private readonly Dictionary<string, ReachReport> _reports = new(StringComparer.Ordinal);
 
     /// <summary>Reach on these answers.</summary>
@@ -25,7 +23,7 @@ internal sealed class ReachMemory(Knowledge knowledge, ulong seed)
         string key = Key(known, draws, withDetail);
         if (!_reports.TryGetValue(key, out var report))
         {
-            if (_reports.Count >= Most)
+            if (_reports.Count >= kept)
             {
                 _reports.Clear();
             }

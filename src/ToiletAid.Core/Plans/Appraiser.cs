@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using ToiletAid.Core.Catalogue;
 using ToiletAid.Core.Hand;
 using ToiletAid.Core.Person;
@@ -14,8 +13,7 @@ internal sealed class Appraiser
 
     private readonly Knowledge _knowledge;
     private readonly CriterionFunctions _functions;
-    private readonly Dictionary<(HandFacts Facts, string Aid, string AddOns), HandlingDemands> _demands = [];
-    private readonly Dictionary<HandFacts, HandCapacity> _capacities = [];
+    private readonly Dictionary<HandFacts, KnownHand> _hands = [];
 
     internal Appraiser(Knowledge knowledge, Answers known, ReachReport reach, CriterionFunctions functions)
     {
@@ -43,12 +41,12 @@ internal sealed class Appraiser
     internal World MakeWorld(Answers filled, double strength, int draw)
     {
         var facts = AnswerMapping.Hand(filled);
-        if (!_capacities.TryGetValue(facts, out var capacity))
+        if (!_hands.TryGetValue(facts, out var hand))
         {
-            _capacities[facts] = capacity = _knowledge.Hand.Capacity(facts);
+            _hands[facts] = hand = new(facts, _knowledge.Hand.Capacity(facts));
         }
 
-        return new(new(_knowledge.Evidence, filled), facts, capacity.Slowness, capacity.At(strength), draw);
+        return new(new(_knowledge.Evidence, filled), hand, hand.Capacity.At(strength), draw);
     }
 
     /// <summary>Values of a plan on every criterion, in the order of <see cref="Criterion"/>.</summary>
@@ -145,13 +143,7 @@ internal sealed class Appraiser
     private HandlingDemands DemandsOf(Aid aid, Plan plan, World world)
     {
         // Only add-ons that fit this method help with it: a cuff on the washer does nothing for the paper.
-        ImmutableArray<AddOn> fitting = [.. plan.AddOns.Where(a => a.OnlyHelps && aid.AddOns.Contains(a.Id))];
-        var key = (world.Facts, aid.Id, string.Join('+', fitting.Select(a => a.Id)));
-        if (!_demands.TryGetValue(key, out var demands))
-        {
-            _demands[key] = demands = HandlingDemands.Of(aid, fitting.AsSpan(), world.Facts, world.Slowness, _knowledge.Hand.Coefficients);
-        }
-
-        return demands;
+        var fitting = plan.AddOns.All(a => a.OnlyHelps && aid.AddOns.Contains(a.Id)) ? plan.AddOns : [.. plan.AddOns.Where(a => a.OnlyHelps && aid.AddOns.Contains(a.Id))];
+        return world.Hand.Demands(aid, fitting.AsSpan(), _knowledge.Hand.Coefficients);
     }
 }

@@ -6,6 +6,9 @@ namespace ToiletAid.Core.Plans;
 /// <param name="knowledge">Limits, coefficients, paper and prices.</param>
 internal sealed class CriterionFunctions(Knowledge knowledge)
 {
+    /// <summary>Costs that are kept; then it starts afresh, so that a long batch does not fill the memory.</summary>
+    private const int MostCosts = 4096;
+
     private readonly Dictionary<(string Aid, int Stool, double Cleans), double> _costs = [];
     private readonly double _wetLeft = knowledge.Evidence.Value("cleaning.wet-left");
     private readonly double _narrow = knowledge.Evidence.Value("cleaning.narrow");
@@ -132,6 +135,11 @@ internal sealed class CriterionFunctions(Knowledge knowledge)
         var key = (aid.Id, person.StoolType, person.CleansPerDay);
         if (!_costs.TryGetValue(key, out double cost))
         {
+            if (_costs.Count >= MostCosts)
+            {
+                _costs.Clear();
+            }
+
             _costs[key] = cost = PlanSetup.Cost(knowledge, aid, [], person.StoolType, person.CleansPerDay).Total;
         }
 

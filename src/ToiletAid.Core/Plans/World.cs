@@ -4,8 +4,7 @@ namespace ToiletAid.Core.Plans;
 
 /// <summary>One person as they may be: every answer settled and a strength drawn.</summary>
 /// <param name="View">The person as the criteria see them.</param>
-/// <param name="Facts">The hand.</param>
-/// <param name="Slowness">How slow the hand is with small things.</param>
+/// <param name="Hand">The hand.</param>
 /// <param name="Strength">Strength of the hand.</param>
 /// <param name="Draw">Number of the reach draw; negative for the middle case, in which reach is a probability.</param>
-internal sealed record World(PersonView View, HandFacts Facts, double Slowness, HandStrength Strength, int Draw);
+internal sealed record World(PersonView View, KnownHand Hand, HandStrength Strength, int Draw);

@@ -21,7 +21,7 @@ public sealed class AcceptabilityResult
             for (int k = 0; k < Alternatives; k++)
             {
                 _ranks[(i * Alternatives) + k] = tally.Ranks.Share(i, k, Draws);
-                _wins[(i * Alternatives) + k] = tally.Wins[(i * values.Stride) + k] / (double)Draws;
+                _wins[(i * Alternatives) + k] = tally.Wins[(i * Alternatives) + k] / (double)Draws;
             }
         }
 

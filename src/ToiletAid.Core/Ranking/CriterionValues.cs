@@ -1,3 +1,4 @@
+using System.Runtime.InteropServices;
 using System.Runtime.Intrinsics;
 
 namespace ToiletAid.Core.Ranking;
@@ -9,16 +10,20 @@ public sealed class CriterionValues
     /// <summary>Alternatives that are computed side by side; each keeps its own sum, so the bits do not depend on it.</summary>
     internal const int Lanes = 4;
 
+    /// <summary>Most alternatives: their ranks are counted in bytes.</summary>
+    internal const int MostAlternatives = 255;
+
     private readonly double[] _values;
 
     /// <summary>Makes a table of zeros.</summary>
-    /// <param name="alternatives">Number of alternatives, 1 or more.</param>
+    /// <param name="alternatives">Number of alternatives, 1 to 255.</param>
     /// <param name="criteria">Number of criteria, 1 or more.</param>
     /// <param name="draws">Number of value draws, 1 or more; 1 when nothing is uncertain.</param>
-    /// <exception cref="ArgumentOutOfRangeException">A number is below 1.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A number is below 1, or there are too many alternatives.</exception>
     public CriterionValues(int alternatives, int criteria, int draws = 1)
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(alternatives, 1);
+        ArgumentOutOfRangeException.ThrowIfGreaterThan(alternatives, MostAlternatives);
         ArgumentOutOfRangeException.ThrowIfLessThan(criteria, 1);
         ArgumentOutOfRangeException.ThrowIfLessThan(draws, 1);
         Alternatives = alternatives;
@@ -52,7 +57,7 @@ public sealed class CriterionValues
     }
 
     /// <summary>Takes the values from a flat list.</summary>
-    /// <param name="alternatives">Number of alternatives, 1 or more.</param>
+    /// <param name="alternatives">Number of alternatives, 1 to 255.</param>
     /// <param name="criteria">Number of criteria, 1 or more.</param>
     /// <param name="draws">Number of value draws, 1 or more.</param>
     /// <param name="flat">Draw after draw; in a draw alternative after alternative; in an alternative criterion after criterion.</param>
@@ -112,17 +117,24 @@ public sealed class CriterionValues
     /// <remarks>An alternative's sum runs over the criteria in ascending number, whatever the width of the machine's vectors.</remarks>
     internal void WeightedSums(int draw, ReadOnlySpan<double> weights, Span<double> sums)
     {
-        var block = _values.AsSpan(draw * Criteria * Stride, Criteria * Stride);
-        for (int lane = 0; lane < Stride; lane += Lanes)
+        RequireCriteria(weights.Length);
+        ref double block = ref MemoryMarshal.GetReference(_values.AsSpan(draw * Criteria * Stride, Criteria * Stride));
+        ref double sum = ref MemoryMarshal.GetReference(sums[..Stride]);
+        nuint stride = (nuint)Stride;
+        for (nuint lane = 0; lane < stride; lane += Lanes)
         {
-            var sum = Vector256<double>.Zero;
-            var column = block[lane..];
-            for (int criterion = 0; criterion < weights.Length; criterion++)
+            var (low, high) = (Vector128<double>.Zero, Vector128<double>.Zero);
+            nuint at = lane;
+            foreach (double weight in weights)
             {
-                sum += Vector256.Create(weights[criterion]) * Vector256.Create<double>(column.Slice(criterion * Stride, Lanes));
+                var one = Vector128.Create(weight);
+                low += one * Vector128.LoadUnsafe(ref block, at);
+                high += one * Vector128.LoadUnsafe(ref block, at + 2);
+                at += stride;
             }
 
-            sum.CopyTo(sums[lane..]);
+            low.StoreUnsafe(ref sum, lane);
+            high.StoreUnsafe(ref sum, lane + 2);
         }
 
         sums[Alternatives..Stride].Fill(double.NegativeInfinity);

@@ -1,5 +1,3 @@
-using System.Runtime.Intrinsics;
-
 namespace ToiletAid.Core.Ranking;
 
 /// <summary>Everything that is counted over a stretch of draws.</summary>
@@ -8,7 +6,7 @@ internal sealed class RankTally
     private readonly CriterionValues _values;
     private readonly WeightSample _weights;
     private readonly double[] _sums;
-    private readonly long[] _above;
+    private readonly PairCounts _pairs;
 
     /// <summary>Makes an empty tally.</summary>
     /// <param name="values">Values of the alternatives.</param>
@@ -18,9 +16,9 @@ internal sealed class RankTally
         _values = values;
         _weights = weights;
         _sums = new double[values.Stride];
-        _above = new long[values.Stride];
+        _pairs = new(values.Alternatives);
         Ranks = new(values.Alternatives, values.Alternatives);
-        Wins = new long[values.Alternatives * values.Stride];
+        Wins = new long[values.Alternatives * values.Alternatives];
         FirstWeights = new double[values.Alternatives * values.Criteria];
         FirstByValueDraw = values.Draws < weights.Count ? new double[values.Alternatives * values.Draws] : [];
     }
@@ -28,7 +26,7 @@ internal sealed class RankTally
     /// <summary>How often each alternative had each rank.</summary>
     public TieCounts Ranks { get; }
 
-    /// <summary>How often the row's alternative was strictly better than the column's; rows are a stride long.</summary>
+    /// <summary>How often the row's alternative was strictly better than the column's.</summary>
     public long[] Wins { get; }
 
     /// <summary>Sum of the weights with which the alternative came first, tied draws by their part; by alternative and criterion.</summary>
@@ -40,30 +38,13 @@ internal sealed class RankTally
     /// <summary>Counts the draws from one number up to before another.</summary>
     public void Count(int from, int to)
     {
-        int alternatives = _values.Alternatives;
-        long unequal = (long)alternatives * (alternatives - 1) / 2;
-        long[] strict = Ranks.Of(1);
         for (int draw = from, valueDraw = from % _values.Draws; draw < to; draw++)
         {
             var weights = _weights[draw];
             _values.WeightedSums(valueDraw, weights, _sums);
-            Compare();
-            long pairs = 0;
-            int first = 0;
-            for (int i = 0; i < alternatives; i++)
+            int first = _pairs.Count(_sums);
+            if (first >= 0)
             {
-                long above = _above[i];
-                pairs += above;
-                first = above == 0 ? i : first;
-            }
-
-            if (pairs == unequal)
-            {
-                for (int i = 0; i < alternatives; i++)
-                {
-                    strict[(i * alternatives) + (int)_above[i]]++;
-                }
-
                 AddFirst(first, weights, valueDraw, 1);
             }
             else
@@ -71,8 +52,15 @@ internal sealed class RankTally
                 CountTied(weights, valueDraw);
             }
 
+            if (_pairs.IsFull)
+            {
+                _pairs.MoveTo(Wins, Ranks.Of(1));
+            }
+
             valueDraw = valueDraw + 1 == _values.Draws ? 0 : valueDraw + 1;
         }
+
+        _pairs.MoveTo(Wins, Ranks.Of(1));
     }
 
     public void Add(RankTally other)
@@ -102,38 +90,20 @@ internal sealed class RankTally
         FirstByValueDraw.AsSpan().Clear();
     }
 
-    /// <summary>Compares every sum with every other: how many are above each, and who beat whom.</summary>
-    private void Compare()
-    {
-        int stride = _values.Stride;
-        _above.AsSpan().Clear();
-        for (int i = 0; i < _values.Alternatives; i++)
-        {
-            var one = Vector256.Create(_sums[i]);
-            var wins = Wins.AsSpan(i * stride, stride);
-            for (int lane = 0; lane < stride; lane += CriterionValues.Lanes)
-            {
-                // A lane that is below counts minus one as a whole number.
-                var below = Vector256.LessThan(Vector256.Create(_sums, lane), one).AsInt64();
-                (Vector256.Create<long>(wins[lane..]) - below).CopyTo(wins[lane..]);
-                (Vector256.Create(_above, lane) - below).CopyTo(_above, lane);
-            }
-        }
-    }
-
     private void CountTied(ReadOnlySpan<double> weights, int valueDraw)
     {
         int alternatives = _values.Alternatives;
+        var above = _pairs.Above;
         for (int i = 0; i < alternatives; i++)
         {
             int tied = 0;
             for (int j = 0; j < alternatives; j++)
             {
-                tied += _above[j] == _above[i] ? 1 : 0;
+                tied += above[j] == above[i] ? 1 : 0;
             }
 
-            Ranks.Of(tied)[(i * alternatives) + (int)_above[i]]++;
-            if (_above[i] == 0)
+            Ranks.Of(tied)[(i * alternatives) + above[i]]++;
+            if (above[i] == 0)
             {
                 AddFirst(i, weights, valueDraw, 1.0 / tied);
             }

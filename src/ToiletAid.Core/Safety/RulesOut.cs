@@ -10,6 +10,8 @@ namespace ToiletAid.Core.Safety;
 /// <summary>Conditions under which a plan is not offered, the plainest reason first.</summary>
 internal static class RulesOut
 {
+    private static readonly ImmutableArray<string> Allergens = ["silicone", "latex", "nickel"];
+
     internal static readonly ImmutableArray<RuleCheck> All =
     [
         new("no-helper", c => c.Plan.Aid.Method == MethodKind.Helper ? c.Is("helper", "never") : RuleOutcome.No),
@@ -74,7 +76,7 @@ internal static class RulesOut
 
     private static RuleOutcome Allergy(RuleContext c)
     {
-        foreach (string material in (string[])["silicone", "latex", "nickel"])
+        foreach (string material in Allergens)
         {
             if (c.Plan.Touches(material))
             {
@@ -121,7 +123,7 @@ internal static class RulesOut
 
     private static RuleOutcome Obstacle(RuleContext c, HandlingObstacle obstacle, string question)
     {
-        var failing = Operations(c.Demands).FirstOrDefault(o => o.Obstacle == obstacle);
+        var failing = Failing(c.Demands.Handling, obstacle) ?? Failing(c.Demands.CompanionHandling, obstacle);
         if (failing is null)
         {
             return RuleOutcome.No;
@@ -135,8 +137,18 @@ internal static class RulesOut
             : RuleOutcome.Unclear(question);
     }
 
-    private static IEnumerable<OperationHandling> Operations(PlanDemands demands) =>
-        ((IEnumerable<OperationHandling>)(demands.Handling?.Operations ?? [])).Concat(demands.CompanionHandling?.Operations ?? []);
+    private static OperationHandling? Failing(HandlingAssessment? handling, HandlingObstacle obstacle)
+    {
+        foreach (var operation in handling?.Operations ?? [])
+        {
+            if (operation.Obstacle == obstacle)
+            {
+                return operation;
+            }
+        }
+
+        return null;
+    }
 
     private static RuleOutcome TooManySteps(RuleContext c)
     {

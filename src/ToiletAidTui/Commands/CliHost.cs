@@ -44,6 +44,8 @@ public static class CliHost
         {
             AssessCommand.Define(terminal),
             RankCommand.Define(terminal),
+            SimulateCommand.Define(terminal),
+            WhatIfCommand.Define(terminal),
             WhyCommand.Define(terminal),
             NextCommand.Define(terminal),
             ReportCommand.Define(terminal),

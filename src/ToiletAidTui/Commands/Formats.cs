@@ -1,4 +1,5 @@
 using System.CommandLine;
+using ToiletAidTui.Batch;
 
 namespace ToiletAidTui.Commands;
 
@@ -29,13 +30,7 @@ internal static class Formats
     internal static Option<int> Top()
     {
         var option = new Option<int>("--top") { Description = "How many plans to give.", DefaultValueFactory = _ => 3 };
-        option.Validators.Add(result =>
-        {
-            if (result.GetValueOrDefault<int>() < 1)
-            {
-                result.AddError("The value of --top is below 1, give 1 or more");
-            }
-        });
+        option.Validators.Add(result => BatchOptions.Within(result, 1, int.MaxValue, "--top"));
         return option;
     }
 }

@@ -1,7 +1,10 @@
 using System.CommandLine;
 using ToiletAid.App.Files;
+using ToiletAid.Core;
 using ToiletAid.Core.Advising;
 using ToiletAid.Core.Explaining;
+using ToiletAid.Core.Person;
+using ToiletAidTui.Batch;
 using ToiletAidTui.Host;
 
 namespace ToiletAidTui.Commands;
@@ -11,46 +14,46 @@ internal static class RankCommand
 {
     internal static Command Define(Terminal terminal)
     {
-        var paths = new Argument<string[]>("PATH") { Description = "Profile, folder of profiles, or - for one profile a line on standard input.", Arity = ArgumentArity.OneOrMore };
+        var paths = new Argument<string[]>("PATH") { Description = "Profile, folder of profiles, file that ends in .ndjson with one profile a line, or - for the same on standard input.", Arity = ArgumentArity.OneOrMore };
         var format = Formats.Option(Formats.Text, Formats.Json, Formats.Ndjson, Formats.Csv);
         var top = Formats.Top();
         var aids = StockOption.Define();
+        var batch = new BatchOptions();
         var command = new Command("rank", "Rank the plans for saved profiles, the latest session of each.") { paths, format, top, aids };
-        command.SetAction(parsed => Run(terminal, parsed.GetValue(paths)!, parsed.GetValue(format)!, parsed.GetValue(top), parsed.GetValue(aids)));
+        batch.AddTo(command);
+        command.SetAction(parsed => StockOption.Over(BuiltIn.Knowledge(), parsed.GetValue(aids), terminal) is { } knowledge
+            ? Run(terminal, knowledge, parsed.GetValue(paths)!, parsed.GetValue(format)!, parsed.GetValue(top), batch.Of(parsed))
+            : ExitCode.InputRefused);
         return command;
     }
 
-    private static int Run(Terminal terminal, string[] paths, string format, int top, string? aids)
+    private static int Run(Terminal terminal, Knowledge knowledge, string[] paths, string format, int top, BatchSettings settings)
     {
-        if (StockOption.Over(BuiltIn.Knowledge(), aids, terminal) is not { } knowledge)
-        {
-            return ExitCode.InputRefused;
-        }
-
-        var advisor = new Advisor(knowledge, new());
-        var source = new ProfileSource(knowledge.Questions, terminal);
-        int code = ExitCode.Good;
-        using var writer = ResultWriter.Of(format, terminal, knowledge, top);
-        foreach (var (name, read) in paths.SelectMany(source.Read))
-        {
-            if (read.TryGet(out var profile))
+        var form = ResultForm.Of(format, terminal, knowledge, top, resumed: settings.Resume > 0);
+        bool any = false;
+        int code = new BatchRun(terminal, knowledge.Questions, settings).Run<string>(
+            paths,
+            () =>
             {
-                var known = profile.Latest.Answers;
-                var advice = advisor.Advise(known);
-
-                // A table has no place for it, and it takes two more rankings.
-                writer.Write(profile, format == Formats.Csv ? advice : advice with { Grip = GripDependence.Of(knowledge, advisor, known) });
-                continue;
-            }
-
-            foreach (var issue in read.Issues)
+                var advisor = new Advisor(knowledge, settings.Advice);
+                return profile => form.Of(profile, Advise(format, knowledge, advisor, profile.Latest.Answers));
+            },
+            result =>
             {
-                terminal.Error.WriteLine(issue.Sentence(name) + ".");
-            }
-
-            code = ExitCode.InputRefused;
-        }
-
+                terminal.Output.Write(form.Before(!any));
+                terminal.Output.Write(result);
+                any = true;
+            },
+            form.Join);
+        terminal.Output.Write(form.After(any));
+        terminal.Output.Flush();
         return code;
+    }
+
+    /// <summary>Advice with what the form has a place for: a table has none for what a grip that was not measured does, and it takes two more rankings.</summary>
+    private static Advice Advise(string format, Knowledge knowledge, Advisor advisor, Answers known)
+    {
+        var advice = advisor.Advise(known);
+        return format == Formats.Csv ? advice : advice with { Grip = GripDependence.Of(knowledge, advisor, known) };
     }
 }

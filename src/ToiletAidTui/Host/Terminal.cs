@@ -18,6 +18,9 @@ public sealed class Terminal
     /// <summary>True when a person reads along.</summary>
     public bool OutputIsTerminal { get; init; }
 
+    /// <summary>True when a person hears complaints and progress as they come.</summary>
+    public bool ErrorIsTerminal { get; init; }
+
     /// <summary>Characters in a line; 0 when lines are not wrapped.</summary>
     public int Width { get; init; }
 

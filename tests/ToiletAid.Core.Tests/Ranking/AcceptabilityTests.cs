@@ -47,7 +47,7 @@ public sealed class AcceptabilityTests
 
     [Fact]
     public void Counting_agrees_to_the_last_bit_with_the_plain_way() =>
-        Gen.Select(Gen.Int[1, 9], RankingGen.Order(1, 5), Gen.Int[1, 7], Gen.ULong).SelectMany(
+        Gen.Select(Gen.Int[1, 35], RankingGen.Order(1, 5), Gen.Int[1, 7], Gen.ULong).SelectMany(
             (alternatives, order, draws, seed) => RankingGen.Values(alternatives * order.Criteria * draws).Select(
                 flat => (alternatives, order, draws, seed, flat))).Sample(given =>
         {
@@ -70,6 +70,23 @@ public sealed class AcceptabilityTests
                 }
             }
         });
+
+    [Fact]
+    public void Sums_that_differ_in_the_twelfth_decimal_place_are_told_apart_in_every_one_of_many_draws()
+    {
+        var values = CriterionValues.Of(3, 2, 1, [0.5, 0.5, 0.5 + 1e-12, 0.5 + 1e-12, 0.5, 0.5]);
+        var result = Acceptability.Of(values, WeightSample.Draw(PriorityOrder.None(2), 2_000, seed: 1));
+        Assert.Equal([0, 1, 0], [.. Enumerable.Range(0, 3).Select(result.FirstRankShare)]);
+        Assert.Equal((1, 0, 0), (result.PairwiseWinningShare(1, 0), result.PairwiseWinningShare(0, 1), result.PairwiseWinningShare(0, 2)));
+        Assert.Equal(0.5, result.RankShare(0, 1));
+    }
+
+    [Fact]
+    public void More_alternatives_than_a_byte_counts_are_refused()
+    {
+        Assert.Equal(255, new CriterionValues(255, 1).Alternatives);
+        Assert.Throws<ArgumentOutOfRangeException>(() => new CriterionValues(256, 1));
+    }
 
     [Fact]
     public void The_short_way_to_first_rank_shares_gives_the_same_bits() =>

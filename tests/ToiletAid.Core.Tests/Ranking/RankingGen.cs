@@ -6,9 +6,11 @@ namespace ToiletAid.Core.Tests.Ranking;
 /// <summary>Generated orders and values.</summary>
 internal static class RankingGen
 {
-    /// <summary>Values in hundredths or, so that ties are common, one of three.</summary>
-    public static Gen<double[]> Values(int count) =>
-        Gen.Bool.SelectMany(coarse => Gen.Int[0, coarse ? 2 : 100].Select(i => i / (coarse ? 10.0 : 100.0)).Array[count]);
+    /// <summary>Values in hundredths; or, so that ties are common, one of three; or so close to each other that singles are equal.</summary>
+    public static Gen<double[]> Values(int count) => Gen.OneOf(
+        Gen.Int[0, 100].Select(i => i / 100.0).Array[count],
+        Gen.Int[0, 2].Select(i => i / 10.0).Array[count],
+        Gen.Int[0, 9].Select(i => 0.5 + (i * 1e-12)).Array[count]);
 
     /// <summary>Any order of some of the criteria, ties of both meanings included.</summary>
     public static Gen<PriorityOrder> Order(int criteria) =>

@@ -1,0 +1,142 @@
+using System.Collections.Frozen;
+using System.Collections.Immutable;
+using System.Globalization;
+using ToiletAid.Core.Interview;
+using ToiletAid.Core.Person;
+using ToiletAid.Core.Randomness;
+
+namespace ToiletAid.Core.Simulation;
+
+/// <summary>Makes plausible people: one hidden value for each trait, answers that follow the traits (a Gaussian copula), shares as the questions expect them.</summary>
+/// <remarks>Person n is the same whatever the number of people, so that a larger set begins with the smaller one.</remarks>
+public sealed class PeopleSimulator
+{
+    /// <summary>Most people; codes of two letters, a hyphen and five digits can tell six times as many apart.</summary>
+    public const long Most = 10_000_000;
+
+    private const int DigitsHold = 100_000;
+
+    private readonly Knowledge _knowledge;
+    private readonly PeopleModel _model;
+    private readonly FrozenDictionary<string, AnswerModel> _models;
+    private readonly MeasuredAnswers _measured;
+
+    /// <summary>Makes a simulator.</summary>
+    /// <param name="knowledge">Questions and tables.</param>
+    /// <param name="model">What people are like.</param>
+    /// <exception cref="ArgumentException">The model names a question, an option or a trait that is not there.</exception>
+    public PeopleSimulator(Knowledge knowledge, PeopleModel model)
+    {
+        _knowledge = knowledge;
+        _model = model;
+        _models = model.Answers.ToFrozenDictionary(a => a.Question, StringComparer.Ordinal);
+        _measured = new(knowledge, model);
+        foreach (var answer in model.Answers)
+        {
+            var question = knowledge.Questions[answer.Question];
+            bool sameOptions = answer.MildFirst.IsEmpty || answer.MildFirst.Order(StringComparer.Ordinal).SequenceEqual(question.Options.Select(o => o.Id).Order(StringComparer.Ordinal));
+            if (!sameOptions || answer.Loads.Keys.Any(t => !Traits.Names.Contains(t)) || answer.Given.SelectMany(g => g.Shares.Keys).Any(o => question.FindOption(o) is null))
+            {
+                throw new ArgumentException($"the model of {answer.Question} does not fit the questions", nameof(model));
+            }
+        }
+    }
+
+    /// <summary>A person with one session.</summary>
+    /// <param name="seed">Seed of the run.</param>
+    /// <param name="number">Number of the person, from 0.</param>
+    /// <param name="depth">Which questions are answered.</param>
+    /// <param name="date">Day of the session.</param>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="number"/> is out of range.</exception>
+    public Profile Make(ulong seed, long number, Depth depth, DateOnly date)
+    {
+        ArgumentOutOfRangeException.ThrowIfNegative(number);
+        ArgumentOutOfRangeException.ThrowIfGreaterThanOrEqual(number, Most);
+        var traits = new Traits(seed, number);
+        var answers = Answers.None;
+        for (int i = 0; i < _knowledge.Questions.All.Length; i++)
+        {
+            var question = _knowledge.Questions.All[i];
+            if (question.Depths.Contains(depth) && OpenQuestions.IsRelevant(question, answers))
+            {
+                var draws = traits.Stream(i);
+                var value = draws.NextUniform() < _model.UnknownShare && !question.Safety ? null : Value(question, answers, traits, ref draws);
+                answers = answers.With(question.Id, value is null ? new(new AnswerValue.NotKnown(), null) : new(value, question.Usually));
+            }
+        }
+
+        return new(Code(number), [new(date, depth, answers)]);
+    }
+
+    private static string Code(long number)
+    {
+        long letters = number / DigitsHold;
+        return string.Create(CultureInfo.InvariantCulture, $"{(char)('A' + (letters / 26))}{(char)('A' + (letters % 26))}-{number % DigitsHold:D5}");
+    }
+
+    private AnswerValue? Value(Question question, Answers answers, Traits traits, ref RandomDraws draws) => question.Kind switch
+    {
+        QuestionKind.Choice => Choice(question, answers, traits, ref draws),
+        QuestionKind.Many => Many(question, answers, traits, ref draws),
+        QuestionKind.Order => Order(question, ref draws),
+        _ => _measured.Of(question, answers, traits, ref draws),
+    };
+
+    private AnswerValue.Choice Choice(Question question, Answers answers, Traits traits, ref RandomDraws draws)
+    {
+        var model = _models.GetValueOrDefault(question.Id);
+        var given = model?.Given.FirstOrDefault(g => answers.Choice(g.Question) is { } earlier && g.Is.Contains(earlier));
+        var order = model is { MildFirst.IsEmpty: false } ? model.MildFirst.Select(id => question.FindOption(id)!) : question.Options;
+        (string Id, double Share)[] options = [.. order.Select(o => (o.Id, given is null ? o.Share : given.Shares.GetValueOrDefault(o.Id)))];
+        double at = traits.Place(model, ref draws) * options.Sum(o => o.Share);
+        foreach (var (id, share) in options)
+        {
+            at -= share;
+            if (at < 0)
+            {
+                return new(id);
+            }
+        }
+
+        return new(options.Last(o => o.Share > 0).Id);
+    }
+
+    private AnswerValue.Many Many(Question question, Answers answers, Traits traits, ref RandomDraws draws)
+    {
+        var model = _models.GetValueOrDefault(question.Id);
+        var chosen = ImmutableArray.CreateBuilder<string>();
+        foreach (var option in question.Options)
+        {
+            bool drawn = traits.Place(model, ref draws) > 1 - option.Share;
+            bool possible = option.Id != "menstrual-blood" || (answers.Choice("sex") == "female" && _measured.Years(traits) < _model.MonthlyBleedingEnds);
+            if (drawn && possible)
+            {
+                chosen.Add(option.Id);
+            }
+        }
+
+        return new(chosen.ToImmutable());
+    }
+
+    /// <summary>The first few priorities of a person, any of them with the same chance; null where none is named.</summary>
+    private AnswerValue.Order? Order(Question question, ref RandomDraws draws)
+    {
+        double at = draws.NextUniform();
+        int length = 0;
+        while (length < _model.OrderLengths.Length - 1 && (at -= _model.OrderLengths[length]) >= 0)
+        {
+            length++;
+        }
+
+        var left = question.Options.Select(o => o.Id).ToList();
+        var groups = ImmutableArray.CreateBuilder<ImmutableArray<string>>();
+        while (groups.Count < length && left.Count > 0)
+        {
+            int next = (int)(draws.NextUniform() * left.Count);
+            groups.Add([left[next]]);
+            left.RemoveAt(next);
+        }
+
+        return length == 0 ? null : new(groups.ToImmutable());
+    }
+}

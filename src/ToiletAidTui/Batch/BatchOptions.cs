@@ -1,0 +1,57 @@
+using System.CommandLine;
+using System.CommandLine.Parsing;
+using System.Globalization;
+using ToiletAid.Core.Advising;
+
+namespace ToiletAidTui.Batch;
+
+/// <summary>Options of the commands that work through many profiles.</summary>
+internal sealed class BatchOptions
+{
+    private const int MostJobs = 1024;
+    private const int MostSamples = 1_000_000;
+    private const int MostDraws = 4096;
+
+    private readonly Option<int> _jobs = new("--jobs") { Description = "Profiles worked on at the same time, one a core where not given.", DefaultValueFactory = _ => Environment.ProcessorCount };
+    private readonly Option<ulong> _seed = Seed();
+    private readonly Option<int> _samples = new("--samples") { Description = "Weightings drawn for each order of priorities.", DefaultValueFactory = _ => new AdviceSettings().WeightDraws };
+    private readonly Option<int> _draws = new("--draws") { Description = "Plausible persons drawn for each profile; most of the time goes into them.", DefaultValueFactory = _ => new AdviceSettings().ValueDraws };
+    private readonly Option<long> _resume = new("--resume") { Description = "Profiles at the start to pass over, as told when a run was stopped." };
+    private readonly Option<string?> _rejects = new("--rejects") { Description = "File for the profiles that are refused, one a line with the reason." };
+    private readonly Option<bool> _quiet = new("--quiet") { Description = "Say nothing about progress." };
+
+    internal BatchOptions()
+    {
+        _jobs.Validators.Add(r => Within(r, 1, MostJobs, "--jobs"));
+        _samples.Validators.Add(r => Within(r, 1, MostSamples, "--samples"));
+        _draws.Validators.Add(r => Within(r, 1, MostDraws, "--draws"));
+        _resume.Validators.Add(r => Within(r, 0, long.MaxValue, "--resume"));
+    }
+
+    /// <summary>--seed, with the seed that advice is computed with elsewhere too.</summary>
+    internal static Option<ulong> Seed() => new("--seed") { Description = "Seed of every draw. The same seed gives the same bytes.", DefaultValueFactory = _ => new AdviceSettings().Seed };
+
+    /// <summary>Adds an error when the number is out of range; what is no number has its error already.</summary>
+    internal static void Within(OptionResult result, long low, long high, string name)
+    {
+        if (result.Tokens is [var token] && long.TryParse(token.Value, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out long value) && (value < low || value > high))
+        {
+            result.AddError(value < low ? $"The value of {name} is below {low}, give {low} or more" : $"The value of {name} is above {high}, give {high} or less");
+        }
+    }
+
+    internal void AddTo(Command command)
+    {
+        foreach (Option option in (Option[])[_jobs, _seed, _samples, _draws, _resume, _rejects, _quiet])
+        {
+            command.Options.Add(option);
+        }
+    }
+
+    internal BatchSettings Of(ParseResult parsed) => new(
+        parsed.GetValue(_jobs),
+        parsed.GetValue(_resume),
+        parsed.GetValue(_rejects),
+        parsed.GetValue(_quiet),
+        new() { Seed = parsed.GetValue(_seed), WeightDraws = parsed.GetValue(_samples), ValueDraws = parsed.GetValue(_draws), ReachesKept = 1, WeightingsKept = 4 });
+}

@@ -1,0 +1,141 @@
+using ToiletAid.App.Files;
+using ToiletAid.Core.Interview;
+using ToiletAid.Core.Person;
+using ToiletAidTui.Host;
+
+namespace ToiletAidTui.Batch;
+
+/// <summary>Works through a set of profiles: in order, on every core, with refused ones told and a stop that can be resumed.</summary>
+internal sealed class BatchRun(Terminal terminal, QuestionSet questions, BatchSettings settings)
+{
+    /// <summary>For output of which every part stands by itself.</summary>
+    internal const string AddIt = " and add its output to this one";
+
+    private long _done;
+    private long _refused;
+    private int _code = ExitCode.Good;
+
+    /// <summary>Does the work.</summary>
+    /// <typeparam name="T">What comes out for a profile.</typeparam>
+    /// <param name="paths">Where profiles are.</param>
+    /// <param name="makeWorker">Called once on each working thread, because what keeps caches serves one thread.</param>
+    /// <param name="write">Called with each result, in the order of the input.</param>
+    /// <param name="join">How the output of a resumed run goes with that of the stopped one: a sentence without its first part, "To go on, give the same command with --resume N".</param>
+    /// <returns>The exit code.</returns>
+    internal int Run<T>(IReadOnlyCollection<string> paths, Func<Func<Profile, T>> makeWorker, Action<T> write, string join)
+        where T : class
+    {
+        var source = new BatchSource(questions, terminal);
+        if (settings.Rejects is { } refused && BatchSource.Holds(paths, refused))
+        {
+            terminal.Error.WriteLine($"{refused}: the profiles are read from it, give another file for those that are refused.");
+            return ExitCode.WrongUsage;
+        }
+
+        var progress = new Progress(terminal.ErrorIsTerminal && !settings.Quiet ? terminal.Error : null);
+        RejectFile? rejects = null;
+        try
+        {
+            rejects = settings.Rejects is null ? null : new RejectFile(settings.Rejects, append: settings.Resume > 0);
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            terminal.Error.WriteLine($"{settings.Rejects}: it cannot be written, {ProfileFile.Reason(e)}.");
+            return ExitCode.InputRefused;
+        }
+
+        using (rejects)
+        {
+            var work = new OrderedWork<BatchInput, Outcome<T>>(settings.Jobs, i => i.Utf8?.Length ?? 0);
+            using var signals = new StopSignals(_ => work.Stop());
+            work.Run(
+                Skip(source.All(paths)),
+                () => Worker(source, makeWorker()),
+                outcome =>
+                {
+                    Take(outcome, rejects, write);
+                    progress.At(settings.Resume + ++_done);
+                },
+                terminal.Output.Flush);
+            return End(signals, join);
+        }
+    }
+
+    private IEnumerable<BatchInput> Skip(IEnumerable<BatchInput> all)
+    {
+        long passed = 0;
+        foreach (var input in all)
+        {
+            if (passed++ >= settings.Resume)
+            {
+                yield return input;
+            }
+        }
+    }
+
+    private static Func<BatchInput, Outcome<T>> Worker<T>(BatchSource source, Func<Profile, T> work)
+        where T : class => input =>
+    {
+        if (input.Fault is { } fault)
+        {
+            return new(input, null, [fault]);
+        }
+
+        var read = source.Read(input);
+        if (!read.TryGet(out var profile))
+        {
+            return new(input, null, read.Issues);
+        }
+
+#pragma warning disable CA1031 // One profile on which the program fails must not end a night's run; it is told and has its own exit code.
+        try
+        {
+            return new(input, work(profile), []);
+        }
+        catch (Exception e)
+        {
+            return new(input, null, [new("our-fault", string.Empty, $"toiletaid has failed on it through a fault of its own, {e.GetType().Name}, please report it")], OurFault: true);
+        }
+#pragma warning restore CA1031
+    };
+
+    private void Take<T>(Outcome<T> outcome, RejectFile? rejects, Action<T> write)
+        where T : class
+    {
+        if (outcome.Value is { } value)
+        {
+            write(value);
+            return;
+        }
+
+        _refused++;
+        _code = outcome.OurFault ? ExitCode.OurFault : _code == ExitCode.OurFault ? _code : ExitCode.InputRefused;
+        if (rejects is not null)
+        {
+            rejects.Write(outcome.Input, outcome.Issues);
+            return;
+        }
+
+        foreach (var issue in outcome.Issues)
+        {
+            terminal.Error.WriteLine(issue.Sentence(outcome.Input.Name) + ".");
+        }
+    }
+
+    private int End(StopSignals signals, string join)
+    {
+        if (_refused > 0 && settings.Rejects is { } file)
+        {
+            terminal.Error.WriteLine($"{(_refused == 1 ? "1 profile was" : $"{_refused} profiles were")} refused. The reasons are in {file}.");
+        }
+
+        if (!signals.HasCome)
+        {
+            return _code;
+        }
+
+        long from = settings.Resume + _done;
+        terminal.Error.WriteLine($"Stopped after {(from == 1 ? "1 profile" : $"{from} profiles")}. To go on, give the same command with --resume {from}{join}.");
+        return signals.ExitCode;
+    }
+}

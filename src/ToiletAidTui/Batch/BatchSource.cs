@@ -1,0 +1,122 @@
+using ToiletAid.App.Files;
+using ToiletAid.Core.Interview;
+using ToiletAid.Core.Person;
+using ToiletAidTui.Host;
+
+namespace ToiletAidTui.Batch;
+
+/// <summary>Profiles from files, folders, files with one profile a line, and standard input.</summary>
+internal sealed class BatchSource(QuestionSet questions, Terminal terminal)
+{
+    internal const string StandardInput = "-";
+
+    private readonly ProfileFile _files = new(questions);
+    private readonly Lock _asking = new();
+    private readonly ProfileReader _reader = new(questions);
+
+    /// <summary>Everything under the paths, in their order; files of a folder in the order of their names.</summary>
+    internal IEnumerable<BatchInput> All(IEnumerable<string> paths) => paths.SelectMany(Under);
+
+    /// <summary>Reads one of them that has no fault yet; may be called on any thread.</summary>
+    internal Checked<Profile> Read(BatchInput input) => input.Utf8 is { } line ? _reader.Read(line) : _files.Read(input.Source, Passphrase);
+
+    /// <summary>True when the file is among what is read, so that it must not be written.</summary>
+    internal static bool Holds(IEnumerable<string> paths, string file)
+    {
+        string full = Path.GetFullPath(file);
+        return paths.Any(p => p != StandardInput && (Path.GetFullPath(p) == full
+            || (Directory.Exists(p) && IsProfile(full) && Path.GetDirectoryName(full) == Path.TrimEndingDirectorySeparator(Path.GetFullPath(p)))));
+    }
+
+    private string? Passphrase()
+    {
+        lock (_asking)
+        {
+            return terminal.Passphrase.Get();
+        }
+    }
+
+    private static bool IsProfile(string file) => file.EndsWith(".json", StringComparison.OrdinalIgnoreCase);
+
+    private IEnumerable<BatchInput> Under(string path)
+    {
+        if (path == StandardInput)
+        {
+            return Lines(path, terminal.Input);
+        }
+
+        return Directory.Exists(path) ? Folder(path)
+            : path.EndsWith(".ndjson", StringComparison.OrdinalIgnoreCase) ? LinesOf(path)
+            : [new(path, 0, null, null)];
+    }
+
+    private static IEnumerable<BatchInput> Folder(string path)
+    {
+        string[] files;
+        try
+        {
+            files = Directory.GetFiles(path, "*.json");
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            return [Faulty(path, "cannot-read", $"the folder cannot be read, {ProfileFile.Reason(e)}")];
+        }
+
+        Array.Sort(files, StringComparer.Ordinal);
+        return files.Length == 0
+            ? [Faulty(path, "empty-folder", "the folder has no profiles, give a folder with files that end in .json")]
+            : files.Select(f => new BatchInput(f, 0, null, null));
+    }
+
+    private static IEnumerable<BatchInput> LinesOf(string path)
+    {
+        FileStream stream;
+        try
+        {
+            stream = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite);
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            return [Faulty(path, "cannot-read", $"it cannot be read, {ProfileFile.Reason(e)}")];
+        }
+
+        return Closing(path, stream);
+    }
+
+    private static IEnumerable<BatchInput> Closing(string path, FileStream stream)
+    {
+        using (stream)
+        {
+            foreach (var line in Lines(path, stream))
+            {
+                yield return line;
+            }
+        }
+    }
+
+    private static IEnumerable<BatchInput> Lines(string source, Stream stream)
+    {
+        var splitter = new LineSplitter(stream, ProfileReader.MostBytes);
+        int number = 0;
+        while (splitter.Read(out byte[]? line))
+        {
+            number++;
+            if (line is null)
+            {
+                string most = $"the line is longer than {ProfileReader.MostBytes / 1024 / 1024} megabytes, which no profile is, check that it is the right file";
+                yield return new(source, number, null, new("too-large", string.Empty, most));
+            }
+            else if (line.AsSpan().IndexOfAnyExcept(" \t\r"u8) >= 0)
+            {
+                yield return new(source, number, line, null);
+            }
+        }
+
+        if (number == 0)
+        {
+            yield return Faulty(source, "empty", "there was nothing on it, give one profile a line");
+        }
+    }
+
+    private static BatchInput Faulty(string source, string code, string message) => new(source, 0, null, new(code, string.Empty, message));
+}

@@ -1,0 +1,76 @@
+using System.Globalization;
+using System.Text;
+using System.Text.Json;
+using ToiletAid.App.Wording;
+using ToiletAid.Core;
+using ToiletAid.Core.Advising;
+using ToiletAid.Core.Person;
+using ToiletAidTui.Commands;
+using ToiletAidTui.Host;
+
+namespace ToiletAidTui.Batch;
+
+/// <summary>How results are written: each by itself, on any thread, and what stands around and between them.</summary>
+internal abstract class ResultForm
+{
+    internal static ResultForm Of(string format, Terminal terminal, Knowledge knowledge, int top, bool resumed) => format switch
+    {
+        Formats.Json => new JsonArray(knowledge, top),
+        Formats.Ndjson => new JsonLines(knowledge, top),
+        Formats.Csv => new ResultTable(top, withHeader: !resumed),
+        _ => new Prose(terminal, new(knowledge), top, resumed),
+    };
+
+    /// <summary>One result; needs no other.</summary>
+    internal abstract string Of(Profile profile, Advice advice);
+
+    /// <summary>What stands before a result.</summary>
+    internal virtual string Before(bool first) => string.Empty;
+
+    /// <summary>What stands after the last.</summary>
+    internal virtual string After(bool any) => string.Empty;
+
+    /// <summary>How the output of a resumed run goes with that of the stopped one, as <see cref="BatchRun"/> says it.</summary>
+    internal virtual string Join => BatchRun.AddIt;
+
+    private static string Serialise(JsonWriterOptions options, Profile profile, Advice advice, int top, Knowledge knowledge)
+    {
+        using var buffer = new MemoryStream();
+        using (var json = new Utf8JsonWriter(buffer, options))
+        {
+            AdviceJson.Write(json, profile.Person, profile.Latest, advice, top, knowledge);
+        }
+
+        return Encoding.UTF8.GetString(buffer.GetBuffer(), 0, (int)buffer.Length);
+    }
+
+    private sealed class Prose(Terminal terminal, AdviceText text, int top, bool resumed) : ResultForm
+    {
+        internal override string Of(Profile profile, Advice advice)
+        {
+            using var written = new StringWriter(CultureInfo.InvariantCulture) { NewLine = "\n" };
+            var lines = new SpeechLines(written, terminal.OutputIsTerminal ? terminal.Width : 0);
+            lines.Line($"Person {profile.Person}, {profile.Latest.Date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)}, {Words.Of(profile.Latest.Depth)} depth.");
+            lines.Lines(text.Lines(advice, profile.Latest.Answers, top));
+            return written.ToString();
+        }
+
+        internal override string Before(bool first) => first && !resumed ? string.Empty : "\n";
+    }
+
+    private sealed class JsonArray(Knowledge knowledge, int top) : ResultForm
+    {
+        internal override string Of(Profile profile, Advice advice) => Serialise(AdviceJson.Indented, profile, advice, top, knowledge);
+
+        internal override string Before(bool first) => first ? "[\n" : ",\n";
+
+        internal override string After(bool any) => any ? "\n]\n" : "[]\n";
+
+        internal override string Join => ". Its output is a list of its own";
+    }
+
+    private sealed class JsonLines(Knowledge knowledge, int top) : ResultForm
+    {
+        internal override string Of(Profile profile, Advice advice) => Serialise(AdviceJson.OneLine, profile, advice, top, knowledge) + "\n";
+    }
+}

@@ -1,0 +1,62 @@
+using System.Globalization;
+using nietras.SeparatedValues;
+using ToiletAid.Core.Advising;
+using ToiletAid.Core.Person;
+using ToiletAid.Core.Ranking;
+
+namespace ToiletAidTui.Batch;
+
+/// <summary>Results as CSV: one row a plan. A resumed run adds to a file that has its header already.</summary>
+internal sealed class ResultTable(int top, bool withHeader) : ResultForm
+{
+    private static readonly string[] Columns =
+    [
+        "person", "date", "stop", "rank", "aid", "addOns", "companion", "approach", "posture", "value", "firstShare",
+        .. Enum.GetValues<Criterion>().Select(Words.Of), "cautions",
+    ];
+
+    internal override string Of(Profile profile, Advice advice)
+    {
+        using var table = Sep.New(',').Writer(o => o with { Escape = true, WriteHeader = false, CultureInfo = CultureInfo.InvariantCulture }).ToText();
+        if (advice.Ranked.IsEmpty)
+        {
+            Row(table, profile, advice, null);
+        }
+
+        foreach (var plan in advice.Ranked.Where(p => p.BeatenBy is null).Take(top))
+        {
+            Row(table, profile, advice, plan);
+        }
+
+        return table.ToString();
+    }
+
+    internal override string Before(bool first) => first && withHeader ? string.Join(',', Columns) + "\n" : string.Empty;
+
+    private static void Row(SepWriter table, Profile profile, Advice advice, RankedPlan? ranked)
+    {
+        string[] cells =
+        [
+            profile.Person,
+            profile.Latest.Date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture),
+            string.Join(' ', advice.Stops.Select(s => s.Rule.Id)),
+            ranked?.Rank.ToString(CultureInfo.InvariantCulture) ?? string.Empty,
+            ranked?.Plan.Aid.Id ?? string.Empty,
+            ranked is null ? string.Empty : string.Join(' ', ranked.Plan.AddOns.Select(a => a.Id)),
+            ranked?.Plan.Companion?.Id ?? string.Empty,
+            ranked?.Plan.Approach is { } approach ? Words.Of(approach) : string.Empty,
+            ranked is null ? string.Empty : Words.Of(ranked.Plan.Posture),
+            Number(ranked?.Value),
+            Number(ranked?.FirstShare),
+            .. Enum.GetValues<Criterion>().Select(c => Number(ranked?.Criteria[(int)c])),
+            ranked is null ? string.Empty : string.Join(' ', ranked.Cautions.Select(c => c.Rule.Id)),
+        ];
+        using var row = table.NewRow();
+        for (int i = 0; i < cells.Length; i++)
+        {
+            row[Columns[i]].Set(cells[i]);
+        }
+    }
+
+    private static string Number(double? value) => value?.ToString("0.####", CultureInfo.InvariantCulture) ?? string.Empty;
+}
