@@ -1,4 +1,6 @@
+using System.Collections.Immutable;
 using ToiletAid.Core.Catalogue;
+using ToiletAid.Core.Comparing;
 using ToiletAid.Core.Cost;
 using ToiletAid.Core.Evidence;
 using ToiletAid.Core.Hand;
@@ -36,6 +38,9 @@ public sealed record Knowledge
 
     /// <summary>Temperatures and burns.</summary>
     public required WaterCoefficients Water { get; init; }
+
+    /// <summary>How far two measurements must lie apart before the difference is more than measuring error.</summary>
+    public required ImmutableArray<DetectableChange> Changes { get; init; }
 
     /// <summary>Prices of what is used up.</summary>
     public required Prices Prices { get; init; }

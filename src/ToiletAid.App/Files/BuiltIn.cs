@@ -42,6 +42,7 @@ public static class BuiltIn
             Paper = supplies.Paper,
             Water = supplies.Water,
             Prices = supplies.Prices,
+            Changes = Load("changes.json", KnowledgeJson.Default.ChangesFile).Changes,
         };
     }
 

@@ -1,6 +1,7 @@
 using System.Text.Json;
 using System.Text.Json.Serialization;
 using ToiletAid.Core.Catalogue;
+using ToiletAid.Core.Comparing;
 using ToiletAid.Core.Evidence;
 using ToiletAid.Core.Interview;
 using ToiletAid.Core.Person;
@@ -36,9 +37,11 @@ namespace ToiletAid.App.Files;
         typeof(WordEnumConverter<Tip>),
         typeof(WordEnumConverter<RuleKind>),
         typeof(WordEnumConverter<Severity>),
+        typeof(WordEnumConverter<LimitSpread>),
     ])]
 [JsonSerializable(typeof(QuestionsFile))]
 [JsonSerializable(typeof(CatalogueFile))]
 [JsonSerializable(typeof(EvidenceFile))]
 [JsonSerializable(typeof(RulesFile))]
+[JsonSerializable(typeof(ChangesFile))]
 internal sealed partial class KnowledgeJson : JsonSerializerContext;

@@ -70,6 +70,20 @@ public sealed class Advisor
         return offered.Count == 0 ? null : new PlanRanking(_knowledge, _settings, appraiser, sample).First(offered);
     }
 
+    /// <summary>Expected value of the best plan of each method, by id of the method; methods that are ruled out are missing. Empty when a red flag stops everything.</summary>
+    internal Dictionary<string, double> Expected(Answers known)
+    {
+        if (!Stops(known).IsEmpty)
+        {
+            return [];
+        }
+
+        var (appraiser, sample) = Appraise(known, _settings.ValueDraws);
+        var (offered, _) = Choose(appraiser, sample.Set);
+        double[] values = offered.Count == 0 ? [] : new PlanRanking(_knowledge, _settings, appraiser, sample).Expected(offered);
+        return offered.Select((o, i) => (o.Plan.Aid.Id, Value: values[i])).ToDictionary(p => p.Id, p => p.Value, StringComparer.Ordinal);
+    }
+
     /// <summary>Values plans on these answers.</summary>
     internal (Appraiser Appraiser, WeightSample Weights) Appraise(Answers known, int draws) =>
         (new(_knowledge, known, _reach.Of(known, draws, _hasStraightAids), _functions), Weights(Priorities.Of(known).Order));

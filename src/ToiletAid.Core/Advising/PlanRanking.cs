@@ -16,7 +16,10 @@ internal sealed class PlanRanking(Knowledge knowledge, AdviceSettings settings, 
     private static readonly int Criteria = Enum.GetValues<Criterion>().Length;
 
     /// <summary>The plan that <see cref="Rank"/> puts first, without the sampling of weightings.</summary>
-    internal Plan First(List<Offer> offers) => offers[Order(offers, ExpectedValues.Of(Draw(offers), weights.Set)).First()].Plan;
+    internal Plan First(List<Offer> offers) => offers[Order(offers, Expected(offers)).First()].Plan;
+
+    /// <summary>Expected values of the plans, in the order of the offers.</summary>
+    internal double[] Expected(List<Offer> offers) => ExpectedValues.Of(Draw(offers), weights.Set);
 
     internal ImmutableArray<RankedPlan> Rank(List<Offer> offers)
     {

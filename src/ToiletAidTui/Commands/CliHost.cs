@@ -42,6 +42,7 @@ public static class CliHost
             RankCommand.Define(terminal),
             WhyCommand.Define(terminal),
             NextCommand.Define(terminal),
+            CompareCommand.Define(terminal),
             ReportCommand.Define(terminal),
             QuestionsCommand.Define(terminal),
             AidsCommand.Define(terminal),
