@@ -8,6 +8,7 @@ using ToiletAid.Core.Interview;
 using ToiletAid.Core.Paper;
 using ToiletAid.Core.Reach;
 using ToiletAid.Core.Safety;
+using ToiletAid.Core.Trials;
 using ToiletAid.Core.Water;
 
 namespace ToiletAid.Core;
@@ -41,6 +42,9 @@ public sealed record Knowledge
 
     /// <summary>How far two measurements must lie apart before the difference is more than measuring error.</summary>
     public required ImmutableArray<DetectableChange> Changes { get; init; }
+
+    /// <summary>What trials of a plan can find, and what it counts for.</summary>
+    public required TrialKnowledge Trials { get; init; }
 
     /// <summary>Prices of what is used up.</summary>
     public required Prices Prices { get; init; }

@@ -5,6 +5,7 @@ using ToiletAid.Core.Catalogue;
 using ToiletAid.Core.Evidence;
 using ToiletAid.Core.Interview;
 using ToiletAid.Core.Safety;
+using ToiletAid.Core.Trials;
 
 namespace ToiletAid.App.Files;
 
@@ -27,6 +28,9 @@ public static class BuiltIn
     /// <summary>The words of the rules.</summary>
     public static RuleBook Rules() => new(Load("rules.json", KnowledgeJson.Default.RulesFile).Rules);
 
+    /// <summary>What trials can find.</summary>
+    public static TrialKnowledge Trials() => Load("trials.json", KnowledgeJson.Default.TrialKnowledge);
+
     /// <summary>All of it.</summary>
     public static Knowledge Knowledge()
     {
@@ -42,6 +46,7 @@ public static class BuiltIn
             Paper = supplies.Paper,
             Water = supplies.Water,
             Prices = supplies.Prices,
+            Trials = Trials(),
             Changes = Load("changes.json", KnowledgeJson.Default.ChangesFile).Changes,
         };
     }

@@ -5,7 +5,9 @@ using ToiletAid.Core.Comparing;
 using ToiletAid.Core.Evidence;
 using ToiletAid.Core.Interview;
 using ToiletAid.Core.Person;
+using ToiletAid.Core.Ranking;
 using ToiletAid.Core.Safety;
+using ToiletAid.Core.Trials;
 
 namespace ToiletAid.App.Files;
 
@@ -38,10 +40,13 @@ namespace ToiletAid.App.Files;
         typeof(WordEnumConverter<RuleKind>),
         typeof(WordEnumConverter<Severity>),
         typeof(WordEnumConverter<LimitSpread>),
+        typeof(WordEnumConverter<Criterion>),
+        typeof(WordEnumConverter<HandEase>),
     ])]
 [JsonSerializable(typeof(QuestionsFile))]
 [JsonSerializable(typeof(CatalogueFile))]
 [JsonSerializable(typeof(EvidenceFile))]
 [JsonSerializable(typeof(RulesFile))]
 [JsonSerializable(typeof(ChangesFile))]
+[JsonSerializable(typeof(TrialKnowledge))]
 internal sealed partial class KnowledgeJson : JsonSerializerContext;

@@ -21,6 +21,7 @@ public sealed class ProfileReader(QuestionSet questions)
     private static readonly JsonDocumentOptions Strict = new() { MaxDepth = DeepestNesting, AllowDuplicateProperties = false };
 
     private readonly AnswerReader _answers = new(questions);
+    private readonly TrialReader _trials = new(BuiltIn.Trials());
 
     /// <summary>Reads a profile.</summary>
     /// <param name="utf8">The text of one profile, UTF-8.</param>
@@ -112,7 +113,7 @@ public sealed class ProfileReader(QuestionSet questions)
 
     private Session? Session(JsonWalker at)
     {
-        at.OnlyMembers("date", "depth", "answers");
+        at.OnlyMembers("date", "depth", "answers", "trials");
         DateOnly? date = null;
         if (at.Required("date") is { } d && d.Text() is { } text)
         {
@@ -133,6 +134,7 @@ public sealed class ProfileReader(QuestionSet questions)
         }
 
         var answers = at.Required("answers") is { } a ? _answers.Read(a) : Answers.None;
-        return date is { } when && depth is { } how ? new(when, how, answers) : null;
+        var trials = at.Member("trials") is { } t ? _trials.Read(t) : [];
+        return date is { } when && depth is { } how ? new(when, how, answers) { Trials = trials } : null;
     }
 }

@@ -57,6 +57,7 @@ public static class ProfileSchema
 
         json.WriteEndObject();
         json.WriteEndObject();
+        TrialSchema.Write(json, BuiltIn.Trials());
         json.WriteEndObject();
     }
 

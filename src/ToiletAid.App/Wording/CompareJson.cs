@@ -93,6 +93,7 @@ public static class CompareJson
             json.WriteStartObject();
             Strings(json, "questions", mover.Questions);
             json.WriteString("topic", mover.Topic);
+            json.WriteBoolean("trials", mover.IsTrials);
             json.WriteNumber("share", mover.Share);
             json.WriteEndObject();
         }

@@ -2,6 +2,7 @@ using Humanizer;
 using ToiletAid.Core;
 using ToiletAid.Core.Advising;
 using ToiletAid.Core.Comparing;
+using ToiletAid.Core.Trials;
 
 namespace ToiletAid.App.Wording;
 
@@ -20,9 +21,13 @@ public sealed class CompareText(Knowledge knowledge)
         $"Person {person}. Visit {comparison.From.Number} on {TrendText.Day(comparison.From.Date)} against visit {comparison.To.Number} on {TrendText.Day(comparison.To.Date)}.",
         .. Stops(comparison),
         .. Answers(comparison, sameRater),
+        .. Since(comparison).SelectMany(new TrialText(knowledge).Lines),
         .. Recommendation(comparison),
         AdviceText.Limits,
     ];
+
+    /// <summary>What was tried between the visits.</summary>
+    private static IEnumerable<PastTrial> Since(Comparison c) => c.To.Answers.Trials.Skip(c.From.Answers.Trials.Length);
 
     private static IEnumerable<string> Stops(Comparison c)
     {
@@ -97,7 +102,7 @@ public sealed class CompareText(Knowledge knowledge)
             yield return "Every kind of aid has the place it had.";
         }
 
-        foreach (string line in c.Lead is { } lead && !c.Differences.IsEmpty ? Lead(lead) : [])
+        foreach (string line in c.Lead is { } lead && !lead.Movers.IsEmpty ? Lead(lead) : [])
         {
             yield return line;
         }
@@ -129,8 +134,8 @@ public sealed class CompareText(Knowledge knowledge)
         long[] shares = Points.Parts([.. lead.Movers.Select(m => m.Share)], whole);
         yield return $"Lead of {PlanText.Lower(lead.One.Name)} over {PlanText.Lower(lead.Other.Name)}: {Points.Say(before)} of 100 points before, {Points.Say(after)} now.";
         yield return whole == 0 && shares.All(s => s == 0)
-            ? "No changed answer moved this lead."
-            : $"That is {Points.Say(whole)} points, and these answers moved it:";
+            ? "Nothing that changed moved this lead."
+            : $"That is {Points.Say(whole)} points, and this moved it:";
         int silent = 0;
         for (int i = 0; i < shares.Length; i++)
         {
@@ -160,7 +165,7 @@ public sealed class CompareText(Knowledge knowledge)
         }
     }
 
-    private string Name(Mover mover) => mover.Topic is { } topic
+    private string Name(Mover mover) => mover.IsTrials ? "What was tried since:" : mover.Topic is { } topic
         ? $"{topic}, {"answer".ToQuantity(mover.Questions.Length)}:"
         : knowledge.Questions[mover.Questions[0]].Prompt;
 

@@ -4,6 +4,7 @@ using ToiletAid.Core.Person;
 using ToiletAid.Core.Plans;
 using ToiletAid.Core.Ranking;
 using ToiletAid.Core.Safety;
+using ToiletAid.Core.Trials;
 
 namespace ToiletAid.Core.Advising;
 
@@ -85,8 +86,16 @@ public sealed class Advisor
     }
 
     /// <summary>Values plans on these answers.</summary>
-    internal (Appraiser Appraiser, WeightSample Weights) Appraise(Answers known, int draws) =>
-        (new(_knowledge, known, _reach.Of(known, draws, _hasStraightAids), _functions), Weights(Priorities.Of(known).Order));
+    internal (Appraiser Appraiser, WeightSample Weights) Appraise(Answers known, int draws)
+    {
+        var appraiser = new Appraiser(_knowledge, known, _reach.Of(known, draws, _hasStraightAids), _functions);
+        if (!known.Trials.IsEmpty)
+        {
+            appraiser.Tried = TrialEvidence.Of(_knowledge, known.Trials, plan => PlanSpread.Of(_knowledge, appraiser, plan, _settings.Seed, draws));
+        }
+
+        return (appraiser, Weights(Priorities.Of(known).Order));
+    }
 
     private WeightSample Weights(PriorityOrder order)
     {

@@ -11,7 +11,7 @@ namespace ToiletAid.Core.Advising;
 /// <summary>Puts the offered plans in order, over all weightings that the priorities allow and all persons that the answers allow.</summary>
 internal sealed class PlanRanking(Knowledge knowledge, AdviceSettings settings, Appraiser appraiser, WeightSample weights)
 {
-    private const ulong StrengthStream = 0x4752_4950;
+    internal const ulong StrengthStream = 0x4752_4950;
 
     private static readonly int Criteria = Enum.GetValues<Criterion>().Length;
 
@@ -52,6 +52,7 @@ internal sealed class PlanRanking(Knowledge knowledge, AdviceSettings settings, 
                 Reasons = other is { } o ? Reasons(values, means, i, o) : [],
                 ComparedWith = other is { } c ? offers[c].Plan : null,
                 Cautions = cautions,
+                Tried = [.. appraiser.Known.Trials.Where(t => t.Trial.Plan.Aid == offers[i].Plan.Aid.Id)],
                 Unsettled = unsettled,
             });
         }

@@ -8,8 +8,8 @@ namespace ToiletAid.Core.Comparing;
 
 /// <summary>Divides the change of a lead over the answers that changed.</summary>
 /// <remarks>Every mixture of earlier and later answers is valued with the same drawn persons, so that no share is noise of the draws.
-/// Up to <see cref="MostExact"/> movers every order counts; more changed answers are taken together by topic, and if even the topics are
-/// more, orders are sampled.</remarks>
+/// Fewer than <see cref="MostExact"/> changed answers are movers each; more are taken together by topic. What was tried in between is a mover of its
+/// own. Up to <see cref="MostExact"/> movers every order counts, and above that orders are sampled.</remarks>
 internal static class LeadShares
 {
     /// <summary>1,024 mixtures.</summary>
@@ -21,6 +21,11 @@ internal static class LeadShares
     internal static LeadChange Of(Knowledge knowledge, Advisor advisor, Answers from, Answers to, ImmutableArray<string> changed, Aid one, Aid other)
     {
         var movers = Movers(knowledge, changed);
+        if (to.Trials.Length != from.Trials.Length)
+        {
+            movers = movers.Add(new([], null, 0, IsTrials: true));
+        }
+
         var known = new Dictionary<ulong, double>();
         bool sampled = movers.Length > MostExact;
         double[] shares = sampled ? ShapleyShares.Sampled(movers.Length, Lead, SampledOrders, Seed) : ShapleyShares.Exact(movers.Length, Lead);
@@ -50,7 +55,7 @@ internal static class LeadShares
         }
     }
 
-    private static ImmutableArray<Mover> Movers(Knowledge knowledge, ImmutableArray<string> changed) => changed.Length <= MostExact
+    private static ImmutableArray<Mover> Movers(Knowledge knowledge, ImmutableArray<string> changed) => changed.Length < MostExact
         ? [.. changed.Select(q => new Mover([q], null, 0))]
         : [.. changed.GroupBy(q => knowledge.Questions[q].Topic, StringComparer.Ordinal).Select(t => new Mover([.. t], t.Key, 0))];
 }

@@ -7,10 +7,11 @@ namespace ToiletAid.Core.Comparing;
 /// <param name="Questions">Ids of the questions, one unless they were taken together.</param>
 /// <param name="Topic">Topic of the questions when they were taken together, else null.</param>
 /// <param name="Share">Their share.</param>
-public sealed record Mover(ImmutableArray<string> Questions, string? Topic, double Share)
+/// <param name="IsTrials">True for what was tried between the visits, in place of questions.</param>
+public sealed record Mover(ImmutableArray<string> Questions, string? Topic, double Share, bool IsTrials = false)
 {
     /// <summary>The answers with these ones as they were at the later visit.</summary>
     internal Answers In(Answers answers, Answers later) => Questions.Aggregate(
-        answers,
+        IsTrials ? answers.With(later.Trials) : answers,
         (all, question) => later[question] is { } answer ? all.With(question, answer) : all.Without(question));
 }

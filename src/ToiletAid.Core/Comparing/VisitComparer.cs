@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using ToiletAid.Core.Advising;
 using ToiletAid.Core.Catalogue;
 using ToiletAid.Core.Person;
+using ToiletAid.Core.Trials;
 
 namespace ToiletAid.Core.Comparing;
 
@@ -32,7 +33,7 @@ public sealed class VisitComparer(Knowledge knowledge, Advisor advisor)
             After = after,
             Places = stopped ? [] : Places(before, after),
             Lead = Contrast(before, after) is { } pair ? LeadShares.Of(knowledge, advisor, from.Answers, to.Answers, changed, pair.One, pair.Other) : null,
-            FirstIfOnlyReal = stopped ? null : advisor.First(OnlyReal(from.Answers, differences)),
+            FirstIfOnlyReal = stopped ? null : advisor.First(OnlyReal(from.Answers, differences, to.Answers.Trials)),
         };
     }
 
@@ -59,10 +60,10 @@ public sealed class VisitComparer(Knowledge knowledge, Advisor advisor)
 
     private static int? Place(Advice advice, Aid aid) => advice.Ranked.FirstOrDefault(r => r.Plan.Aid.Id == aid.Id)?.Rank;
 
-    /// <summary>The earlier answers with those changes made that are real.</summary>
-    private static Answers OnlyReal(Answers from, ImmutableArray<AnswerDifference> differences) => differences
+    /// <summary>The earlier answers with those changes made that are real, and what was tried since.</summary>
+    private static Answers OnlyReal(Answers from, ImmutableArray<AnswerDifference> differences, ImmutableArray<PastTrial> trials) => differences
         .Where(d => d.Verdict == Verdict.Real)
-        .Aggregate(from, (answers, d) => answers.With(d.Question.Id, d.Part is null ? d.To! : WithPart(answers[d.Question.Id], d)));
+        .Aggregate(from.With(trials), (answers, d) => answers.With(d.Question.Id, d.Part is null ? d.To! : WithPart(answers[d.Question.Id], d)));
 
     private static Answer WithPart(Answer? now, AnswerDifference d)
     {

@@ -43,6 +43,7 @@ public static class CliHost
             WhyCommand.Define(terminal),
             NextCommand.Define(terminal),
             CompareCommand.Define(terminal),
+            TrialCommand.Define(terminal),
             ReportCommand.Define(terminal),
             QuestionsCommand.Define(terminal),
             AidsCommand.Define(terminal),

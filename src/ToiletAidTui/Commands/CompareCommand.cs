@@ -48,35 +48,46 @@ internal sealed class CompareCommand
     {
         string[] paths = parsed.GetValue(_paths)!;
         return OneProfile.With(_terminal, paths[0], (knowledge, first) => paths.Length == 1
-            ? Run(parsed, knowledge, Visits(first), Visits(first), first.Person)
+            ? OfOne(parsed, knowledge, first)
             : OneProfile.With(_terminal, paths[1], (_, second) => second.Person == first.Person
-                ? Run(parsed, knowledge, Visits(first), Visits(second), first.Person)
+                ? OfTwo(parsed, knowledge, first, second)
                 : Usage($"{paths[0]} is the profile of {first.Person} and {paths[1]} that of {second.Person}, give two profiles of one person")));
     }
 
-    private int Run(ParseResult parsed, Knowledge knowledge, ImmutableArray<Visit> earlier, ImmutableArray<Visit> later, string person)
+    private int OfOne(ParseResult parsed, Knowledge knowledge, Profile profile)
     {
-        bool isOne = parsed.GetValue(_paths)!.Length == 1;
-        if (isOne && earlier.Length < 2)
+        int last = profile.Sessions.Length, to = parsed.GetValue(_to) ?? last, from = parsed.GetValue(_from) ?? to - 1;
+        return last < 2 ? Usage("There is only one visit, so there is nothing to compare, give a second profile of this person")
+            : from < 1 || to < 1 || from > last || to > last || from == to ? Usage($"There are visits 1 to {last}, give two different ones of these")
+            : Compare(parsed, knowledge, profile, from - 1, to - 1);
+    }
+
+    private int OfTwo(ParseResult parsed, Knowledge knowledge, Profile first, Profile second)
+    {
+        int from = parsed.GetValue(_from) ?? first.Sessions.Length, to = parsed.GetValue(_to) ?? second.Sessions.Length;
+        if (from < 1 || from > first.Sessions.Length || to < 1 || to > second.Sessions.Length)
         {
-            return Usage("There is only one visit, so there is nothing to compare, give a second profile of this person");
+            return Usage($"The first profile has visits 1 to {first.Sessions.Length} and the second 1 to {second.Sessions.Length}, give one of each");
         }
 
-        int to = parsed.GetValue(_to) ?? later.Length, from = parsed.GetValue(_from) ?? (isOne ? to - 1 : earlier.Length);
-        if (to < 1 || to > later.Length || from < 1 || from > earlier.Length || (isOne && from == to))
-        {
-            return Usage(isOne ? $"There are visits 1 to {earlier.Length}, give two different ones of these" : $"The first profile has visits 1 to {earlier.Length} and the second 1 to {later.Length}, give one of each");
-        }
+        var visits = new SameVisits(knowledge.Questions);
+        var both = visits.Together(first, second);
+        int earlier = visits.Find(both, first.Sessions[from - 1]), later = visits.Find(both, second.Sessions[to - 1]);
+        return earlier == later ? Usage("Both profiles give the same visit, so there is nothing to compare, choose with --from and --to") : Compare(parsed, knowledge, both, earlier, later);
+    }
 
-        if (earlier[from - 1].Date > later[to - 1].Date)
+    private int Compare(ParseResult parsed, Knowledge knowledge, Profile profile, int from, int to)
+    {
+        ImmutableArray<Visit> all = [.. profile.Sessions.Select((s, i) => new Visit(i + 1, s.Date, profile.KnownAt(i).Answers))];
+        if (from > to)
         {
-            return Usage($"The visit of {TrendText.Day(earlier[from - 1].Date)} is later than that of {TrendText.Day(later[to - 1].Date)}, give the earlier one first");
+            return Usage($"Visit {from + 1} of {TrendText.Day(all[from].Date)} comes after visit {to + 1} of {TrendText.Day(all[to].Date)}, give the earlier one first");
         }
 
         bool? sameRater = parsed.GetValue(_rater) switch { Same => true, Different => false, _ => null };
         var advisor = new Advisor(knowledge, new());
-        var comparison = new VisitComparer(knowledge, advisor).Compare(earlier[from - 1], later[to - 1], sameRater);
-        ImmutableArray<Visit> all = isOne ? earlier : [.. earlier.Concat(later).DistinctBy(v => (v.Date, Session: v.Answers, v.Number)).OrderBy(v => v.Date)];
+        var comparison = new VisitComparer(knowledge, advisor).Compare(all[from], all[to], sameRater);
+        string person = profile.Person;
         var trends = Trend.Of(knowledge, all, sameRater);
         if (parsed.GetValue(_picture) is { } picture && Draw(picture, person, trends) is { } fault)
         {
@@ -136,6 +147,4 @@ internal sealed class CompareCommand
         _terminal.Error.WriteLine(sentence + ".");
         return ExitCode.WrongUsage;
     }
-
-    private static ImmutableArray<Visit> Visits(Profile profile) => [.. profile.Sessions.Select((s, i) => new Visit(i + 1, s.Date, s.Answers))];
 }
