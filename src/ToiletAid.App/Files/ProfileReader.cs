@@ -16,12 +16,13 @@ public sealed class ProfileReader(QuestionSet questions)
     /// <summary>Largest file that is read, bytes. A profile with a hundred visits takes about a fifth of it.</summary>
     public const int MostBytes = 4 * 1024 * 1024;
 
+    private static readonly TrialReader Trials = new(BuiltIn.Trials());
+
     private const int DeepestNesting = 16;
 
     private static readonly JsonDocumentOptions Strict = new() { MaxDepth = DeepestNesting, AllowDuplicateProperties = false };
 
     private readonly AnswerReader _answers = new(questions);
-    private readonly TrialReader _trials = new(BuiltIn.Trials());
 
     /// <summary>Reads a profile.</summary>
     /// <param name="utf8">The text of one profile, UTF-8.</param>
@@ -134,7 +135,7 @@ public sealed class ProfileReader(QuestionSet questions)
         }
 
         var answers = at.Required("answers") is { } a ? _answers.Read(a) : Answers.None;
-        var trials = at.Member("trials") is { } t ? _trials.Read(t) : [];
+        var trials = at.Member("trials") is { } t ? Trials.Read(t) : [];
         return date is { } when && depth is { } how ? new(when, how, answers) { Trials = trials } : null;
     }
 }
