@@ -1,4 +1,6 @@
+using System.Collections.Immutable;
 using ToiletAid.Core.Catalogue;
+using ToiletAid.Core.Comparing;
 using ToiletAid.Core.Cost;
 using ToiletAid.Core.Evidence;
 using ToiletAid.Core.Hand;
@@ -6,6 +8,7 @@ using ToiletAid.Core.Interview;
 using ToiletAid.Core.Paper;
 using ToiletAid.Core.Reach;
 using ToiletAid.Core.Safety;
+using ToiletAid.Core.Trials;
 using ToiletAid.Core.Water;
 
 namespace ToiletAid.Core;
@@ -36,6 +39,12 @@ public sealed record Knowledge
 
     /// <summary>Temperatures and burns.</summary>
     public required WaterCoefficients Water { get; init; }
+
+    /// <summary>How far two measurements must lie apart before the difference is more than measuring error.</summary>
+    public required ImmutableArray<DetectableChange> Changes { get; init; }
+
+    /// <summary>What trials of a plan can find, and what it counts for.</summary>
+    public required TrialKnowledge Trials { get; init; }
 
     /// <summary>Prices of what is used up.</summary>
     public required Prices Prices { get; init; }

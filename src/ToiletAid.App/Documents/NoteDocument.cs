@@ -133,13 +133,11 @@ public sealed class NoteDocument(Case about)
             yield break;
         }
 
-        yield return new Block.Heading(_words.Text("note.trial"));
-        yield return new Block.Paragraph(_words.Text("note.trial.none"));
-        yield return new Block.Facts([new(_words.Text("note.trial.dry"), string.Empty), new(_words.Text("note.trial.real"), string.Empty)]);
-        yield return new Block.Heading(_words.Text("note.goal"));
-        yield return new Block.Paragraph(_words.Text("note.goal.text"));
-        yield return new Block.Points([.. Enumerable.Range(1, 6).Reverse().Select(level => _words.Text($"note.goal.{level}") + ".")]);
-        yield return new Block.Facts([new(_words.Text("note.goal.now"), string.Empty), new(_words.Text("note.goal.then"), string.Empty)]);
+        foreach (var block in new NoteTrials(about).Blocks())
+        {
+            yield return block;
+        }
+
         yield return new Block.Heading(_words.Text("note.review"));
         yield return new Block.Paragraph(_words.Text(
             "note.review.text",

@@ -15,11 +15,13 @@ public sealed class RecordWriter(Utf8JsonWriter json, Case about)
     private const string Language = "en-GB";
 
     /// <summary>Toileting hygiene, performance and goal, item GG0130C: codes as in the MDS 3.0 questionnaire in HL7/fhir-pacio-pfe at 43c8d4a.</summary>
-    private const string PerformanceCode = "83228-7";
+    internal const string PerformanceCode = "83228-7";
+    internal const string PerformanceDisplay = "Toileting hygiene - functional ability during 3 day assessment period [CMS]";
     private const string GoalCode = "83227-9";
 
     private readonly RecordIds _ids = new(about.Person, about.Session.Date);
     private readonly RecordQuestions _questions = new(json, about);
+    private readonly RecordTrials _trials = new(json, about);
     private readonly DocumentData _words = about.Words;
 
     /// <summary>Writes the bundle.</summary>
@@ -42,6 +44,7 @@ public sealed class RecordWriter(Utf8JsonWriter json, Case about)
         }
 
         Performance();
+        _trials.Write();
         if (about.Advice.Stops.IsEmpty && about.Chosen is { } chosen)
         {
             Demands(chosen);
@@ -108,10 +111,15 @@ public sealed class RecordWriter(Utf8JsonWriter json, Case about)
         }
     }
 
-    /// <summary>The level is for the therapist to score, so it stands as not asked.</summary>
+    /// <summary>The level is for the therapist to score; where no trial noted it, it stands as not asked.</summary>
     private void Performance()
     {
-        StartObservation("performance", "Toileting hygiene", coding: (FhirJson.Loinc, PerformanceCode, "Toileting hygiene - functional ability during 3 day assessment period [CMS]"));
+        if (_trials.HasLevel)
+        {
+            return;
+        }
+
+        StartObservation("performance", "Toileting hygiene", coding: (FhirJson.Loinc, PerformanceCode, PerformanceDisplay));
         json.WriteStartObject("dataAbsentReason");
         json.Concept("Not asked", (FhirJson.Absent, "not-asked", "Not Asked"));
         json.WriteEndObject();
@@ -159,6 +167,7 @@ public sealed class RecordWriter(Utf8JsonWriter json, Case about)
         json.WriteStartObject("measure");
         json.Concept("Toileting hygiene", (FhirJson.Loinc, GoalCode, "Toileting hygiene - functional goal recorded during 3 day assessment period"));
         json.WriteEndObject();
+        _trials.GoalLevel();
         json.WriteString("dueDate", FhirJson.Date(about.Session.Date.AddDays(NoteDocument.ReviewDays)));
         json.WriteEndObject();
         json.WriteEndArray();
@@ -176,6 +185,7 @@ public sealed class RecordWriter(Utf8JsonWriter json, Case about)
         json.References("goal", _ids.Of("goal"));
         json.WriteStartArray("activity");
         json.WriteStartObject();
+        _trials.Outcomes();
         json.WritePropertyName("reference");
         json.Reference(_ids.Of("proposal"));
         json.WriteEndObject();

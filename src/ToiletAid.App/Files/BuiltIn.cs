@@ -6,6 +6,7 @@ using ToiletAid.Core.Evidence;
 using ToiletAid.Core.Interview;
 using ToiletAid.Core.Safety;
 using ToiletAid.Core.Simulation;
+using ToiletAid.Core.Trials;
 
 namespace ToiletAid.App.Files;
 
@@ -31,6 +32,9 @@ public static class BuiltIn
     /// <summary>What simulated people are like.</summary>
     public static PeopleModel People() => Load("people.json", KnowledgeJson.Default.PeopleModel);
 
+    /// <summary>What trials can find.</summary>
+    public static TrialKnowledge Trials() => Load("trials.json", KnowledgeJson.Default.TrialKnowledge);
+
     /// <summary>All that advice rests on.</summary>
     public static Knowledge Knowledge()
     {
@@ -49,6 +53,8 @@ public static class BuiltIn
             Paper = supplies.Paper,
             Water = supplies.Water,
             Prices = supplies.Prices,
+            Trials = Trials(),
+            Changes = Load("changes.json", KnowledgeJson.Default.ChangesFile).Changes,
         };
     }
 

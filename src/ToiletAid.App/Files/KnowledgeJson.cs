@@ -1,11 +1,14 @@
 using System.Text.Json;
 using System.Text.Json.Serialization;
 using ToiletAid.Core.Catalogue;
+using ToiletAid.Core.Comparing;
 using ToiletAid.Core.Evidence;
 using ToiletAid.Core.Interview;
 using ToiletAid.Core.Person;
+using ToiletAid.Core.Ranking;
 using ToiletAid.Core.Safety;
 using ToiletAid.Core.Simulation;
+using ToiletAid.Core.Trials;
 
 namespace ToiletAid.App.Files;
 
@@ -37,10 +40,15 @@ namespace ToiletAid.App.Files;
         typeof(WordEnumConverter<Tip>),
         typeof(WordEnumConverter<RuleKind>),
         typeof(WordEnumConverter<Severity>),
+        typeof(WordEnumConverter<LimitSpread>),
+        typeof(WordEnumConverter<Criterion>),
+        typeof(WordEnumConverter<HandEase>),
     ])]
 [JsonSerializable(typeof(QuestionsFile))]
 [JsonSerializable(typeof(CatalogueFile))]
 [JsonSerializable(typeof(EvidenceFile))]
 [JsonSerializable(typeof(RulesFile))]
 [JsonSerializable(typeof(PeopleModel))]
+[JsonSerializable(typeof(ChangesFile))]
+[JsonSerializable(typeof(TrialKnowledge))]
 internal sealed partial class KnowledgeJson : JsonSerializerContext;

@@ -17,6 +17,8 @@ public sealed class ProfileReader
     /// <summary>Largest file that is read, bytes. A profile with a hundred visits takes about a fifth of it.</summary>
     public const int MostBytes = 4 * 1024 * 1024;
 
+    private static readonly TrialReader Trials = new(BuiltIn.Trials());
+
     private const int DeepestNesting = 16;
 
     private static readonly JsonDocumentOptions Strict = new() { MaxDepth = DeepestNesting, AllowDuplicateProperties = false };
@@ -177,7 +179,7 @@ public sealed class ProfileReader
 
     private Session? Session(JsonWalker at)
     {
-        at.OnlyMembers("date", "depth", "answers");
+        at.OnlyMembers("date", "depth", "answers", "trials");
         DateOnly? date = null;
         if (at.Required("date") is { } d && d.Text() is { } text)
         {
@@ -198,6 +200,7 @@ public sealed class ProfileReader
         }
 
         var answers = at.Required("answers") is { } a ? _answers.Read(a) : Answers.None;
-        return date is { } when && depth is { } how ? new(when, how, answers) : null;
+        var trials = at.Member("trials") is { } t ? Trials.Read(t) : [];
+        return date is { } when && depth is { } how ? new(when, how, answers) { Trials = trials } : null;
     }
 }

@@ -62,6 +62,7 @@ public static class ProfileSchema
 
         json.WriteEndObject();
         json.WriteEndObject();
+        TrialSchema.Write(json, BuiltIn.Trials());
         json.WriteEndObject();
     }
 

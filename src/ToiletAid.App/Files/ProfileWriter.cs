@@ -95,6 +95,7 @@ public sealed class ProfileWriter(QuestionSet questions)
         }
 
         json.WriteEndObject();
+        TrialWriter.Write(json, session.Trials);
         json.WriteEndObject();
     }
 

@@ -92,6 +92,11 @@ public sealed class AdviceText(Knowledge knowledge)
         {
             yield return $"Place {plan.Rank}. {PlanText.Name(plan.Plan)}.";
             yield return HowSure(plan);
+            foreach (string line in plan.Tried.SelectMany(t => new TrialText(knowledge).Lines(t)))
+            {
+                yield return line;
+            }
+
             foreach (string reason in Reasons(plan))
             {
                 yield return reason;

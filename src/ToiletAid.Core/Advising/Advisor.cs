@@ -5,6 +5,7 @@ using ToiletAid.Core.Person;
 using ToiletAid.Core.Plans;
 using ToiletAid.Core.Ranking;
 using ToiletAid.Core.Safety;
+using ToiletAid.Core.Trials;
 
 namespace ToiletAid.Core.Advising;
 
@@ -80,9 +81,31 @@ public sealed class Advisor
         return offered.Count == 0 ? null : new PlanRanking(_knowledge, _settings, appraiser, sample).First(offered);
     }
 
+    /// <summary>Expected value of the best plan of each method, by id of the method; methods that are ruled out are missing. Empty when a red flag stops everything.</summary>
+    internal Dictionary<string, double> Expected(Answers known)
+    {
+        if (!Stops(known).IsEmpty)
+        {
+            return [];
+        }
+
+        var (appraiser, sample) = Appraise(known, _settings.ValueDraws);
+        var (offered, _) = Choose(appraiser, sample.Set);
+        double[] values = offered.Count == 0 ? [] : new PlanRanking(_knowledge, _settings, appraiser, sample).Expected(offered);
+        return offered.Select((o, i) => (o.Plan.Aid.Id, Value: values[i])).ToDictionary(p => p.Id, p => p.Value, StringComparer.Ordinal);
+    }
+
     /// <summary>Values plans on these answers.</summary>
-    internal (Appraiser Appraiser, WeightSample Weights) Appraise(Answers known, int draws) =>
-        (new(_knowledge, known, _reach.Of(known, draws, _hasStraightAids), _functions), Weights(Priorities.Of(known).Order));
+    internal (Appraiser Appraiser, WeightSample Weights) Appraise(Answers known, int draws)
+    {
+        var appraiser = new Appraiser(_knowledge, known, _reach.Of(known, draws, _hasStraightAids), _functions);
+        if (!known.Trials.IsEmpty)
+        {
+            appraiser.Tried = TrialEvidence.Of(_knowledge, known.Trials, plan => PlanSpread.Of(_knowledge, appraiser, plan, _settings.Seed, draws));
+        }
+
+        return (appraiser, Weights(Priorities.Of(known).Order));
+    }
 
     private WeightSample Weights(PriorityOrder order)
     {

@@ -11,12 +11,15 @@ namespace ToiletAid.Core.Advising;
 /// <summary>Puts the offered plans in order, over all weightings that the priorities allow and all persons that the answers allow.</summary>
 internal sealed class PlanRanking(Knowledge knowledge, AdviceSettings settings, Appraiser appraiser, WeightSample weights)
 {
-    private const ulong StrengthStream = 0x4752_4950;
+    internal const ulong StrengthStream = 0x4752_4950;
 
     private static readonly int Criteria = Enum.GetValues<Criterion>().Length;
 
     /// <summary>The plan that <see cref="Rank"/> puts first, without the sampling of weightings.</summary>
-    internal Plan First(List<Offer> offers) => offers[Order(offers, ExpectedValues.Of(Draw(offers), weights.Set)).First()].Plan;
+    internal Plan First(List<Offer> offers) => offers[Order(offers, Expected(offers)).First()].Plan;
+
+    /// <summary>Expected values of the plans, in the order of the offers.</summary>
+    internal double[] Expected(List<Offer> offers) => ExpectedValues.Of(Draw(offers), weights.Set);
 
     internal ImmutableArray<RankedPlan> Rank(List<Offer> offers)
     {
@@ -49,6 +52,7 @@ internal sealed class PlanRanking(Knowledge knowledge, AdviceSettings settings, 
                 Reasons = other is { } o ? Reasons(values, means, i, o) : [],
                 ComparedWith = other is { } c ? offers[c].Plan : null,
                 Cautions = cautions,
+                Tried = [.. appraiser.Known.Trials.Where(t => t.Trial.Plan.Aid == offers[i].Plan.Aid.Id)],
                 Unsettled = unsettled,
             });
         }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using ToiletAid.Core.Plans;
+using ToiletAid.Core.Trials;
 
 namespace ToiletAid.Core.Advising;
 
@@ -47,6 +48,9 @@ public sealed record RankedPlan
 
     /// <summary>The plan it is compared with in <see cref="Reasons"/>; null when it is alone.</summary>
     public required Plan? ComparedWith { get; init; }
+
+    /// <summary>Trials of its method, oldest first.</summary>
+    public required ImmutableArray<PastTrial> Tried { get; init; }
 
     /// <summary>Warnings, most serious first.</summary>
     public required ImmutableArray<Finding> Cautions { get; init; }

@@ -26,6 +26,12 @@ internal static class AnswerChanges
             _ => [],
         });
 
+    /// <summary>How many options one answer is away from another; null where the options have no order, or these are no options.</summary>
+    internal static int? Steps(Question q, AnswerValue from, AnswerValue to) =>
+        Ordered.Contains(q.Id) && from is AnswerValue.Choice a && to is AnswerValue.Choice b
+            ? Math.Abs(q.Options.IndexOf(q.FindOption(a.Option)!) - q.Options.IndexOf(q.FindOption(b.Option)!))
+            : null;
+
     private static IEnumerable<AnswerChange> Choices(Question q, Answers known)
     {
         var from = known[q.Id]?.Value;

@@ -1,16 +1,24 @@
 using System.Collections.Immutable;
+using ToiletAid.Core.Trials;
 
 namespace ToiletAid.Core.Person;
 
-/// <summary>The answers of one session, by question.</summary>
+/// <summary>The answers of one session, by question, and what was tried until then.</summary>
 public sealed class Answers
 {
     /// <summary>No answers.</summary>
-    public static readonly Answers None = new(ImmutableDictionary<string, Answer>.Empty);
+    public static readonly Answers None = new(ImmutableDictionary<string, Answer>.Empty, []);
 
     private readonly ImmutableDictionary<string, Answer> _items;
 
-    private Answers(ImmutableDictionary<string, Answer> items) => _items = items;
+    private Answers(ImmutableDictionary<string, Answer> items, ImmutableArray<PastTrial> trials)
+    {
+        _items = items;
+        Trials = trials;
+    }
+
+    /// <summary>Trials of plans, oldest first. They count whatever the answers become.</summary>
+    public ImmutableArray<PastTrial> Trials { get; }
 
     /// <summary>Ids of the questions that were answered, also with "not known".</summary>
     public IEnumerable<string> Ids => _items.Keys;
@@ -19,13 +27,16 @@ public sealed class Answers
     public Answer? this[string question] => _items.GetValueOrDefault(question);
 
     /// <summary>The same answers with this one put in or replaced.</summary>
-    public Answers With(string question, Answer answer) => new(_items.SetItem(question, answer));
+    public Answers With(string question, Answer answer) => new(_items.SetItem(question, answer), Trials);
 
     /// <summary>The same answers with all of these put in or replaced.</summary>
-    public Answers With(IEnumerable<KeyValuePair<string, Answer>> answers) => new(_items.SetItems(answers));
+    public Answers With(IEnumerable<KeyValuePair<string, Answer>> answers) => new(_items.SetItems(answers), Trials);
 
     /// <summary>The same answers without this one.</summary>
-    public Answers Without(string question) => new(_items.Remove(question));
+    public Answers Without(string question) => new(_items.Remove(question), Trials);
+
+    /// <summary>The same answers with these trials in place of others.</summary>
+    public Answers With(ImmutableArray<PastTrial> trials) => new(_items, trials);
 
     /// <summary>True when the question was answered with something known.</summary>
     public bool Knows(string question) => this[question] is { Value: not AnswerValue.NotKnown };

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ToiletAid.Core.Trials;
 
 namespace ToiletAid.Core.Person;
 
@@ -7,6 +8,25 @@ namespace ToiletAid.Core.Person;
 /// <param name="Sessions">Visits, oldest first; at least one.</param>
 public sealed record Profile(string Person, ImmutableArray<Session> Sessions)
 {
-    /// <summary>The newest visit.</summary>
-    public Session Latest => Sessions[^1];
+    /// <summary>The newest visit at which something was answered, with everything that was tried until now.</summary>
+    public Session Latest => KnownAt(Sessions.Length - 1);
+
+    /// <summary>Everything that was tried, oldest first.</summary>
+    public ImmutableArray<PastTrial> Tried => TriedUntil(Sessions.Length - 1);
+
+    /// <summary>What is known after a visit: the newest one until then at which something was answered, with everything that was tried until then.</summary>
+    /// <param name="visit">Number of the visit, from 0.</param>
+    public Session KnownAt(int visit)
+    {
+        int answered = visit;
+        while (answered > 0 && !Sessions[answered].Answers.Ids.Any())
+        {
+            answered--;
+        }
+
+        var session = Sessions[answered];
+        return session with { Answers = session.Answers.With(TriedUntil(visit)) };
+    }
+
+    private ImmutableArray<PastTrial> TriedUntil(int visit) => [.. Sessions.Take(visit + 1).SelectMany(s => s.Trials.Select(t => new PastTrial(s.Date, t)))];
 }

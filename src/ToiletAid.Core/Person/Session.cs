@@ -1,4 +1,6 @@
+using System.Collections.Immutable;
 using ToiletAid.Core.Interview;
+using ToiletAid.Core.Trials;
 
 namespace ToiletAid.Core.Person;
 
@@ -6,4 +8,8 @@ namespace ToiletAid.Core.Person;
 /// <param name="Date">Day of the visit.</param>
 /// <param name="Depth">How much was asked.</param>
 /// <param name="Answers">What was answered.</param>
-public sealed record Session(DateOnly Date, Depth Depth, Answers Answers);
+public sealed record Session(DateOnly Date, Depth Depth, Answers Answers)
+{
+    /// <summary>Plans that were tried at this visit. A visit may hold only these.</summary>
+    public ImmutableArray<Trial> Trials { get => field.IsDefault ? [] : field; init; }
+}

@@ -3,6 +3,7 @@ using ToiletAid.Core.Hand;
 using ToiletAid.Core.Person;
 using ToiletAid.Core.Ranking;
 using ToiletAid.Core.Reach;
+using ToiletAid.Core.Trials;
 
 namespace ToiletAid.Core.Plans;
 
@@ -24,6 +25,9 @@ internal sealed class Appraiser
         var filled = Assumptions.Fill(knowledge.Questions, known);
         Middle = MakeWorld(filled, 0.5, -1);
     }
+
+    /// <summary>What was seen when plans were tried; null for nothing.</summary>
+    internal TrialEvidence? Tried { get; set; }
 
     /// <summary>Answers as given.</summary>
     internal Answers Known { get; }
@@ -49,8 +53,16 @@ internal sealed class Appraiser
         return new(new(_knowledge.Evidence, filled), hand, hand.Capacity.At(strength), draw);
     }
 
-    /// <summary>Values of a plan on every criterion, in the order of <see cref="Criterion"/>.</summary>
+    /// <summary>Values of a plan on every criterion, in the order of <see cref="Criterion"/>: what is predicted, and what was seen when it was tried.</summary>
     internal double[] Values(Plan plan, World world)
+    {
+        double[] values = Predicted(plan, world);
+        Tried?.Update(plan, values);
+        return values;
+    }
+
+    /// <summary>Predicted values of a plan, whatever was seen.</summary>
+    internal double[] Predicted(Plan plan, World world)
     {
         double[] values = new double[Criteria];
         double handling = plan.Methods.Min(m => Handling(m, plan, world));

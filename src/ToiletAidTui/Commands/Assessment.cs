@@ -59,8 +59,9 @@ internal sealed class Assessment(Terminal terminal, Manner manner, Depth depth, 
         else if (end == InterviewEnd.Done)
         {
             _lines.Line("No other question can change the result. Result:");
-            var advice = advisor.Advise(engine.Answers) with { Grip = GripDependence.Of(knowledge, advisor, engine.Answers) };
-            _lines.Lines(new AdviceText(knowledge).Lines(advice, engine.Answers, top));
+            var known = visit.WithTrials(engine.Answers);
+            var advice = advisor.Advise(known) with { Grip = GripDependence.Of(knowledge, advisor, known) };
+            _lines.Lines(new AdviceText(knowledge).Lines(advice, known, top));
         }
 
         return Save(visit) is { } fault ? fault : code;

@@ -48,6 +48,8 @@ public static class CliHost
             WhatIfCommand.Define(terminal),
             WhyCommand.Define(terminal),
             NextCommand.Define(terminal),
+            CompareCommand.Define(terminal),
+            TrialCommand.Define(terminal),
             ReportCommand.Define(terminal),
             QuestionsCommand.Define(terminal),
             AidsCommand.Define(terminal),

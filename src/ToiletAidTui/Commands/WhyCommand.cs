@@ -43,7 +43,7 @@ internal static class WhyCommand
         string? about = aid ?? advice.Ranked.FirstOrDefault()?.Plan.Aid.Id;
         var whyNot = about is null || !advice.Stops.IsEmpty || about == advice.Ranked.FirstOrDefault()?.Plan.Aid.Id ? null : explainer.WhyNot(known, about);
         var flips = advice.Ranked.IsEmpty ? [] : explainer.Flips(known);
-        string[] why = about is null ? [.. new AdviceText(knowledge).Lines(advice, known, 1)] : [.. ExplainText.Why(advice, about)];
+        string[] why = about is null ? [.. new AdviceText(knowledge).Lines(advice, known, 1)] : [.. ExplainText.Why(advice, about), .. advice.Ranked.Where(r => r.Plan.Aid.Id == about).SelectMany(r => r.Tried).SelectMany(new TrialText(knowledge).Lines)];
         if (json)
         {
             WriteJson(terminal, profile, about, why, whyNot, flips);

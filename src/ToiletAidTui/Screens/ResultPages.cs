@@ -9,7 +9,7 @@ internal static class ResultPages
     /// <summary>The result of the visit under way.</summary>
     internal static Page Make(Shell shell, Visit visit)
     {
-        var parts = shell.Desk.Result(visit.Session);
+        var parts = shell.Desk.Result(visit.Ranked);
         return new ListPage("result", "Result.", First(parts),
         [
             .. Others(parts),

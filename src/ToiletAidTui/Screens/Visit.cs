@@ -38,6 +38,12 @@ internal sealed class Visit(QuestionSet questions, Func<Depth, Answers, Immutabl
     /// <summary>The visit as it stands.</summary>
     internal Session Session => new(day, depth, Engine.AnswersSoFar);
 
+    /// <summary>The visit as it is ranked: with what was tried before.</summary>
+    internal Session Ranked => Session with { Answers = WithTrials(Session.Answers) };
+
+    /// <summary>Answers with what was tried before.</summary>
+    internal Answers WithTrials(Answers answers) => answers.With(Earlier?.Profile.Tried ?? []);
+
     /// <summary>True while something was answered that is not in the file.</summary>
     internal bool IsUnsaved => Session.Answers is var answers && answers.Ids.Any() && !ReferenceEquals(answers, _saved);
 

@@ -11,9 +11,12 @@ internal static class Papers
 
     internal static Case About(string name, string language = "en-GB")
     {
-        var about = Cases.GetOrAdd(name, Compute);
+        var about = Cases.GetOrAdd(name, _ => Compute(DemoPeople.File(name)));
         return about with { English = English.Of(language, about.Words) };
     }
+
+    /// <summary>A person of profiles/visits/, who has several visits and a trial.</summary>
+    internal static Case Visits(string name) => Cases.GetOrAdd(name, _ => Compute(Path.Combine(DemoPeople.Folder, "visits", name + ".json")));
 
     internal static Document Of(string name, string kind, string language = "en-GB") => kind switch
     {
@@ -24,10 +27,10 @@ internal static class Papers
     internal static string Text(string name, string kind, string language = "en-GB") =>
         string.Concat(PlainDocument.Lines(Of(name, kind, language)).Select(l => l + "\n"));
 
-    private static Case Compute(string name)
+    private static Case Compute(string file)
     {
         var knowledge = BuiltIn.Knowledge();
-        Assert.True(new ProfileFile(knowledge.Questions).Read(DemoPeople.File(name)).TryGet(out var profile));
+        Assert.True(new ProfileFile(knowledge.Questions).Read(file).TryGet(out var profile));
         return Paper.About(knowledge, profile, null, "en-GB")!;
     }
 }

@@ -33,6 +33,24 @@ public sealed class RecordTests(ITestOutputHelper output)
     }
 
     [Fact]
+    public void A_record_with_a_trial_is_valid_and_has_levels_goal_and_outcome()
+    {
+        var bundle = new FhirJsonDeserializer().Deserialize<FhirBundle>(Paper.Record(Papers.Visits("a-512-thawing-shoulder")));
+        var resources = bundle.Entry.Select(e => e.Resource).ToList();
+
+        Assert.DoesNotContain(Validator.Value.Validate(bundle).Issue, i => i.Severity is OperationOutcome.IssueSeverity.Error or OperationOutcome.IssueSeverity.Fatal);
+        var levels = resources.OfType<Observation>().Where(o => o.Code.Coding.Any(c => c.Code == "83228-7")).ToList();
+        Assert.Equal(["LA27996-0", "LA27993-7"], levels.Select(o => ((CodeableConcept)o.Value!).Coding[0].Code));
+        Assert.Equal("LA27993-7", ((CodeableConcept)resources.OfType<Goal>().Single().Target[0].Detail!).Coding[0].Code);
+        var outcomes = resources.OfType<CarePlan>().Single().Activity[0].OutcomeReference.Select(r => r.Reference).ToList();
+        var tries = bundle.Entry.Where(e => outcomes.Contains(e.FullUrl)).Select(e => (Observation)e.Resource!).ToList();
+        Assert.Equal(2, tries.Count);
+        Assert.Contains("dry and clothed", tries[0].Code.Text, StringComparison.Ordinal);
+        Assert.Contains(tries[1].Component, c => c.Value is Quantity { Value: 6, Code: "min" });
+        Assert.Contains(tries[0].Component, c => c.Value is CodeableConcept { Text: "Steps were forgotten or mixed up" });
+    }
+
+    [Fact]
     public void The_judge_refuses_a_record_that_is_wrong()
     {
         var bundle = Read("k-014-stiff-shoulder");

@@ -1,0 +1,146 @@
+using System.Text.Json;
+using ToiletAid.App.Wording;
+using ToiletAid.Core.Trials;
+
+namespace ToiletAid.App.Documents;
+
+/// <summary>What was tried, as observations: the level of help before and with the plan, and each try with what it found.</summary>
+/// <param name="json">Where it is written.</param>
+/// <param name="about">The visit.</param>
+internal sealed class RecordTrials(Utf8JsonWriter json, Case about)
+{
+    private const string Language = "en-GB";
+
+    private readonly RecordIds _ids = new(about.Person, about.Session.Date);
+    private readonly TrialText _text = new(about.Knowledge);
+
+    private IEnumerable<(string Part, PastTrial Past)> Trials => about.Session.Answers.Trials.Select((t, i) => ($"trial/{i + 1}", t));
+
+    /// <summary>True when a trial noted how much help is needed.</summary>
+    internal bool HasLevel => Trials.Any(t => (t.Past.Trial.After ?? t.Past.Trial.Before) is not null);
+
+    /// <summary>Every trial.</summary>
+    internal void Write()
+    {
+        foreach (var (part, past) in Trials)
+        {
+            Level(part + "/before", "Toileting hygiene without the plan", past, past.Trial.Before);
+            Level(part + "/after", "Toileting hygiene with the plan that was tried", past, past.Trial.After);
+            foreach (var run in past.Trial.Runs)
+            {
+                Run(Id(part, run), past, run);
+            }
+        }
+    }
+
+    /// <summary>The level that is wanted, as the detail of a goal's target; nothing where none was noted.</summary>
+    internal void GoalLevel()
+    {
+        if (about.Session.Answers.Trials.LastOrDefault(t => t.Trial.Goal is not null)?.Trial.Goal is { } goal)
+        {
+            json.WriteStartObject("detailCodeableConcept");
+            Concept(goal);
+            json.WriteEndObject();
+        }
+    }
+
+    /// <summary>The tries, as outcomes of an activity; nothing where there was none.</summary>
+    internal void Outcomes()
+    {
+        string[] ids = [.. Trials.SelectMany(t => t.Past.Trial.Runs.Select(r => _ids.Of(Id(t.Part, r))))];
+        if (ids.Length > 0)
+        {
+            json.References("outcomeReference", ids);
+        }
+    }
+
+    private static string Id(string part, TrialRun run) => $"{part}/{ToiletAid.Core.Person.Words.Of(run.Kind)}";
+
+    private void Level(string part, string text, PastTrial past, string? code)
+    {
+        if (code is null)
+        {
+            return;
+        }
+
+        Start(part);
+        json.WriteStartObject("code");
+        json.Concept(text, (FhirJson.Loinc, RecordWriter.PerformanceCode, RecordWriter.PerformanceDisplay));
+        json.WriteEndObject();
+        Subject(past);
+        json.WriteStartObject("valueCodeableConcept");
+        Concept(code);
+        json.WriteEndObject();
+        json.EndResource();
+    }
+
+    private void Run(string part, PastTrial past, TrialRun run)
+    {
+        Start(part);
+        json.WriteStartObject("code");
+        json.Concept($"Trial {(run.Kind == RunKind.Dry ? "dry and clothed" : "for real")}: {PlanText.Lower(_text.Plan(past.Trial.Plan))}", (FhirJson.Icf, "d530", "Toileting"));
+        json.WriteEndObject();
+        Subject(past);
+        json.WriteString("valueString", string.Join(' ', _text.Findings(run)));
+        if (run.Minutes is not null || run.Effort is not null || run.Cleanliness is not null || !run.Problems.IsEmpty)
+        {
+            json.WriteStartArray("component");
+            Components(run);
+            json.WriteEndArray();
+        }
+
+        json.EndResource();
+    }
+
+    private void Components(TrialRun run)
+    {
+        if (run.Minutes is { } minutes)
+        {
+            Component("Time", () => json.Quantity("valueQuantity", minutes, "min", "minutes"));
+        }
+
+        if (run.Effort is { } effort)
+        {
+            Component("Effort, 0 none to 10 the most", () => json.WriteNumber("valueInteger", effort));
+        }
+
+        foreach (var (name, finding) in about.Knowledge.Trials.Cleanliness.Where(c => c.Id == run.Cleanliness).Select(c => ("Cleanliness", c))
+            .Concat(about.Knowledge.Trials.Problems.Where(p => run.Problems.Contains(p.Id)).Select(p => ("Problem", p))))
+        {
+            Component(name, () =>
+            {
+                json.WriteStartObject("valueCodeableConcept");
+                json.Concept(finding.Label, (FhirJson.Ours, "trial." + finding.Id, finding.Label));
+                json.WriteEndObject();
+            });
+        }
+    }
+
+    private void Component(string text, Action value)
+    {
+        json.WriteStartObject();
+        json.WriteStartObject("code");
+        json.Concept(text);
+        json.WriteEndObject();
+        value();
+        json.WriteEndObject();
+    }
+
+    private void Start(string part)
+    {
+        json.StartResource("Observation", _ids.Of(part), Language);
+        json.WriteString("status", "final");
+    }
+
+    private void Subject(PastTrial past)
+    {
+        json.Subject(about.Person);
+        json.WriteString("effectiveDateTime", FhirJson.Date(past.Date));
+    }
+
+    private void Concept(string code)
+    {
+        var level = about.Knowledge.Trials.Levels.First(l => l.Id == code);
+        json.Concept(_text.Level(code), (FhirJson.Loinc, level.Loinc!, level.LoincDisplay!));
+    }
+}

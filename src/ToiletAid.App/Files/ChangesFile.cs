@@ -1,0 +1,7 @@
+using System.Collections.Immutable;
+using ToiletAid.Core.Comparing;
+
+namespace ToiletAid.App.Files;
+
+/// <summary>Limits of change, as in the file.</summary>
+internal sealed record ChangesFile(ImmutableArray<DetectableChange> Changes);

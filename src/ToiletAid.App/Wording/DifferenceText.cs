@@ -1,0 +1,70 @@
+using ToiletAid.App.Sessions;
+using ToiletAid.App.Typed;
+using ToiletAid.Core.Comparing;
+using ToiletAid.Core.Person;
+using ToiletAid.Core.Quantities;
+
+namespace ToiletAid.App.Wording;
+
+/// <summary>One answer at two visits, and whether the person changed, as sentences to be read aloud.</summary>
+public static class DifferenceText
+{
+    /// <summary>Question, both answers, verdict.</summary>
+    public static string Line(AnswerDifference d) =>
+        $"{Name(d)} Before: {Said(d, d.From)}. Now: {Said(d, d.To)}. {VerdictOf(d)}";
+
+    /// <summary>What was asked.</summary>
+    public static string Name(AnswerDifference d) => d.Part is { } part ? $"{Spoken.Capital(part.Label)}." : d.Question.Prompt;
+
+    /// <summary>The answer of a visit in words.</summary>
+    public static string Said(AnswerDifference d, Answer? answer)
+    {
+        if (answer is null)
+        {
+            return "not known";
+        }
+
+        string said = answer.Value is AnswerValue.Parts p && d.Part is { } part ? Spoken.Amount(p.Amounts[part.Id], Units.Find(p.Unit)!) : AnswerWording.Of(d.Question, answer.Value);
+        return d.Reason == VerdictReason.OtherWay && answer.How is { } how ? $"{said}, {Words.Of(how)}" : said;
+    }
+
+    /// <summary>The verdict and what it rests on.</summary>
+    public static string VerdictOf(AnswerDifference d) => d.Reason switch
+    {
+        VerdictReason.ReachesLimit => $"A real change: the difference is {Size(d)}, and {Amount(d, d.Limit)} or more is real.",
+        VerdictReason.BelowLimit => $"Within measurement error: the difference is {Size(d)}, and less than {Amount(d, d.Limit)} is no change.",
+        VerdictReason.BetweenLimits => $"It cannot be told whether this is real: the difference is {Size(d)}. {Between(d)}",
+        VerdictReason.NoLimit when d.Change is not null => $"It cannot be told whether this is real: the difference is {Size(d)}, and no limit for it is known here.",
+        VerdictReason.NoLimit => "It cannot be told whether this is real, because no limit for such an answer is known here.",
+        VerdictReason.NotMeasured => $"It cannot be told whether this is real: the difference is {Size(d)}, and it was not measured both times.",
+        VerdictReason.OneVisitOnly => "It cannot be told whether this changed, because one visit has no answer.",
+        VerdictReason.Stated => "A real change: it counts as it was said.",
+        VerdictReason.FewSteps => "Within the error of looking and asking, which may be one option off.",
+        VerdictReason.ManySteps => "A real change: looking and asking are not so many options off.",
+        _ => "The same answer, found out in another way.",
+    };
+
+    /// <summary>How large the difference is, in the unit of the later answer.</summary>
+    private static string Size(AnswerDifference d) => Amount(d, Math.Abs(d.Change!.Value));
+
+    private static string Amount(AnswerDifference d, double? si)
+    {
+        var unit = Unit(d);
+        double amount = unit.FromSi(si!.Value) - unit.FromSi(0);
+        return Spoken.Amount(Math.Round(amount, 1), unit);
+    }
+
+    private static string Between(AnswerDifference d) => d.Rule!.Spread switch
+    {
+        LimitSpread.Rater => $"Less than {Amount(d, d.Limit)} is no change. From {Amount(d, d.Limit)} it is real if the same person measured both times, else from {Amount(d, d.UpperLimit)}.",
+        LimitSpread.Hand => $"Less than {Amount(d, d.Limit)} is no change. From {Amount(d, d.Limit)} it is real for the dominant hand, and from {Amount(d, d.UpperLimit)} for the other.",
+        _ => $"Less than {Amount(d, d.Limit)} is no change, and {Amount(d, d.UpperLimit)} or more is real. Between them it hangs on the movement.",
+    };
+
+    internal static Unit Unit(AnswerDifference d) => Units.Find(d.To!.Value switch
+    {
+        AnswerValue.Number n => n.Unit,
+        AnswerValue.Parts p => p.Unit,
+        _ => "ratio",
+    })!;
+}

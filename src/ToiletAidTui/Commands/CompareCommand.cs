@@ -1,0 +1,150 @@
+using System.Collections.Immutable;
+using System.CommandLine;
+using System.Text;
+using System.Text.Json;
+using ToiletAid.App.Files;
+using ToiletAid.App.Wording;
+using ToiletAid.Core;
+using ToiletAid.Core.Advising;
+using ToiletAid.Core.Comparing;
+using ToiletAid.Core.Person;
+using ToiletAidTui.Host;
+
+namespace ToiletAidTui.Commands;
+
+/// <summary>Compares two visits of one person.</summary>
+internal sealed class CompareCommand
+{
+    private const string Same = "same";
+    private const string Different = "different";
+
+    private readonly Argument<string[]> _paths = new("PATH") { Description = "Profile, or two profiles of the same person, the earlier one first.", Arity = new(1, 2) };
+    private readonly Option<int?> _from = new("--from") { Description = "Number of the earlier visit. The one before the last when left out; with two profiles the last of the first." };
+    private readonly Option<int?> _to = new("--to") { Description = "Number of the later visit. The last when left out; with two profiles it counts in the second." };
+    private readonly Option<string?> _rater = new("--rater") { Description = "Whether the same person measured both times: same or different." };
+    private readonly Option<string?> _picture = new("--picture") { Description = "File such as change.svg to draw the measurements of three or more visits in. Only its owner may read it." };
+    private readonly Option<string> _format = Formats.Option(Formats.Text, Formats.Json);
+
+    private readonly Terminal _terminal;
+
+    private CompareCommand(Terminal terminal)
+    {
+        _terminal = terminal;
+        _rater.AcceptOnlyFromAmong(Same, Different);
+    }
+
+    internal static Command Define(Terminal terminal)
+    {
+        var compare = new CompareCommand(terminal);
+        var command = new Command("compare", "Compare two visits: what changed, whether it is more than measuring error, and what moved the recommendation.")
+        {
+            compare._paths, compare._from, compare._to, compare._rater, compare._picture, compare._format,
+        };
+        command.SetAction(compare.Run);
+        return command;
+    }
+
+    private int Run(ParseResult parsed)
+    {
+        string[] paths = parsed.GetValue(_paths)!;
+        return OneProfile.With(_terminal, paths[0], (knowledge, first) => paths.Length == 1
+            ? OfOne(parsed, knowledge, first)
+            : OneProfile.With(_terminal, paths[1], (_, second) => second.Person == first.Person
+                ? OfTwo(parsed, knowledge, first, second)
+                : Usage($"{paths[0]} is the profile of {first.Person} and {paths[1]} that of {second.Person}, give two profiles of one person")));
+    }
+
+    private int OfOne(ParseResult parsed, Knowledge knowledge, Profile profile)
+    {
+        int last = profile.Sessions.Length, to = parsed.GetValue(_to) ?? last, from = parsed.GetValue(_from) ?? to - 1;
+        return last < 2 ? Usage("There is only one visit, so there is nothing to compare, give a second profile of this person")
+            : from < 1 || to < 1 || from > last || to > last || from == to ? Usage($"There are visits 1 to {last}, give two different ones of these")
+            : Compare(parsed, knowledge, profile, from - 1, to - 1);
+    }
+
+    private int OfTwo(ParseResult parsed, Knowledge knowledge, Profile first, Profile second)
+    {
+        int from = parsed.GetValue(_from) ?? first.Sessions.Length, to = parsed.GetValue(_to) ?? second.Sessions.Length;
+        if (from < 1 || from > first.Sessions.Length || to < 1 || to > second.Sessions.Length)
+        {
+            return Usage($"The first profile has visits 1 to {first.Sessions.Length} and the second 1 to {second.Sessions.Length}, give one of each");
+        }
+
+        var visits = new SameVisits(knowledge.Questions);
+        var both = visits.Together(first, second);
+        int earlier = visits.Find(both, first.Sessions[from - 1]), later = visits.Find(both, second.Sessions[to - 1]);
+        return earlier == later ? Usage("Both profiles give the same visit, so there is nothing to compare, choose with --from and --to") : Compare(parsed, knowledge, both, earlier, later);
+    }
+
+    private int Compare(ParseResult parsed, Knowledge knowledge, Profile profile, int from, int to)
+    {
+        ImmutableArray<Visit> all = [.. profile.Sessions.Select((s, i) => new Visit(i + 1, s.Date, profile.KnownAt(i).Answers))];
+        if (from > to)
+        {
+            return Usage($"Visit {from + 1} of {TrendText.Day(all[from].Date)} comes after visit {to + 1} of {TrendText.Day(all[to].Date)}, give the earlier one first");
+        }
+
+        bool? sameRater = parsed.GetValue(_rater) switch { Same => true, Different => false, _ => null };
+        var advisor = new Advisor(knowledge, new());
+        var comparison = new VisitComparer(knowledge, advisor).Compare(all[from], all[to], sameRater);
+        string person = profile.Person;
+        var trends = Trend.Of(knowledge, all, sameRater);
+        if (parsed.GetValue(_picture) is { } picture && Draw(picture, person, trends) is { } fault)
+        {
+            return fault;
+        }
+
+        if (parsed.GetValue(_format) == Formats.Json)
+        {
+            WriteJson(person, comparison, trends);
+            return ExitCode.Good;
+        }
+
+        var lines = new SpeechLines(_terminal.Output, _terminal.OutputIsTerminal ? _terminal.Width : 0);
+        lines.Lines(new CompareText(knowledge).Lines(comparison, person, sameRater));
+        if (all.Length >= Trend.Fewest)
+        {
+            lines.Line($"Over {all.Length} visits:");
+            lines.Line(TrendText.Firsts(all.Select(v => (v, advisor.Advise(v.Answers)))));
+            lines.Lines(trends.Select(TrendText.Line));
+        }
+
+        return ExitCode.Good;
+    }
+
+    private int? Draw(string file, string person, ImmutableArray<Trend> trends)
+    {
+        if (trends.IsEmpty)
+        {
+            return Usage($"Nothing was measured at {Trend.Fewest} or more visits, so there is nothing to draw, leave --picture out");
+        }
+
+        try
+        {
+            WholeFile.Write(file, Encoding.UTF8.GetBytes(TrendPicture.Svg(person, trends)));
+            return null;
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException or ArgumentException)
+        {
+            _terminal.Error.WriteLine($"{(file.Length == 0 ? "The file" : file)} could not be written, {(e is ArgumentException ? "that is not a file name" : ProfileFile.Reason(e))}.");
+            return ExitCode.InputRefused;
+        }
+    }
+
+    private void WriteJson(string person, Comparison comparison, ImmutableArray<Trend> trends)
+    {
+        using var buffer = new MemoryStream();
+        using (var json = new Utf8JsonWriter(buffer, AdviceJson.Indented))
+        {
+            CompareJson.Write(json, person, comparison, trends);
+        }
+
+        _terminal.Output.WriteLine(Encoding.UTF8.GetString(buffer.ToArray()));
+    }
+
+    private int Usage(string sentence)
+    {
+        _terminal.Error.WriteLine(sentence + ".");
+        return ExitCode.WrongUsage;
+    }
+}

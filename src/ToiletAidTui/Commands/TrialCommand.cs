@@ -1,0 +1,147 @@
+using System.Collections.Immutable;
+using System.CommandLine;
+using System.Globalization;
+using ToiletAid.App.Files;
+using ToiletAid.App.Store;
+using ToiletAid.App.Trials;
+using ToiletAid.App.Wording;
+using ToiletAid.Core;
+using ToiletAid.Core.Advising;
+using ToiletAid.Core.Person;
+using ToiletAidTui.Host;
+using ToiletAidTui.Linear;
+
+namespace ToiletAidTui.Commands;
+
+/// <summary>Records how a plan was tried.</summary>
+internal sealed class TrialCommand
+{
+    private readonly Argument<string> _path = new("PATH") { Description = "Profile." };
+    private readonly Option<string?> _date = new("--date") { Description = "Day of the trial, such as 2026-03-09. Today when left out." };
+    private readonly ImmutableDictionary<string, Option<string?>> _answers;
+    private readonly Terminal _terminal;
+
+    private TrialCommand(Terminal terminal)
+    {
+        _terminal = terminal;
+        _answers = TrialInterview.Ids.ToImmutableDictionary(id => id, id => new Option<string?>("--" + id) { Description = Description(id) });
+    }
+
+    internal static Command Define(Terminal terminal)
+    {
+        var trial = new TrialCommand(terminal);
+        var command = new Command("trial", "Record how a plan was tried, dry and for real. The next ranking uses it.") { trial._path, trial._date };
+        foreach (string id in TrialInterview.Ids)
+        {
+            command.Options.Add(trial._answers[id]);
+        }
+
+        command.SetAction(trial.Run);
+        return command;
+    }
+
+    private static string Description(string id) => id switch
+    {
+        "plan" => "Place of the plan in the shortlist, or id of a kind of aid. What no option says is asked.",
+        "before" => "Help needed until now, code of item GG0130C: 06 to 01, 07, 09, 10, 88, or unknown.",
+        "goal" => "Most help that shall be needed: 06 to 01, or unknown.",
+        "dry" => "Whether it was tried dry and clothed: yes or no.",
+        "real" => "Whether it was tried for real: yes or no.",
+        "real-cleanliness" => "How clean it got: clean, traces, not-clean, or unknown.",
+        _ when id.EndsWith("level", StringComparison.Ordinal) => "Help needed at that try, code of item GG0130C, or unknown.",
+        _ when id.EndsWith("minutes", StringComparison.Ordinal) => "Minutes that the try took, or unknown.",
+        _ when id.EndsWith("effort", StringComparison.Ordinal) => "Effort of the person from 0 to 10, or unknown.",
+        _ => "What went wrong at that try: numbers or ids with commas between them, none, or unknown.",
+    };
+
+    private int Run(ParseResult parsed)
+    {
+        var day = DateOnly.FromDateTime(_terminal.Clock.GetLocalNow().DateTime);
+        if (parsed.GetValue(_date) is { } typed && !DateOnly.TryParseExact(typed, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out day))
+        {
+            return Fault("The value of --date is not a date. Write year, month and day such as 2026-03-09.", ExitCode.WrongUsage);
+        }
+
+        string path = parsed.GetValue(_path)!;
+        return OneProfile.With(_terminal, path, (knowledge, profile) => day < profile.Sessions[^1].Date
+            ? Fault($"The last visit was on {TrendText.Day(profile.Sessions[^1].Date)}, so a trial cannot be on {TrendText.Day(day)}. Give its day with --date.", ExitCode.WrongUsage)
+            : Ask(parsed, knowledge, profile, path, day));
+    }
+
+    private int Ask(ParseResult parsed, Knowledge knowledge, Profile profile, string path, DateOnly day)
+    {
+        var advisor = new Advisor(knowledge, new());
+        var advice = advisor.Advise(profile.Latest.Answers);
+        if (advice.Ranked.IsEmpty)
+        {
+            foreach (string line in advice.Stops.Select(AdviceText.Sentence).DefaultIfEmpty("No plan can be offered on these answers, so there is none to try."))
+            {
+                _terminal.Error.WriteLine(line);
+            }
+
+            return Fault("Nothing was saved.", ExitCode.InputRefused);
+        }
+
+        var lines = new SpeechLines(_terminal.Talk, _terminal.InputIsTerminal ? _terminal.Width : 0);
+        var interview = new TrialInterview(advice.Ranked, knowledge.Trials);
+        lines.Line($"Trial of a plan with {profile.Person}, on {TrendText.Day(day)}. Type help at any question.");
+        var dialogue = new TrialDialogue(interview, lines, new LineReader(_terminal.Input), _terminal.InputIsTerminal, id => Given(parsed, id));
+        var end = dialogue.Run();
+        if (dialogue.Refusal is { } refusal)
+        {
+            return Fault($"{refusal} Nothing was saved.", ExitCode.WrongUsage);
+        }
+
+        if (end != InterviewEnd.Done || interview.Result is not { } trial)
+        {
+            return end switch
+            {
+                InterviewEnd.Quit => Say(lines, "Nothing was saved.", ExitCode.Good),
+                InterviewEnd.Done => Say(lines, "Nothing was tried, so nothing was saved.", ExitCode.Good),
+                _ => Fault($"Input ended at question {interview.Position}, {interview.Asked}. Nothing was saved.", ExitCode.InputRefused),
+            };
+        }
+
+        lines.Lines(new TrialText(knowledge).Lines(new(day, trial)));
+        var session = new Session(day, profile.Latest.Depth, Answers.None) { Trials = [trial] };
+        var (saved, fault) = Save(knowledge, profile, session, path);
+        if (saved is null)
+        {
+            return Fault($"{path} could not be written, {fault}. Nothing was saved.", ExitCode.InputRefused);
+        }
+
+        lines.Line($"Saved as {profile.Person} in {path}.");
+        lines.Lines(TrialText.Moved(interview.Plan!, advisor.Advise(saved.Latest.Answers)));
+        return ExitCode.Good;
+    }
+
+    /// <summary>What an option answers; a try of which anything is said took place.</summary>
+    private string? Given(ParseResult parsed, string id) => parsed.GetValue(_answers[id])
+        ?? (id is "dry" or "real" && _answers.Any(a => a.Key.StartsWith(id + "-", StringComparison.Ordinal) && parsed.GetValue(a.Value) is not null) ? "yes" : null);
+
+    /// <summary>Adds the trial to whatever the file holds by now; gives the whole profile, or why not as the end of a sentence.</summary>
+    private (Profile? Saved, string? Fault) Save(Knowledge knowledge, Profile profile, Session session, string path)
+    {
+        try
+        {
+            var saved = new ProfileStore(knowledge.Questions).Add(path, profile.Person, session, new(profile, 0, Seal.Whole), _terminal.Passphrase.Get);
+            return saved.TryGet(out var now) ? (now.Stored.Profile, null) : (null, saved.Issues[0].Message);
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            return (null, ProfileFile.Reason(e));
+        }
+    }
+
+    private static int Say(SpeechLines lines, string sentence, int code)
+    {
+        lines.Line(sentence);
+        return code;
+    }
+
+    private int Fault(string sentence, int code)
+    {
+        _terminal.Error.WriteLine(sentence);
+        return code;
+    }
+}
