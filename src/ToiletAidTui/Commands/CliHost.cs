@@ -16,7 +16,10 @@ public static class CliHost
     /// <param name="args">Arguments as typed.</param>
     /// <param name="terminal">What it talks to.</param>
     /// <returns>One of <see cref="ExitCode"/>.</returns>
-    public static int Run(string[] args, Terminal terminal)
+    public static int Run(string[] args, Terminal terminal) => Run(args, terminal, keepsPassphrase: false);
+
+    /// <summary>Runs a command, with the passphrase that the terminal has already.</summary>
+    internal static int Run(string[] args, Terminal terminal, bool keepsPassphrase)
     {
         var parsed = Root(terminal).Parse(args);
         if (parsed.Errors.Count > 0)
@@ -25,7 +28,11 @@ public static class CliHost
             return ExitCode.WrongUsage;
         }
 
-        terminal.Passphrase = new(terminal, parsed.GetValue<string?>(PassphraseFile), parsed.GetValue<int?>(PassphraseDescriptor));
+        if (!keepsPassphrase)
+        {
+            terminal.Passphrase = new(terminal, parsed.GetValue<string?>(PassphraseFile), parsed.GetValue<int?>(PassphraseDescriptor));
+        }
+
         try
         {
             return parsed.Invoke(new() { Output = terminal.Output, Error = terminal.Error, EnableDefaultExceptionHandler = false, ProcessTerminationTimeout = null });

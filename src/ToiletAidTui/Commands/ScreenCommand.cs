@@ -70,6 +70,7 @@ internal sealed class ScreenCommand(Terminal terminal, Knowledge knowledge, Advi
     private Desk Desk()
     {
         var files = new ProfileFile(knowledge.Questions);
+        var parts = new AdviceParts(knowledge, advisor, top);
         return new()
         {
             Questions = knowledge.Questions,
@@ -79,7 +80,12 @@ internal sealed class ScreenCommand(Terminal terminal, Knowledge knowledge, Advi
             Passphrase = terminal.Passphrase.GetUnasked,
             Keys = manner.Settings.Keys,
             Today = () => DateOnly.FromDateTime(terminal.Clock.GetLocalNow().DateTime),
-            Result = new AdviceParts(knowledge, advisor, top).Of,
+            Result = parts.Of,
+            Why = parts.Why,
+            Flips = parts.Flips,
+            Kinds = [.. knowledge.Catalogue.Aids.Select(a => (a.Id, a.Name))],
+            Calculators = InnerCommand.Calculators(terminal),
+            Command = words => InnerCommand.Run(terminal, words),
             Settings = (out string? fault) => manner.Reader.Read(new Dictionary<string, string>(), out fault),
             Keep = new UserSettings(manner.Reader.UserPath).Set,
         };

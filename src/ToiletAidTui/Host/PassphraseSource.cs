@@ -24,6 +24,9 @@ public sealed class PassphraseSource(Terminal terminal, string? file, int? descr
     /// <summary>The passphrase as far as it is known without typing: a drawn screen cannot ask for it.</summary>
     public string? GetUnasked() => _asked || file is not null || descriptor is not null ? Get() : null;
 
+    /// <summary>The same source where nobody can type: what is known by now, or what a file says.</summary>
+    internal PassphraseSource WithoutTyping() => new(terminal, file, descriptor) { _known = GetUnasked(), _asked = true };
+
     /// <summary>A new passphrase, typed twice at the terminal; null when there is none or it is not good enough.</summary>
     public string? Choose()
     {

@@ -24,9 +24,27 @@ internal sealed class AdviceParts(Knowledge knowledge, Advisor advisor, int top)
         parts.Add(new("Result", [.. _text.Lines(advice, session.Answers, top)]));
         Add(parts, "Reasons", shown.SelectMany(p => AdviceText.Reasons(p).Prepend(Heading(p))));
         Add(parts, "Cautions", shown.Where(p => !p.Cautions.IsEmpty).SelectMany(p => p.Cautions.Select(AdviceText.Sentence).Prepend(Heading(p))));
+        Add(parts, "Set-up", shown.SelectMany(p => new SetupText(p, session.Answers, knowledge).Steps().Select((step, i) => $"{i + 1}. {step}").Prepend(Heading(p))));
         Add(parts, "Ruled out", advice.RuledOut.Select(a => $"{a.Aid.Name}. {AdviceText.Sentence(a.Reasons[0])}"));
         return parts.ToImmutable();
     }
+
+    /// <summary>Why a kind of aid has its place, and what would put it first.</summary>
+    internal ImmutableArray<string> Why(Session session, string aid)
+    {
+        var advice = advisor.Advise(session.Answers);
+        bool isFirst = aid == advice.Ranked.FirstOrDefault()?.Plan.Aid.Id;
+        return
+        [
+            .. advice.Stops.IsEmpty ? ExplainText.Why(advice, aid) : advice.Stops.Select(AdviceText.Sentence),
+            .. isFirst || !advice.Stops.IsEmpty ? [] : new ExplainText(knowledge).WhyNot(new Explainer(knowledge, advisor).WhyNot(session.Answers, aid)),
+        ];
+    }
+
+    /// <summary>What would change the first place.</summary>
+    internal ImmutableArray<string> Flips(Session session) => advisor.Advise(session.Answers).Ranked.IsEmpty
+        ? ["No plan is in first place."]
+        : [.. new ExplainText(knowledge).Flips(new Explainer(knowledge, advisor).Flips(session.Answers))];
 
     private static string Heading(RankedPlan plan) => $"Place {plan.Rank}. {PlanText.Name(plan.Plan)}.";
 

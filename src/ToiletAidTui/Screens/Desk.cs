@@ -35,6 +35,21 @@ internal sealed class Desk
     /// <summary>The result of a visit, in parts: title and lines; the first part is shown at once.</summary>
     internal required Func<Session, ImmutableArray<ResultPart>> Result { get; init; }
 
+    /// <summary>Why a kind of aid has its place, and what would put it first.</summary>
+    internal required Func<Session, string, ImmutableArray<string>> Why { get; init; }
+
+    /// <summary>What would change the first place.</summary>
+    internal required Func<Session, ImmutableArray<string>> Flips { get; init; }
+
+    /// <summary>Every kind of aid: id and name.</summary>
+    internal required ImmutableArray<(string Id, string Name)> Kinds { get; init; }
+
+    /// <summary>The quick calculators.</summary>
+    internal required ImmutableArray<CalculatorForm> Calculators { get; init; }
+
+    /// <summary>Runs a command of the program; gives its exit code, what it said and what it complained of.</summary>
+    internal required Func<ImmutableArray<string>, (int Code, string Output, string Error)> Command { get; init; }
+
     /// <summary>Reads the settings as they stand.</summary>
     internal required SettingsSource Settings { get; init; }
 

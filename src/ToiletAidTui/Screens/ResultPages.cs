@@ -13,6 +13,8 @@ internal static class ResultPages
         return new ListPage("result", "Result.", First(parts),
         [
             .. Others(parts),
+            .. Questions(shell, visit.Ranked),
+            new("Write a paper", s => Paper(s, visit)),
             new("Save", s => s.Press(new(Act.Save))),
             new("Answers so far", s => s.Press(new(Act.Answers))),
             new("Change the last answer", GoBack),
@@ -25,13 +27,31 @@ internal static class ResultPages
     internal static Page Saved(Shell shell, Profile profile)
     {
         var parts = shell.Desk.Result(profile.Latest);
-        return new ListPage("result", "Result.", First(parts), [.. Others(parts), new("Go back", s => s.Pop())]);
+        return new ListPage("result", "Result.", First(parts), [.. Others(parts), .. Questions(shell, profile.Latest), new("Go back", s => s.Pop())]);
     }
 
     private static ImmutableArray<string> First(ImmutableArray<ResultPart> parts) => parts.IsEmpty ? [] : parts[0].Lines;
 
     private static IEnumerable<Entry> Others(ImmutableArray<ResultPart> parts) =>
         parts.Skip(1).Select(p => new Entry(p.Title, s => s.Push(new TextPage($"result {p.Title}", [$"{p.Title}.", .. p.Lines]))));
+
+    /// <summary>What takes a search, and so is worked out only when it is asked for.</summary>
+    private static Entry[] Questions(Shell shell, Session session) =>
+    [
+        new("What would change this", s => s.Push(new TextPage("what would change this", ["What would change this.", .. s.Desk.Flips(session)]))),
+        new("Why not another kind", s => s.Push(ToolPages.WhyNot(shell, aid => s.Desk.Why(session, aid)))),
+    ];
+
+    private static void Paper(Shell shell, Visit visit)
+    {
+        if (visit.IsUnsaved || visit.Path is not { } path)
+        {
+            shell.Show("A paper is made from what is saved. Save first.");
+            return;
+        }
+
+        shell.Push(ToolPages.Papers(path));
+    }
 
     private static void GoBack(Shell shell)
     {

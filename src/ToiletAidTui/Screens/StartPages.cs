@@ -12,6 +12,8 @@ internal static class StartPages
     [
         new("New assessment", s => s.Push(Depths(null, null))),
         new("Open a saved profile", s => s.Push(Open())),
+        new("Compare two visits", s => s.Push(ToolPages.Compare())),
+        new("Calculators", s => s.Push(ToolPages.Calculators(s))),
         new("Settings", s => s.Push(SettingsPages.Make(s))),
         new("Help", s => s.Press(new(Act.Help))),
         new("Leave", s => s.Press(new(Act.Leave))),
@@ -107,6 +109,8 @@ internal static class StartPages
     [
         new("New visit for this person", s => s.Push(Stopped(s.Desk, stored, path, () => Depths(stored, path)) ?? Depths(stored, path))),
         new("Result of the latest visit", s => s.Push(ResultPages.Saved(s, stored.Profile))),
+        .. stored.Profile.Sessions.Length < 2 ? (Entry[])[] : [new("Compare the last two visits", s => ToolPages.Compared(s, path))],
+        new("Write a paper", s => s.Push(ToolPages.Papers(path))),
         new("Go back", s => s.Pop()),
     ]);
 }

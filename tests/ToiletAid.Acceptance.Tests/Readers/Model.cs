@@ -4,7 +4,9 @@ using ToiletAid.Core.Advising;
 using ToiletAid.Core.Explaining;
 using ToiletAid.Core.Interview;
 using ToiletAid.Core.Person;
+using ToiletAidTui.Commands;
 using ToiletAidTui.FullScreen;
+using ToiletAidTui.Host;
 using ToiletAidTui.Screens;
 using ToiletAidTui.Settings;
 
@@ -23,6 +25,7 @@ internal sealed class Model
         var planner = new QuestionPlanner(knowledge, advisor);
         Func<Depth, Answers, ImmutableArray<Question>> open = all ? (d, answers) => OpenQuestions.Open(knowledge.Questions, d, answers) : planner.Open;
         var files = new ProfileFile(knowledge.Questions);
+        var parts = new AdviceParts(knowledge, advisor, 3);
         var settings = new SettingsReader(_ => null, string.Empty, string.Empty);
         Shell = new(new()
         {
@@ -31,7 +34,12 @@ internal sealed class Model
             Files = files,
             Keys = KeyMap.Make(new Dictionary<string, string>(), out _),
             Today = () => new DateOnly(2026, 3, 9),
-            Result = new AdviceParts(knowledge, advisor, 3).Of,
+            Result = parts.Of,
+            Why = parts.Why,
+            Flips = parts.Flips,
+            Kinds = [.. knowledge.Catalogue.Aids.Select(a => (a.Id, a.Name))],
+            Calculators = InnerCommand.Calculators(Nobody),
+            Command = words => InnerCommand.Run(Nobody, words),
             Settings = (out string? fault) => settings.Read(new Dictionary<string, string>(), out fault),
             Keep = (_, _) => null,
         });
@@ -46,6 +54,8 @@ internal sealed class Model
     }
 
     internal Shell Shell { get; }
+
+    private static Terminal Nobody { get; } = new() { Input = Stream.Null, Output = TextWriter.Null, Error = TextWriter.Null };
 
     /// <summary>The answer line on a terminal of 80 columns.</summary>
     internal string Answer => Shell.Current.Answer(79).Trim();

@@ -15,13 +15,13 @@ public sealed class SpeaksOnceTests
     public void The_start_screen_and_its_keys_are_said_once(string reader)
     {
         using var aloud = new Reader(reader, string.Empty);
-        Said(aloud.Start("Number 1 to 5:"), $"{ModeLine} Toilet aid. Matches a person to the right kind of aid. 1. New assessment 2. Open a saved profile 3. Settings 4. Help 5. Leave Number 1 to 5:");
-        Assert.Equal(["Choice 1 of 5: New assessment"], aloud.Press(Keys.Down));
-        Assert.Equal(["Choice 2 of 5: Open a saved profile"], aloud.Press(Keys.Down));
-        Assert.Equal(["Choice 1 of 5: New assessment"], aloud.Press(Keys.Up));
-        Assert.Equal(["Choice 5 of 5: Leave"], aloud.Press("5"));
-        Assert.Equal(["Choice 4 of 5: Help"], aloud.Press("h"));
-        Assert.Equal(["Choice 1 of 5: New assessment"], aloud.Press(Keys.Home));
+        Said(aloud.Start("Number 1 to 7:"), $"{ModeLine} Toilet aid. Matches a person to the right kind of aid. 1. New assessment 2. Open a saved profile 3. Compare two visits 4. Calculators 5. Settings 6. Help 7. Leave Number 1 to 7:");
+        Assert.Equal(["Choice 1 of 7: New assessment"], aloud.Press(Keys.Down));
+        Assert.Equal(["Choice 2 of 7: Open a saved profile"], aloud.Press(Keys.Down));
+        Assert.Equal(["Choice 1 of 7: New assessment"], aloud.Press(Keys.Up));
+        Assert.Equal(["Choice 7 of 7: Leave"], aloud.Press("7"));
+        Assert.Equal(["Choice 6 of 7: Help"], aloud.Press("h"));
+        Assert.Equal(["Choice 1 of 7: New assessment"], aloud.Press(Keys.Home));
         Said(aloud.Press(Keys.Enter), "How much is asked? 1. Quick, by observation 2. Full, everything that can matter 3. Measured, with goniometer, dynamometer, peg test and tape Number 1 to 3:");
         Assert.Equal(["Nothing is chosen. Number 1 to 3:"], aloud.Press(Keys.Enter));
         Assert.Equal(["Choice 1 of 3: Quick, by observation"], aloud.Press("1"));

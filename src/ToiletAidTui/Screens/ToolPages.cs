@@ -1,0 +1,84 @@
+using System.Collections.Immutable;
+
+namespace ToiletAidTui.Screens;
+
+/// <summary>Screens beside the interview: calculators, comparing two visits, papers.</summary>
+internal static class ToolPages
+{
+    /// <summary>The quick calculators.</summary>
+    internal static Page Calculators(Shell shell) => new ListPage("calculators", "Calculators.", [],
+    [
+        .. shell.Desk.Calculators.Select(c => new Entry(
+            $"{char.ToUpperInvariant(c.Name[0])}{c.Name[1..]}. {c.Description}",
+            s => s.Push(FormPages.Make($"calculator {c.Name}", $"Calculator of {c.Name}.", ["calc", c.Name], c.Fields, "Compute", "Done.")))),
+        new("Go back", s => s.Pop()),
+    ]);
+
+    /// <summary>Asks which profile, then for a second one.</summary>
+    internal static Page Compare() => new EditPage("compare", ["Compare two visits of one person."], "Profile", "Not opened. Profile", (shell, path) =>
+    {
+        if (path.Length == 0)
+        {
+            return "Nothing was typed.";
+        }
+
+        shell.Replace(new EditPage("compare second", ["Compare with a visit in another profile of the same person, or with the one before in this profile."], "Profile, Enter alone for this one", "Not opened. Profile", (s, second) =>
+            Fault(s, second.Length == 0 ? [path] : [path, second], replace: true)));
+        return null;
+    });
+
+    /// <summary>Shows the comparison of the last two visits in a profile.</summary>
+    internal static void Compared(Shell shell, string path)
+    {
+        if (Fault(shell, [path], replace: false) is { } fault)
+        {
+            shell.Show(fault);
+        }
+    }
+
+    /// <summary>A paper about a saved profile.</summary>
+    internal static Page Papers(string path) => FormPages.Make(
+        "paper",
+        "Write a paper. Without a file it is shown.",
+        ["report", path],
+        [
+            new("--kind", "note for the clinic note, sheet for a sheet to leave behind, record for the record system. The note when left out."),
+            new("--for", "Whom a sheet is for: person or helper. The person when left out."),
+            new("--format", "text, markdown or html; json for a record. Text when left out."),
+            new("--plan", "Place of the plan that was taken. The first when left out."),
+            new("--language", "en-GB or en-US."),
+            new("--out", "File to write, such as note.html. Only its owner may read it."),
+        ],
+        "Write or show it",
+        "Written.");
+
+    /// <summary>Every kind of aid, to ask why it is not first.</summary>
+    /// <param name="shell">The screens.</param>
+    /// <param name="about">What is said about a kind.</param>
+    internal static Page WhyNot(Shell shell, Func<string, ImmutableArray<string>> about) => new ListPage("why not", "Why not another kind?", [],
+    [
+        .. shell.Desk.Kinds.Select(k => new Entry(k.Name, s => s.Push(new TextPage("why not this", [$"{k.Name}.", .. about(k.Id)])))),
+        new("Go back", s => s.Pop()),
+    ]);
+
+    private static string? Fault(Shell shell, ImmutableArray<string> paths, bool replace)
+    {
+        var (code, output, error) = shell.Desk.Command(["compare", .. paths]);
+        if (code != 0)
+        {
+            return error.Trim().ReplaceLineEndings(" ");
+        }
+
+        var page = new TextPage("comparison", output.Split('\n', StringSplitOptions.RemoveEmptyEntries));
+        if (replace)
+        {
+            shell.Replace(page);
+        }
+        else
+        {
+            shell.Push(page);
+        }
+
+        return null;
+    }
+}
