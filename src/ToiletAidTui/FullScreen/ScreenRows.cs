@@ -40,7 +40,7 @@ internal sealed class ScreenRows
         // The last column stays free: a character in it makes some terminals start a new row.
         int longest = Math.Max(width - 1, 1);
         string[] head = [.. Wrap(ModeLine(shell.Desk.Keys, longest), longest)];
-        string answerText = shell.IsHidden ? "Enter shows it again." : shell.Current.Answer(longest);
+        string answerText = shell.IsHidden ? shell.HiddenAnswer : shell.Current.Answer(longest);
         string[] answer = [.. Wrap(answerText, longest)];
         string[] error = shell.IsHidden || shell.Current.Error.Length == 0 ? [string.Empty] : [.. Wrap(shell.Current.Error, longest)];
         string[] text = [.. shell.Lines.SelectMany(l => Wrap(l, longest))];

@@ -5,6 +5,7 @@ namespace ToiletAidTui.Screens;
 internal sealed class Shell(Desk desk)
 {
     private readonly Stack<Page> _pages = new();
+    private readonly Curtain _curtain = new(desk.Passphrase);
     private string _warning = string.Empty;
 
     /// <summary>What the screens work with.</summary>
@@ -26,10 +27,13 @@ internal sealed class Shell(Desk desk)
     internal Ending Ending { get; set; }
 
     /// <summary>True while nothing of the visit may be seen.</summary>
-    internal bool IsHidden { get; private set; }
+    internal bool IsHidden => _curtain.IsClosed;
+
+    /// <summary>The answer line while the screen is hidden.</summary>
+    internal string HiddenAnswer => _curtain.Answer;
 
     /// <summary>The lines of the screen with the opening.</summary>
-    internal IReadOnlyList<string> Lines => IsHidden ? ["The screen is hidden."] : Opening.Length > 0 ? [Opening, .. Current.Lines] : Current.Lines;
+    internal IReadOnlyList<string> Lines => IsHidden ? [_curtain.Line] : Opening.Length > 0 ? [Opening, .. Current.Lines] : Current.Lines;
 
     /// <summary>Shows a screen in front of the others.</summary>
     internal void Push(Page page, string opening = "")
@@ -96,12 +100,12 @@ internal sealed class Shell(Desk desk)
         }
     }
 
-    /// <summary>Hides everything until Enter is pressed.</summary>
+    /// <summary>Hides everything until Enter is pressed, or the passphrase is typed where the program was given one.</summary>
     internal void Hide()
     {
         if (!IsHidden)
         {
-            IsHidden = true;
+            _curtain.Close();
             Turn++;
         }
     }
@@ -111,12 +115,7 @@ internal sealed class Shell(Desk desk)
     {
         if (IsHidden)
         {
-            if (key.Act == Act.Enter)
-            {
-                IsHidden = false;
-                Turn++;
-            }
-
+            Turn += _curtain.Press(key) ? 1 : 0;
             return;
         }
 

@@ -18,7 +18,8 @@ internal sealed class Model
     /// <summary>Sets the screens up.</summary>
     /// <param name="depth">Depth of the interview; null for the start screen.</param>
     /// <param name="all">True to ask everything, whether or not it can matter.</param>
-    internal Model(Depth? depth = Depth.Quick, bool all = false)
+    /// <param name="passphrase">The passphrase that the program was given.</param>
+    internal Model(Depth? depth = Depth.Quick, bool all = false, string? passphrase = null)
     {
         var knowledge = BuiltIn.Knowledge();
         var advisor = new Advisor(knowledge, new());
@@ -32,6 +33,7 @@ internal sealed class Model
             Questions = knowledge.Questions,
             Open = open,
             Files = files,
+            Passphrase = () => passphrase,
             Keys = KeyMap.Make(new Dictionary<string, string>(), out _),
             Today = () => new DateOnly(2026, 3, 9),
             Result = parts.Of,
