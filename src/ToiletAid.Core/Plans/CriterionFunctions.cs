@@ -119,8 +119,15 @@ internal sealed class CriterionFunctions(Knowledge knowledge)
     /// <summary>How little it costs in money, water, power and fixtures.</summary>
     internal double Upkeep(Plan plan, PersonView person)
     {
-        double monthly = plan.Methods.Sum(m => Monthly(m, person)) + plan.AddOns.Sum(a => a.Upkeep.Price.Value / (a.Upkeep.LifeYears.Value * 12));
-        double price = plan.Methods.Sum(m => m.Upkeep.Price.Value) + plan.AddOns.Sum(a => a.Upkeep.Price.Value);
+        double addOnsMonthly = 0, addOns = 0;
+        foreach (var addOn in plan.AddOns)
+        {
+            addOnsMonthly += addOn.Upkeep.Price.Value / (addOn.Upkeep.LifeYears.Value * 12);
+            addOns += addOn.Upkeep.Price.Value;
+        }
+
+        double monthly = plan.Methods.Sum(m => Monthly(m, person)) + addOnsMonthly;
+        double price = plan.Methods.Sum(m => m.Upkeep.Price.Value) + addOns;
         double value = 1 / (1 + (monthly / _half));
         value -= Safety.RulesOut.ChangesFixtures(plan) ? _fixtures : 0;
         value -= plan.Aid.Water is { NeedsSocket: true } ? _socket : 0;

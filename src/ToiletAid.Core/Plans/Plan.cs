@@ -23,7 +23,7 @@ public sealed record Plan
     public required Posture Posture { get; init; }
 
     /// <summary>Both methods of the plan, or the one.</summary>
-    public IEnumerable<Aid> Methods => Companion is null ? [Aid] : [Aid, Companion];
+    public PlanMethods Methods => new(Aid, Companion);
 
     /// <summary>True when the plan has the add-on.</summary>
     public bool Has(string addOn) => AddOns.Any(a => a.Id == addOn);
@@ -32,7 +32,19 @@ public sealed record Plan
     public bool Touches(string material) => Methods.Any(m => m.Materials.Contains(material)) || AddOns.Any(a => a.Materials.Contains(material));
 
     /// <summary>Steps that must be remembered.</summary>
-    public int Steps => Methods.Sum(m => m.Steps) + AddOns.Sum(a => a.ExtraSteps);
+    public int Steps
+    {
+        get
+        {
+            int steps = Aid.Steps + (Companion?.Steps ?? 0);
+            foreach (var addOn in AddOns)
+            {
+                steps += addOn.ExtraSteps;
+            }
+
+            return steps;
+        }
+    }
 
     /// <summary>A key that tells any two different plans apart, and sorts them the same everywhere.</summary>
     public string Key => string.Join('+', (string[])[Aid.Id, .. AddOns.Select(a => a.Id)]) + ">" + Companion?.Id + "@" + Posture + "/" + Approach;

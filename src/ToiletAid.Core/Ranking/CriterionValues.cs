@@ -113,7 +113,7 @@ public sealed class CriterionValues
     /// <summary>The weighted sum of every alternative in one draw.</summary>
     /// <param name="draw">0 to <see cref="Draws"/> - 1.</param>
     /// <param name="weights">One weight for each criterion.</param>
-    /// <param name="sums">Receives <see cref="Stride"/> numbers; those beyond the alternatives are minus infinity.</param>
+    /// <param name="sums">Receives <see cref="Stride"/> numbers; those beyond the alternatives mean nothing.</param>
     /// <remarks>An alternative's sum runs over the criteria in ascending number, whatever the width of the machine's vectors.</remarks>
     internal void WeightedSums(int draw, ReadOnlySpan<double> weights, Span<double> sums)
     {
@@ -136,8 +136,6 @@ public sealed class CriterionValues
             low.StoreUnsafe(ref sum, lane);
             high.StoreUnsafe(ref sum, lane + 2);
         }
-
-        sums[Alternatives..Stride].Fill(double.NegativeInfinity);
     }
 
     /// <summary>Refuses weights that belong to another number of criteria.</summary>

@@ -21,7 +21,7 @@ public static class FirstRank
         for (int draw = 0, valueDraw = 0; draw < weights.Count; draw++)
         {
             values.WeightedSums(valueDraw, weights[draw], sums);
-            Count(sums, counts);
+            Count(sums, counts, values.Alternatives);
             valueDraw = valueDraw + 1 == values.Draws ? 0 : valueDraw + 1;
         }
 
@@ -42,19 +42,20 @@ public static class FirstRank
         for (int draw = 0; draw < values.Draws; draw++)
         {
             values.WeightedSums(draw, weights, sums);
-            Count(sums, counts);
+            Count(sums, counts, values.Alternatives);
         }
 
         return Shares(counts, values.Alternatives, values.Draws);
     }
 
     /// <summary>Counts the first, or all who share the first rank.</summary>
-    private static void Count(ReadOnlySpan<double> sums, TieCounts counts)
+    private static void Count(Span<double> sums, TieCounts counts, int alternatives)
     {
-        var best = Vector256.Create(sums);
+        sums[alternatives..].Fill(double.NegativeInfinity);
+        var best = Vector256.Create<double>(sums);
         for (int lane = CriterionValues.Lanes; lane < sums.Length; lane += CriterionValues.Lanes)
         {
-            best = Vector256.MaxNative(best, Vector256.Create(sums[lane..]));
+            best = Vector256.MaxNative(best, Vector256.Create<double>(sums[lane..]));
         }
 
         best = Vector256.MaxNative(best, Vector256.Shuffle(best, Vector256.Create(2L, 3, 0, 1)));
@@ -62,7 +63,7 @@ public static class FirstRank
         int tied = 0, first = 0;
         for (int lane = 0; lane < sums.Length; lane += CriterionValues.Lanes)
         {
-            uint equal = Vector256.Equals(Vector256.Create(sums[lane..]), best).ExtractMostSignificantBits();
+            uint equal = Vector256.Equals(Vector256.Create<double>(sums[lane..]), best).ExtractMostSignificantBits();
             first = equal != 0 ? lane + BitOperations.TrailingZeroCount(equal) : first;
             tied += BitOperations.PopCount(equal);
         }

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using System.Runtime.InteropServices;
 using System.Runtime.Intrinsics;
 
@@ -30,7 +31,6 @@ internal sealed class PairCounts
         _pairs = (ushort)(alternatives * (alternatives - 1) / 2);
         _stride = (alternatives + Lanes - 1) / Lanes * Lanes;
         _singles = new float[_stride];
-        _singles.AsSpan(alternatives).Fill(float.NegativeInfinity);
         _above = new byte[_stride];
         _used = new byte[_stride];
         _used.AsSpan(0, alternatives).Fill(byte.MaxValue);
@@ -45,7 +45,7 @@ internal sealed class PairCounts
     internal bool IsFull => _draws == byte.MaxValue;
 
     /// <summary>Counts a draw.</summary>
-    /// <param name="sums">Sums of the alternatives, and minus infinity up to a whole number of lanes.</param>
+    /// <param name="sums">Sums of the alternatives, and anything up to a whole number of lanes.</param>
     /// <returns>The number of the first, or -1 when some are tied; then only who beat whom was counted, not who stood where.</returns>
     internal int Count(ReadOnlySpan<double> sums)
     {
@@ -98,6 +98,7 @@ internal sealed class PairCounts
         _draws = 0;
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private void Compare(int block)
     {
         ref float singles = ref MemoryMarshal.GetArrayDataReference(_singles);
@@ -138,6 +139,7 @@ internal sealed class PairCounts
         }
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private int Sum()
     {
         int sum = 0;
@@ -153,6 +155,7 @@ internal sealed class PairCounts
     }
 
     /// <summary>Counts who stands where among sixteen, and gives the first of all if it is among them, or -1.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private int Stand(int block)
     {
         ref byte ranks = ref MemoryMarshal.GetArrayDataReference(_ranks);
