@@ -36,7 +36,7 @@ internal sealed class Assessment(Terminal terminal, Manner manner, Depth depth, 
         var visit = Begun(knowledge.Questions, new QuestionPlanner(knowledge, advisor).Open, earlier, each);
         if (manner.Mode == Mode.FullScreen)
         {
-            return new ScreenCommand(terminal, knowledge, advisor, manner, top).Run(visit);
+            return new ScreenCommand(terminal, knowledge, advisor, manner, top, aids).Run(visit);
         }
 
         using var keeper = new Keeper(terminal, _drafts, () => visit);
@@ -48,7 +48,7 @@ internal sealed class Assessment(Terminal terminal, Manner manner, Depth depth, 
         if (end == InterviewEnd.Switch)
         {
             keeper.Dispose();
-            return new ScreenCommand(terminal, knowledge, advisor, manner with { Mode = Mode.FullScreen }, top).Run(visit);
+            return new ScreenCommand(terminal, knowledge, advisor, manner with { Mode = Mode.FullScreen }, top, aids).Run(visit);
         }
 
         int code = end == InterviewEnd.InputEnded && !terminal.InputIsTerminal ? ExitCode.InputRefused : ExitCode.Good;

@@ -72,6 +72,8 @@ public static class CliHost
         };
         var mode = new ModeOptions();
         mode.AddTo(root);
+        var aids = StockOption.Define();
+        root.Options.Add(aids);
         root.SetAction(parsed =>
         {
             if (!terminal.InputIsTerminal || !terminal.OutputIsTerminal)
@@ -85,8 +87,9 @@ public static class CliHost
                 return ExitCode.WrongUsage;
             }
 
-            var knowledge = BuiltIn.Knowledge();
-            return new ScreenCommand(terminal, knowledge, new Advisor(knowledge, new()), manner, 3).Run(null);
+            return StockOption.Over(BuiltIn.Knowledge(), parsed.GetValue(aids), terminal) is { } knowledge
+                ? new ScreenCommand(terminal, knowledge, new Advisor(knowledge, new()), manner, 3, parsed.GetValue(aids)).Run(null)
+                : ExitCode.InputRefused;
         });
         return root;
     }

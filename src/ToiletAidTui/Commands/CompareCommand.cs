@@ -25,6 +25,8 @@ internal sealed class CompareCommand
     private readonly Option<string?> _picture = new("--picture") { Description = "File such as change.svg to draw the measurements of three or more visits in. Only its owner may read it." };
     private readonly Option<string> _format = Formats.Option(Formats.Text, Formats.Json);
 
+    private readonly Option<string?> _aids = StockOption.Define();
+
     private readonly Terminal _terminal;
 
     private CompareCommand(Terminal terminal)
@@ -38,7 +40,7 @@ internal sealed class CompareCommand
         var compare = new CompareCommand(terminal);
         var command = new Command("compare", "Compare two visits: what changed, whether it is more than measuring error, and what moved the recommendation.")
         {
-            compare._paths, compare._from, compare._to, compare._rater, compare._picture, compare._format,
+            compare._paths, compare._from, compare._to, compare._rater, compare._picture, compare._format, compare._aids,
         };
         command.SetAction(compare.Run);
         return command;
@@ -47,9 +49,9 @@ internal sealed class CompareCommand
     private int Run(ParseResult parsed)
     {
         string[] paths = parsed.GetValue(_paths)!;
-        return OneProfile.With(_terminal, paths[0], (knowledge, first) => paths.Length == 1
+        return OneProfile.With(_terminal, paths[0], parsed.GetValue(_aids), (knowledge, first) => paths.Length == 1
             ? OfOne(parsed, knowledge, first)
-            : OneProfile.With(_terminal, paths[1], (_, second) => second.Person == first.Person
+            : OneProfile.With(_terminal, paths[1], null, (_, second) => second.Person == first.Person
                 ? OfTwo(parsed, knowledge, first, second)
                 : Usage($"{paths[0]} is the profile of {first.Person} and {paths[1]} that of {second.Person}, give two profiles of one person")));
     }

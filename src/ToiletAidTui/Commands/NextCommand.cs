@@ -16,9 +16,10 @@ internal static class NextCommand
         var path = new Argument<string>("PATH") { Description = "Profile." };
         var depth = new Option<string?>("--depth") { Description = "How much may be asked: quick, full, measured. That of the session when left out." };
         depth.AcceptOnlyFromAmong([.. Words.All<Depth>()]);
+        var aids = StockOption.Define();
         var format = Formats.Option(Formats.Text, Formats.Json);
-        var command = new Command("next", "Say which question to ask next, and whether any can still change the result.") { path, depth, format };
-        command.SetAction(parsed => OneProfile.With(terminal, parsed.GetValue(path)!, (knowledge, profile) =>
+        var command = new Command("next", "Say which question to ask next, and whether any can still change the result.") { path, depth, format, aids };
+        command.SetAction(parsed => OneProfile.With(terminal, parsed.GetValue(path)!, parsed.GetValue(aids), (knowledge, profile) =>
         {
             var session = profile.Latest;
             var plan = new QuestionPlanner(knowledge, new(knowledge, new())).Plan(Words.Find<Depth>(parsed.GetValue(depth)) ?? session.Depth, session.Answers, judgeEarly: true);

@@ -9,9 +9,17 @@ namespace ToiletAidTui.Commands;
 internal static class OneProfile
 {
     /// <summary>Reads the profile and does something with it, or tells what is wrong with it.</summary>
-    internal static int With(Terminal terminal, string path, Func<Knowledge, Profile, int> action)
+    /// <param name="terminal">What it talks to.</param>
+    /// <param name="path">The profile.</param>
+    /// <param name="stock">File with the clinic's own aids, or null.</param>
+    /// <param name="action">What is done with it.</param>
+    internal static int With(Terminal terminal, string path, string? stock, Func<Knowledge, Profile, int> action)
     {
-        var knowledge = BuiltIn.Knowledge();
+        if (StockOption.Over(BuiltIn.Knowledge(), stock, terminal) is not { } knowledge)
+        {
+            return ExitCode.InputRefused;
+        }
+
         var read = new ProfileFile(knowledge.Questions).Read(path, terminal.Passphrase.Get);
         if (read.TryGet(out var profile))
         {

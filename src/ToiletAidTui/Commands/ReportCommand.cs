@@ -25,6 +25,8 @@ internal sealed class ReportCommand
     private readonly Option<int?> _plan = new("--plan") { Description = "Place of the plan that was taken. The first when left out." };
     private readonly Option<string?> _out = new("--out") { Description = "File to write. Only its owner may read it." };
 
+    private readonly Option<string?> _aids = StockOption.Define();
+
     private readonly Terminal _terminal;
 
     private ReportCommand(Terminal terminal)
@@ -38,7 +40,7 @@ internal sealed class ReportCommand
         var report = new ReportCommand(terminal);
         var command = new Command("report", "Write the clinic note, a sheet to leave behind, or data for the record system.")
         {
-            report._path, report._kind, report._for, report._format, report._plan, report._language, report._out,
+            report._path, report._kind, report._for, report._format, report._plan, report._language, report._out, report._aids,
         };
         command.SetAction(report.Run);
         return command;
@@ -61,7 +63,7 @@ internal sealed class ReportCommand
             return ExitCode.WrongUsage;
         }
 
-        return OneProfile.With(_terminal, parsed.GetValue(_path)!, (knowledge, profile) => Write(parsed, knowledge, profile, kind, format));
+        return OneProfile.With(_terminal, parsed.GetValue(_path)!, parsed.GetValue(_aids), (knowledge, profile) => Write(parsed, knowledge, profile, kind, format));
     }
 
     private int Write(ParseResult parsed, Knowledge knowledge, Profile profile, string kind, string format)

@@ -10,7 +10,7 @@ using ToiletAidTui.Settings;
 namespace ToiletAidTui.Commands;
 
 /// <summary>The program as screens: what is run when a person sits at the terminal.</summary>
-internal sealed class ScreenCommand(Terminal terminal, Knowledge knowledge, Advisor advisor, Manner manner, int top)
+internal sealed class ScreenCommand(Terminal terminal, Knowledge knowledge, Advisor advisor, Manner manner, int top, string? stock)
 {
     private const string ClearAll = "\u001b[H\u001b[2J\u001b[3J";
 
@@ -85,7 +85,7 @@ internal sealed class ScreenCommand(Terminal terminal, Knowledge knowledge, Advi
             Flips = parts.Flips,
             Kinds = [.. knowledge.Catalogue.Aids.Select(a => (a.Id, a.Name))],
             Calculators = InnerCommand.Calculators(terminal),
-            Command = words => InnerCommand.Run(terminal, words),
+            Command = words => InnerCommand.Run(terminal, stock is null || words[0] == "calc" ? words : words.Add($"--aids={stock}")),
             Settings = (out string? fault) => manner.Reader.Read(new Dictionary<string, string>(), out fault),
             Keep = new UserSettings(manner.Reader.UserPath).Set,
         };

@@ -18,6 +18,7 @@ internal sealed class TrialCommand
 {
     private readonly Argument<string> _path = new("PATH") { Description = "Profile." };
     private readonly Option<string?> _date = new("--date") { Description = "Day of the trial, such as 2026-03-09. Today when left out." };
+    private readonly Option<string?> _aids = StockOption.Define();
     private readonly ImmutableDictionary<string, Option<string?>> _answers;
     private readonly Terminal _terminal;
 
@@ -30,7 +31,7 @@ internal sealed class TrialCommand
     internal static Command Define(Terminal terminal)
     {
         var trial = new TrialCommand(terminal);
-        var command = new Command("trial", "Record how a plan was tried, dry and for real. The next ranking uses it.") { trial._path, trial._date };
+        var command = new Command("trial", "Record how a plan was tried, dry and for real. The next ranking uses it.") { trial._path, trial._date, trial._aids };
         foreach (string id in TrialInterview.Ids)
         {
             command.Options.Add(trial._answers[id]);
@@ -63,7 +64,7 @@ internal sealed class TrialCommand
         }
 
         string path = parsed.GetValue(_path)!;
-        return OneProfile.With(_terminal, path, (knowledge, profile) => day < profile.Sessions[^1].Date
+        return OneProfile.With(_terminal, path, parsed.GetValue(_aids), (knowledge, profile) => day < profile.Sessions[^1].Date
             ? Fault($"The last visit was on {TrendText.Day(profile.Sessions[^1].Date)}, so a trial cannot be on {TrendText.Day(day)}. Give its day with --date.", ExitCode.WrongUsage)
             : Ask(parsed, knowledge, profile, path, day));
     }

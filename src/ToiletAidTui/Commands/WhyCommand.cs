@@ -16,9 +16,10 @@ internal static class WhyCommand
     {
         var path = new Argument<string>("PATH") { Description = "Profile." };
         var aid = new Option<string?>("--aid") { Description = "Id of a kind of aid: why is it not first, and what would put it there?" };
+        var aids = StockOption.Define();
         var format = Formats.Option(Formats.Text, Formats.Json);
-        var command = new Command("why", "Say why the first plan is first, why another is not, and what would change it.") { path, aid, format };
-        command.SetAction(parsed => OneProfile.With(terminal, parsed.GetValue(path)!, (knowledge, profile) =>
+        var command = new Command("why", "Say why the first plan is first, why another is not, and what would change it.") { path, aid, format, aids };
+        command.SetAction(parsed => OneProfile.With(terminal, parsed.GetValue(path)!, parsed.GetValue(aids), (knowledge, profile) =>
         {
             string? wanted = parsed.GetValue(aid);
             if (wanted is not null && knowledge.Catalogue.Aids.All(a => a.Id != wanted))

@@ -75,6 +75,22 @@ public sealed class StockOverlayTests
     }
 
     [Fact]
+    public void Every_command_that_advises_on_a_profile_takes_the_stock()
+    {
+        using var folder = new TempFolder();
+        string stock = folder.File("stock.json", WithLength("clinic-wand", 0.42));
+        string person = Two[1];
+
+        foreach (string[] command in (string[][])[["why", person, "--aid", "clinic-wand"], ["report", person], ["next", person], ["compare", DemoPeople.File("visits/g-226-sore-hands")]])
+        {
+            Assert.Equal(0, Cli.Run("", [.. command, "--aids", stock]).Code);
+            Assert.Equal(3, Cli.Run("", [.. command, "--aids", folder.File("none.json")]).Code);
+        }
+
+        Assert.Contains("clinic-wand is not a kind of aid", Cli.Run("", "why", person, "--aid", "clinic-wand").Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_faulty_stock_stops_before_anything_is_ranked_or_asked()
     {
         using var folder = new TempFolder();
