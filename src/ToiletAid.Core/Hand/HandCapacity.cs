@@ -1,4 +1,5 @@
 using ToiletAid.Core.Person;
+using ToiletAid.Core.Randomness;
 
 namespace ToiletAid.Core.Hand;
 

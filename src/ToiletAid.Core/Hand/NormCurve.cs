@@ -1,3 +1,5 @@
+using ToiletAid.Core.Randomness;
+
 namespace ToiletAid.Core.Hand;
 
 /// <summary>How a measure is spread over people: its value at every percentile.</summary>

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using ToiletAid.Core.Evidence;
 using ToiletAid.Core.Person;
+using ToiletAid.Core.Randomness;
 
 namespace ToiletAid.Core.Hand;
 

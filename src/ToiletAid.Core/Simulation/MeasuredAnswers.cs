@@ -13,7 +13,7 @@ internal sealed class MeasuredAnswers(Knowledge knowledge, PeopleModel model)
 {
     private static readonly ImmutableArray<string> OfTheTrunk = ["trunk-flexion", "side-bend", "trunk-rotation"];
 
-    private readonly double[] _ageZ = [.. model.AgeShares.Select(Hand.StandardNormal.Quantile)];
+    private readonly double[] _ageZ = [.. model.AgeShares.Select(StandardNormal.Quantile)];
 
     /// <summary>A number for the question, or null where none is given.</summary>
     internal AnswerValue? Of(Question question, Answers answers, Traits traits, ref RandomDraws draws) => question.Id switch
@@ -84,7 +84,7 @@ internal sealed class MeasuredAnswers(Knowledge knowledge, PeopleModel model)
             double usual = Units.Find(part.Number.Units[0])!.FromSi(knowledge.Body.Numbers.Value($"joint.{joint}.{age}"));
             double trait = OfTheTrunk.Contains(part.Id) ? traits[Traits.Age] : traits[Traits.Shoulder];
             double stiffness = (trait + draws.NextNormal()) / Math.Sqrt(2);
-            double kept = Hand.StandardNormal.Probability(model.JointLossMiddle - stiffness);
+            double kept = StandardNormal.Probability(model.JointLossMiddle - stiffness);
             amounts[part.Id] = Number(part.Number, usual * kept, 5).Amount;
         }
 

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using ToiletAid.Core.Hand;
 using ToiletAid.Core.Randomness;
 
 namespace ToiletAid.Core.Simulation;

@@ -1,5 +1,6 @@
-using System.Text;
 using System.Text.Json;
+using System.Text;
+using ToiletAid.Acceptance.Tests.Store;
 using ToiletAidTui.Commands;
 
 namespace ToiletAid.Acceptance.Tests.Batch;
@@ -183,38 +184,4 @@ public sealed class StreamedRankTests
     }
 
     private static string Code(string line) => JsonDocument.Parse(line).RootElement.GetProperty("person").GetString()!;
-
-    /// <summary>One line of this length, made as it is read.</summary>
-    private sealed class LongLine(long length) : Stream
-    {
-        private long _left = length;
-
-        public override bool CanRead => true;
-
-        public override bool CanSeek => false;
-
-        public override bool CanWrite => false;
-
-        public override long Length => throw new NotSupportedException();
-
-        public override long Position { get => throw new NotSupportedException(); set => throw new NotSupportedException(); }
-
-        public override int Read(byte[] buffer, int offset, int count)
-        {
-            int n = (int)Math.Min(count, _left);
-            buffer.AsSpan(offset, n).Fill((byte)'x');
-            _left -= n;
-            return n;
-        }
-
-        public override void Flush()
-        {
-        }
-
-        public override long Seek(long offset, SeekOrigin origin) => throw new NotSupportedException();
-
-        public override void SetLength(long value) => throw new NotSupportedException();
-
-        public override void Write(byte[] buffer, int offset, int count) => throw new NotSupportedException();
-    }
 }

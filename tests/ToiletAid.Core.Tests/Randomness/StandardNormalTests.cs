@@ -1,7 +1,7 @@
 using CsCheck;
-using ToiletAid.Core.Hand;
+using ToiletAid.Core.Randomness;
 
-namespace ToiletAid.Core.Tests.Hand;
+namespace ToiletAid.Core.Tests.Randomness;
 
 public sealed class StandardNormalTests
 {

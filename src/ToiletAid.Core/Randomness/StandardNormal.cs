@@ -1,6 +1,6 @@
-namespace ToiletAid.Core.Hand;
+namespace ToiletAid.Core.Randomness;
 
-/// <summary>The standard normal distribution, for percentiles and z-scores.</summary>
+/// <summary>The standard normal distribution, for percentiles, z-scores and draws.</summary>
 internal static class StandardNormal
 {
     private const double SplitCentre = 0.425;
