@@ -109,10 +109,14 @@ public sealed class SetupText(RankedPlan ranked, Answers known, Knowledge knowle
             yield return $"Fill it with {"millilitre".ToQuantity((int)Math.Round(reservoir.Value * 1e6))} of water.{refill}";
         }
 
+        string limit = Number(knowledge.Water.LimitCelsius(known.Choice("feeling") != "usual"));
+        if (water is { CanBeWarm: true, LimitsTemperature: true })
+        {
+            yield return $"Before the first use, set the water to its lowest warmth and feel it on the inner arm. Never above {limit} degrees Celsius.";
+        }
+
         if (ranked.Setup.Mix is { IsOutOfReach: false } mix)
         {
-            bool poorly = known.Choice("feeling") != "usual";
-            string limit = Number(knowledge.Water.LimitCelsius(poorly));
             yield return $"For warm water mix {"part".ToQuantity(mix.Parts.Hot)} hot with {mix.Parts.Cold} cold, if the tap gives {Number(knowledge.Water.HotSupplyCelsius)} and {Number(knowledge.Water.ColdSupplyCelsius)} degrees Celsius. Measure it with a thermometer. Never above {limit} degrees Celsius.";
         }
     }
@@ -177,6 +181,10 @@ public sealed class SetupText(RankedPlan ranked, Answers known, Knowledge knowle
             yield return _plan.Aid.Reach == ReachKind.None
                 ? "Work the lever or the button and wash until clean."
                 : $"Wash for about {seconds} at the gentle strength.";
+            if (_plan.Aid.Method == MethodKind.WashAndDry)
+            {
+                yield return "Dry with the air until the skin feels dry. Pat it with soft paper where it stays wet.";
+            }
         }
         else
         {
