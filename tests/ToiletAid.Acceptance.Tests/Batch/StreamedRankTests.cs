@@ -1,5 +1,5 @@
-using System.Text.Json;
 using System.Text;
+using System.Text.Json;
 using ToiletAid.Acceptance.Tests.Store;
 using ToiletAidTui.Commands;
 
