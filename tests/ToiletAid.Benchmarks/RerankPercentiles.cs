@@ -18,6 +18,12 @@ internal static class RerankPercentiles
         var knowledge = BuiltIn.Knowledge();
         var reader = new ProfileFile(knowledge.Questions);
         var sessions = Directory.GetFiles(folder, "*.json").Order(StringComparer.Ordinal).Select(f => reader.Read(f).Value!.Latest).ToList();
+        Run("while asking", knowledge, sessions, AdviceSettings.WhileAsking);
+        Run("with all persons of the result", knowledge, sessions, new());
+    }
+
+    private static void Run(string settings, Core.Knowledge knowledge, List<Session> sessions, AdviceSettings advice)
+    {
         List<double> whole = [], planning = [];
         for (int round = 0; round < Rounds; round++)
         {
@@ -25,17 +31,17 @@ internal static class RerankPercentiles
             planning.Clear();
             foreach (var session in sessions)
             {
-                Walk(knowledge, session, whole, planning);
+                Walk(knowledge, session, advice, whole, planning);
             }
         }
 
-        Print("rank, reasons and next question", whole);
-        Print("next question alone", planning);
+        Print($"{settings}: rank, reasons and next question", whole);
+        Print($"{settings}: next question alone", planning);
     }
 
-    private static void Walk(Core.Knowledge knowledge, Session session, List<double> whole, List<double> planning)
+    private static void Walk(Core.Knowledge knowledge, Session session, AdviceSettings settings, List<double> whole, List<double> planning)
     {
-        var advisor = new Advisor(knowledge, new());
+        var advisor = new Advisor(knowledge, settings);
         var planner = new QuestionPlanner(knowledge, advisor);
         var answers = Answers.None;
         advisor.Advise(answers);

@@ -23,6 +23,7 @@ public sealed class Advisor
     private readonly CriterionFunctions _functions;
     private readonly Dictionary<PriorityOrder, WeightSample> _weights = [];
     private readonly ReachMemory _reach;
+    private (Answers Known, Standing Standing)? _last;
 
     /// <summary>What a straight aid pays is dear to compute, and is asked for only where there is one.</summary>
     private readonly bool _hasStraightAids;
@@ -53,15 +54,13 @@ public sealed class Advisor
     public Advice Advise(Answers known)
     {
         var (order, stated) = Priorities.Of(known);
-        var sample = Weights(order);
         var stops = Stops(known);
         if (!stops.IsEmpty)
         {
-            return new() { Stops = stops, Ranked = [], RuledOut = [], Weights = [.. sample.Set.Centroid], PrioritiesStated = stated };
+            return new() { Stops = stops, Ranked = [], RuledOut = [], Weights = [.. Weights(order).Set.Centroid], PrioritiesStated = stated };
         }
 
-        var (appraiser, _) = Appraise(known, _settings.ValueDraws);
-        var (offered, ruledOut) = Choose(appraiser, sample.Set);
+        var (appraiser, sample, offered, ruledOut) = Stand(known);
         return new()
         {
             Stops = [],
@@ -76,8 +75,7 @@ public sealed class Advisor
     /// <summary>The plan that <see cref="Advise"/> puts first, without how sure that is; null when none can be offered.</summary>
     internal Plan? First(Answers known)
     {
-        var (appraiser, sample) = Appraise(known, _settings.ValueDraws);
-        var (offered, _) = Choose(appraiser, sample.Set);
+        var (appraiser, sample, offered, _) = Stand(known);
         return offered.Count == 0 ? null : new PlanRanking(_knowledge, _settings, appraiser, sample).First(offered);
     }
 
@@ -89,10 +87,23 @@ public sealed class Advisor
             return [];
         }
 
-        var (appraiser, sample) = Appraise(known, _settings.ValueDraws);
-        var (offered, _) = Choose(appraiser, sample.Set);
+        var (appraiser, sample, offered, _) = Stand(known);
         double[] values = offered.Count == 0 ? [] : new PlanRanking(_knowledge, _settings, appraiser, sample).Expected(offered);
         return offered.Select((o, i) => (o.Plan.Aid.Id, Value: values[i])).ToDictionary(p => p.Id, p => p.Value, StringComparer.Ordinal);
+    }
+
+    /// <summary>What is offered on these answers and what is not. Ranking and asking on look at the same answers one after the other, so
+    /// the last is kept.</summary>
+    internal Standing Stand(Answers known)
+    {
+        if (_last is null || !ReferenceEquals(_last.Value.Known, known))
+        {
+            var (appraiser, sample) = Appraise(known, _settings.ValueDraws);
+            var (offered, ruledOut) = Choose(appraiser, sample.Set);
+            _last = (known, new(appraiser, sample, offered, ruledOut));
+        }
+
+        return _last.Value.Standing;
     }
 
     /// <summary>Values plans on these answers.</summary>

@@ -20,6 +20,9 @@ public sealed class QuestionPlanner(Knowledge knowledge, Advisor advisor)
     private static readonly ImmutableArray<string> AboutLength = ["stature", "mass", "joints"];
     private static readonly ImmutableArray<string> AboutStrength = ["grip", "pinch", "age"];
 
+    /// <summary>A planner with the settings meant for it.</summary>
+    public static QuestionPlanner For(Knowledge knowledge) => new(knowledge, new(knowledge, AdviceSettings.WhileAsking));
+
     /// <summary>The questions still to be asked, the next one first; empty when none matters any more.</summary>
     public ImmutableArray<Question> Open(Depth depth, Answers known) => [.. Plan(depth, known).Select(v => v.Question)];
 
@@ -78,9 +81,8 @@ public sealed class QuestionPlanner(Knowledge knowledge, Advisor advisor)
         {
             _knowledge = knowledge;
             _draws = advisor.ValueDraws;
-            (_appraiser, var sample) = advisor.Appraise(known, advisor.ValueDraws);
+            (_appraiser, var sample, _offers, _) = advisor.Stand(known);
             _weights = sample.Set;
-            _offers = advisor.Choose(_appraiser, _weights).Offered;
             _filled = Assumptions.Fill(knowledge.Questions, known);
             _now = Values(_appraiser.Middle, _filled);
             _first = Best(_now);

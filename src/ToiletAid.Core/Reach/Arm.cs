@@ -1,4 +1,5 @@
 using System.Runtime.InteropServices;
+using System.Runtime.Intrinsics;
 
 namespace ToiletAid.Core.Reach;
 
@@ -61,6 +62,16 @@ internal struct Arm
         double x = (p.X * _pelvisLeanCosine) - (p.Z * _pelvisLeanSine);
         double z = (p.X * _pelvisLeanSine) + (p.Z * _pelvisLeanCosine);
         return new Space(x, (p.Y * _pelvisBendCosine) - (z * _pelvisBendSine), (p.Y * _pelvisBendSine) + (z * _pelvisBendCosine));
+    }
+
+    /// <summary>Directions of the seat's frame as the pelvis sees them.</summary>
+    public readonly void ToPelvis(ref ReachSlopes.Points p)
+    {
+        Vector512<double> x = p.X.All, y = p.Y.All;
+        Vector512<double> z = (x * _pelvisLeanSine) + (p.Z.All * _pelvisLeanCosine);
+        p.X.All = (x * _pelvisLeanCosine) - (p.Z.All * _pelvisLeanSine);
+        p.Y.All = (y * _pelvisBendCosine) - (z * _pelvisBendSine);
+        p.Z.All = (y * _pelvisBendSine) + (z * _pelvisBendCosine);
     }
 
     /// <summary>A point of the pelvis as the seat sees it.</summary>

@@ -1,4 +1,5 @@
 using System.Runtime.InteropServices;
+using System.Runtime.Intrinsics;
 
 namespace ToiletAid.Core.Reach;
 
@@ -41,11 +42,8 @@ internal struct ArmSlopes
         s.GripInTrunk[JointVector.Abduction] = Space.Cross(abduction, toGrip);
         s.GripInTrunk[JointVector.Rotation] = Space.Cross(rotation, fore);
         s.GripInTrunk[JointVector.Elbow] = Space.Cross(elbow, fore);
-        for (int i = JointVector.Flexion; i <= JointVector.Elbow; i++)
-        {
-            s.Elbow[i] = i < JointVector.Rotation ? Arm.FromTrunk(s.ElbowInTrunk[i], in q) : default;
-            s.Grip[i] = Arm.FromTrunk(s.GripInTrunk[i], in q);
-        }
+        s.Elbow = FromTrunk(in s.ElbowInTrunk, in q);
+        s.Grip = FromTrunk(in s.GripInTrunk, in q);
 
         var lean = new Space(0, 1, 0);
         var bend = new Space(-q.LeanCosine, 0, q.LeanSine);
@@ -64,18 +62,10 @@ internal struct ArmSlopes
     /// <summary>Slopes of a point as the pelvis sees it, from its slopes in the frame of seat and thighs.</summary>
     public readonly ReachSlopes.Points ToPelvis(in Arm arm, in ReachSlopes.Points slopes, Space point)
     {
-        ReachSlopes.Points seen = default;
-        for (int i = 0; i < JointVector.Count; i++)
-        {
-            Space slope = i switch
-            {
-                JointVector.Lean => slopes[i] - Space.Cross(PelvisLean, point),
-                JointVector.Bend => slopes[i] - Space.Cross(PelvisBend, point),
-                _ => slopes[i],
-            };
-            seen[i] = arm.ToPelvis(slope);
-        }
-
+        ReachSlopes.Points seen = slopes;
+        seen[JointVector.Lean] -= Space.Cross(PelvisLean, point);
+        seen[JointVector.Bend] -= Space.Cross(PelvisBend, point);
+        arm.ToPelvis(ref seen);
         return seen;
     }
 
@@ -83,11 +73,21 @@ internal struct ArmSlopes
     public static ReachSlopes.Points Middle(in ReachSlopes.Points a, in ReachSlopes.Points b)
     {
         ReachSlopes.Points middle = default;
-        for (int i = 0; i < JointVector.Count; i++)
-        {
-            middle[i] = 0.5 * (a[i] + b[i]);
-        }
-
+        middle.X.All = 0.5 * (a.X.All + b.X.All);
+        middle.Y.All = 0.5 * (a.Y.All + b.Y.All);
+        middle.Z.All = 0.5 * (a.Z.All + b.Z.All);
         return middle;
+    }
+
+    /// <summary>Directions turned from the trunk's frame into that of seat and thighs; <see cref="Arm.FromTrunk"/> does it for one.</summary>
+    private static ReachSlopes.Points FromTrunk(in ReachSlopes.Points p, in JointAngles q)
+    {
+        Vector512<double> x = (p.X.All * q.TwistCosine) - (p.Y.All * q.TwistSine), y = (p.X.All * q.TwistSine) + (p.Y.All * q.TwistCosine);
+        Vector512<double> z = (p.Z.All * q.BendCosine) - (y * q.BendSine);
+        ReachSlopes.Points turned = default;
+        turned.X.All = (x * q.LeanCosine) + (z * q.LeanSine);
+        turned.Y.All = (y * q.BendCosine) + (p.Z.All * q.BendSine);
+        turned.Z.All = (z * q.LeanCosine) - (x * q.LeanSine);
+        return turned;
     }
 }

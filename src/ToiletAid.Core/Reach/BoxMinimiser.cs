@@ -1,4 +1,4 @@
-using System.Runtime.CompilerServices;
+using System.Runtime.Intrinsics;
 
 namespace ToiletAid.Core.Reach;
 
@@ -35,9 +35,8 @@ internal static class BoxMinimiser
         bool hopeless = false;
         for (int round = 0; round < rounds && weak < 2 && !hopeless; round++)
         {
-            SymmetricMatrix curvature = default;
             objective.Slopes(in angles, in here, out ReachSlopes slopes);
-            AddCurvature(in objective, in here, in slopes, ref curvature);
+            SymmetricMatrix curvature = Curvature(in objective, in here, in slopes);
             bool moved = false;
             for (int attempt = 0; attempt < 14 && !moved; attempt++)
             {
@@ -87,34 +86,24 @@ internal static class BoxMinimiser
 
     /// <summary>Curvature: of the distance to where the way touches (across the line, one over the distance), of the squares of the
     /// depths, and of the handle's bend.</summary>
-    private static void AddCurvature(in ReachObjective objective, in ReachTrial here, in ReachSlopes slopes, ref SymmetricMatrix curvature)
+    private static SymmetricMatrix Curvature(in ReachObjective objective, in ReachTrial here, in ReachSlopes slopes)
     {
+        SymmetricMatrix curvature = default;
         Space line = here.Grip - here.Touch;
         double inverse = 1 / Math.Max(line.Length, 0.006 * objective.Unit);
-        Space n = inverse * line;
         JointVector along = default;
+        along.All = slopes.Grip.Along(inverse * line);
         for (int i = 0; i < N; i++)
         {
-            along[i] = Space.Dot(n, slopes.Grip[i]);
-            Space grip = inverse * slopes.Grip[i];
-            double share = inverse * along[i];
-            ref double row = ref curvature.Row(i);
-            for (int j = 0; j <= i; j++)
-            {
-                Unsafe.Add(ref row, j) += Space.Dot(grip, slopes.Grip[j]) - (share * along[j]);
-            }
+            curvature.Row(i) = slopes.Grip.Along(inverse * slopes.Grip[i]) - (inverse * along[i] * along.All);
         }
 
         double pressure = 2 * objective.Pressure(here.Pressed);
         JointVector total = default;
         for (int k = 0; k < slopes.Count; k++)
         {
-            double twice = 2 * here.Depth[slopes.Which[k]];
             curvature.Add(pressure, in slopes.Depth[k]);
-            for (int i = 0; i < N; i++)
-            {
-                total[i] += twice * slopes.Depth[k][i];
-            }
+            total.All += 2 * here.Depth[slopes.Which[k]] * slopes.Depth[k].All;
         }
 
         if (slopes.Count > 0)
@@ -127,6 +116,8 @@ internal static class BoxMinimiser
             curvature.Add(2 * objective.BendCost, in slopes.Tilt);
             curvature.Add(2 * objective.BendCost, in slopes.Turn);
         }
+
+        return curvature;
     }
 
     /// <summary>The damped step from a point, cut off at the limits, and the change that the model expects of it.</summary>
@@ -139,46 +130,30 @@ internal static class BoxMinimiser
         out double expected)
     {
         // Bits of the joints that are held at a limit.
-        uint held = 0;
+        Vector512<double> at = q.All;
+        uint held = (uint)((Vector512.LessThanOrEqual(at, box.Low.All) & Vector512.GreaterThan(slope.All, default))
+            | (Vector512.GreaterThanOrEqual(at, box.High.All) & Vector512.LessThan(slope.All, default))).ExtractMostSignificantBits();
         JointVector step = default;
-        for (int i = 0; i < N; i++)
-        {
-            held |= (q[i] <= box.Low[i] && slope[i] > 0) || (q[i] >= box.High[i] && slope[i] < 0) ? 1u << i : 0;
-        }
 
         // Where the step would leave the box it goes to the limit, and the others are solved again around that.
-        bool again = true;
-        for (int pass = 0; pass < 4 && again; pass++)
+        for (int pass = 0; pass < 4; pass++)
         {
-            again = false;
-            JointVector free = step;
-            curvature.SolveFree(held, damping, in slope, ref free);
-            for (int i = 0; i < N; i++)
+            curvature.SolveFree(held, damping, in slope, ref step);
+            Vector512<double> there = at + step.All, inside = box.Clamp(there);
+            uint outside = ~held & (uint)(~Vector512.Equals(there, inside)).ExtractMostSignificantBits();
+            step.All = Vector512.ConditionalSelect(Vector512.Equals(there, inside), step.All, inside - at);
+            if (outside == 0)
             {
-                if ((held & (1u << i)) != 0)
-                {
-                    continue;
-                }
-
-                double there = q[i] + free[i], inside = Math.Min(Math.Max(there, box.Low[i]), box.High[i]);
-                step[i] = inside - q[i];
-                if (inside != there)
-                {
-                    held |= 1u << i;
-                    again = true;
-                }
+                break;
             }
+
+            held |= outside;
         }
 
         JointVector next = default;
-        expected = 0;
-        for (int i = 0; i < N; i++)
-        {
-            next[i] = Math.Min(Math.Max(q[i] + step[i], box.Low[i]), box.High[i]);
-            step[i] = next[i] - q[i];
-            expected += slope[i] * step[i];
-        }
-
+        next.All = box.Clamp(at + step.All);
+        step.All = next.All - at;
+        expected = JointVector.Dot(in slope, in step);
         expected += 0.5 * curvature.Along(in step);
         return next;
     }

@@ -6,37 +6,52 @@ namespace ToiletAid.Core.Reach;
 [StructLayout(LayoutKind.Auto)]
 internal struct JointAngles
 {
-    public double LeanSine;
-    public double LeanCosine;
-    public double BendSine;
-    public double BendCosine;
-    public double TwistSine;
-    public double TwistCosine;
-    public double FlexionSine;
-    public double FlexionCosine;
-    public double AbductionSine;
-    public double AbductionCosine;
-    public double RotationSine;
-    public double RotationCosine;
-    public double ElbowSine;
-    public double ElbowCosine;
-    public double PelvisLeanSine;
-    public double PelvisLeanCosine;
+    private JointVector _sines;
+    private JointVector _cosines;
+
     public double PelvisBendSine;
     public double PelvisBendCosine;
 
+    public readonly double LeanSine => _sines[JointVector.Lean];
+
+    public readonly double LeanCosine => _cosines[JointVector.Lean];
+
+    public readonly double BendSine => _sines[JointVector.Bend];
+
+    public readonly double BendCosine => _cosines[JointVector.Bend];
+
+    public readonly double TwistSine => _sines[JointVector.Twist];
+
+    public readonly double TwistCosine => _cosines[JointVector.Twist];
+
+    public readonly double FlexionSine => _sines[JointVector.Flexion];
+
+    public readonly double FlexionCosine => _cosines[JointVector.Flexion];
+
+    public readonly double AbductionSine => _sines[JointVector.Abduction];
+
+    public readonly double AbductionCosine => _cosines[JointVector.Abduction];
+
+    public readonly double RotationSine => _sines[JointVector.Rotation];
+
+    public readonly double RotationCosine => _cosines[JointVector.Rotation];
+
+    public readonly double ElbowSine => _sines[JointVector.Elbow];
+
+    public readonly double ElbowCosine => _cosines[JointVector.Elbow];
+
+    // The place without a joint carries the pelvis's lean.
+    public readonly double PelvisLeanSine => _sines[JointVector.Count];
+
+    public readonly double PelvisLeanCosine => _cosines[JointVector.Count];
+
     public static JointAngles Of(in JointVector q, double pelvisLean, double pelvisBend)
     {
+        JointVector turns = q;
+        turns[JointVector.Count] = pelvisLean * q[JointVector.Lean];
         JointAngles a = default;
-        (a.LeanSine, a.LeanCosine) = Math.SinCos(q[JointVector.Lean]);
-        (a.BendSine, a.BendCosine) = Math.SinCos(q[JointVector.Bend]);
-        (a.TwistSine, a.TwistCosine) = Math.SinCos(q[JointVector.Twist]);
-        (a.FlexionSine, a.FlexionCosine) = Math.SinCos(q[JointVector.Flexion]);
-        (a.AbductionSine, a.AbductionCosine) = Math.SinCos(q[JointVector.Abduction]);
-        (a.RotationSine, a.RotationCosine) = Math.SinCos(q[JointVector.Rotation]);
-        (a.ElbowSine, a.ElbowCosine) = Math.SinCos(q[JointVector.Elbow]);
-        (a.PelvisLeanSine, a.PelvisLeanCosine) = Math.SinCos(pelvisLean * q[JointVector.Lean]);
-        (a.PelvisBendSine, a.PelvisBendCosine) = Math.SinCos(pelvisBend * q[JointVector.Bend]);
+        (a._sines.All, a._cosines.All) = Sines.Of(turns.All);
+        (a.PelvisBendSine, a.PelvisBendCosine) = pelvisBend == 0 ? (0, 1) : Math.SinCos(pelvisBend * q[JointVector.Bend]);
         return a;
     }
 
@@ -44,36 +59,20 @@ internal struct JointAngles
     public readonly JointAngles Nudged(int joint, double step, double pelvisLean, double pelvisBend)
     {
         JointAngles a = this;
-        switch (joint)
+        a.Turn(joint, step);
+        if (joint == JointVector.Lean)
         {
-            case JointVector.Lean:
-                Turn(ref a.LeanSine, ref a.LeanCosine, step);
-                Turn(ref a.PelvisLeanSine, ref a.PelvisLeanCosine, step * pelvisLean);
-                break;
-            case JointVector.Bend:
-                Turn(ref a.BendSine, ref a.BendCosine, step);
-                Turn(ref a.PelvisBendSine, ref a.PelvisBendCosine, step * pelvisBend);
-                break;
-            case JointVector.Twist:
-                Turn(ref a.TwistSine, ref a.TwistCosine, step);
-                break;
-            case JointVector.Flexion:
-                Turn(ref a.FlexionSine, ref a.FlexionCosine, step);
-                break;
-            case JointVector.Abduction:
-                Turn(ref a.AbductionSine, ref a.AbductionCosine, step);
-                break;
-            case JointVector.Rotation:
-                Turn(ref a.RotationSine, ref a.RotationCosine, step);
-                break;
-            default:
-                Turn(ref a.ElbowSine, ref a.ElbowCosine, step);
-                break;
+            a.Turn(JointVector.Count, step * pelvisLean);
+        }
+        else if (joint == JointVector.Bend)
+        {
+            double turn = step * pelvisBend;
+            (a.PelvisBendSine, a.PelvisBendCosine) = (PelvisBendSine + (turn * PelvisBendCosine), PelvisBendCosine - (turn * PelvisBendSine));
         }
 
         return a;
     }
 
-    private static void Turn(ref double sine, ref double cosine, double step) =>
-        (sine, cosine) = (sine + (step * cosine), cosine - (step * sine));
+    private void Turn(int place, double step) =>
+        (_sines[place], _cosines[place]) = (_sines[place] + (step * _cosines[place]), _cosines[place] - (step * _sines[place]));
 }

@@ -1,4 +1,5 @@
 using System.Runtime.InteropServices;
+using System.Runtime.Intrinsics;
 
 namespace ToiletAid.Core.Reach;
 
@@ -13,13 +14,13 @@ internal struct JointBox
     public readonly JointVector Clamp(in JointVector q)
     {
         JointVector result = default;
-        for (int i = 0; i < JointVector.Count; i++)
-        {
-            result[i] = Math.Min(Math.Max(q[i], Low[i]), High[i]);
-        }
+        result.All = Clamp(q.All);
 
         return result;
     }
+
+    /// <inheritdoc cref="Clamp(in JointVector)"/>
+    public readonly Vector512<double> Clamp(Vector512<double> q) => Vector512.MinNative(Vector512.MaxNative(q, Low.All), High.All);
 
     /// <summary>The point at shares 0 to 1 of each range.</summary>
     public readonly JointVector At(in JointVector share)

@@ -1,10 +1,12 @@
 using System.Runtime.CompilerServices;
+using System.Runtime.Intrinsics;
 
 namespace ToiletAid.Core.Reach;
 
 /// <summary>Seven numbers, one for each joint variable, without a heap object: lean, bend, twist, shoulder flexion, abduction,
 /// internal rotation, elbow flexion.</summary>
-[InlineArray(Count)]
+/// <remarks>An eighth place fills up to what the processor computes at once. It stays 0.</remarks>
+[InlineArray(Places)]
 internal struct JointVector
 {
     public const int Count = 7;
@@ -15,6 +17,9 @@ internal struct JointVector
     public const int Abduction = 4;
     public const int Rotation = 5;
     public const int Elbow = 6;
+
+    /// <summary>Places kept, the last one without a joint.</summary>
+    internal const int Places = 8;
 
     private double _first;
 
@@ -27,6 +32,24 @@ internal struct JointVector
         this[Abduction] = abduction;
         this[Rotation] = rotation;
         this[Elbow] = elbow;
+    }
+
+    /// <summary>All places at once.</summary>
+    public Vector512<double> All
+    {
+        readonly get => Unsafe.As<JointVector, Vector512<double>>(ref Unsafe.AsRef(in this));
+        set => Unsafe.As<JointVector, Vector512<double>>(ref Unsafe.AsRef(in this)) = value;
+    }
+
+    /// <summary>Sum over the joints of the products, always in the same order.</summary>
+    public static double Dot(in JointVector a, in JointVector b) => Sum(a.All * b.All);
+
+    /// <summary>Sum of all places. The library's own sum may take another order on another processor.</summary>
+    public static double Sum(Vector512<double> v)
+    {
+        Vector256<double> four = v.GetLower() + v.GetUpper();
+        Vector128<double> two = four.GetLower() + four.GetUpper();
+        return two.ToScalar() + two.GetElement(1);
     }
 
     public readonly ReachPose ToPose() => new(this[Lean], this[Bend], this[Twist], this[Flexion], this[Abduction], this[Rotation], this[Elbow]);

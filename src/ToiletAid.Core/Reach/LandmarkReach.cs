@@ -61,7 +61,7 @@ internal sealed class LandmarkReach(ReachNumbers numbers, PersonModel model)
             person = model.Middle(middle, 1, 0);
             Set(in person, landmark, out objective, out box);
             JointVector q = pose;
-            if (ReachSolver.Follow(in objective, in box, Approach.Behind, in leaders, ref q) <= Hand(in person))
+            if (ReachSolver.Follow(in objective, in box, Approach.Behind, 0, in leaders, ref q) <= Hand(in person))
             {
                 (high, pose) = (middle, q);
             }
@@ -92,7 +92,7 @@ internal sealed class LandmarkReach(ReachNumbers numbers, PersonModel model)
             person = model.Middle(behind, middle, 0);
             Set(in person, landmark, out objective, out box);
             JointVector q = pose;
-            if (ReachSolver.Follow(in objective, in box, Approach.Behind, in leaders, ref q) <= Hand(in person))
+            if (ReachSolver.Follow(in objective, in box, Approach.Behind, 0, in leaders, ref q) <= Hand(in person))
             {
                 (high, pose) = (middle, q);
             }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.InteropServices;
 using ToiletAid.Core.Person;
 
 namespace ToiletAid.Core.Reach;
@@ -54,6 +55,7 @@ internal sealed class NeedSolver(
             LowLength = sorted.Length == 0 ? length : Quantile(sorted, 0.1),
             HighLength = sorted.Length == 0 ? length : Quantile(sorted, 0.9),
             Draws = lengths,
+            Sorted = ImmutableCollectionsMarshal.AsImmutableArray(sorted),
             HandReach = hands,
             Stroke = _stroke,
             SharePossible = sorted.Length == 0 ? (possible ? 1 : 0) : (double)sorted.Count(double.IsFinite) / sorted.Length,
@@ -69,13 +71,15 @@ internal sealed class NeedSolver(
     {
         double[] lengths = new double[draws.Length];
         JointVector last = leaders.Poses[0];
-        foreach (int i in approach == Approach.Front ? _byFront : _byBehind)
+        int[] order = approach == Approach.Front ? _byFront : _byBehind;
+        for (int turn = 0; turn < order.Length; turn++)
         {
+            int i = order[turn];
             lengths[i] = double.PositiveInfinity;
             if (PostureSetting.Prepare(numbers, place, approach, in draws[i], _precautions, out JointBox box, out Scene scene) is null)
             {
                 var objective = new ReachObjective(in draws[i].Body, in scene);
-                double way = ReachSolver.Follow(in objective, in box, approach, in leaders, ref last);
+                double way = ReachSolver.Follow(in objective, in box, approach, turn, in leaders, ref last);
                 lengths[i] = way <= draws[i].Body.LongestWay ? way + _stroke : double.PositiveInfinity;
             }
         }

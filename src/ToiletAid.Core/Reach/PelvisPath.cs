@@ -51,20 +51,22 @@ internal struct PelvisPath
 
         double r = q.Length;
         Space across = q - (along * u);
-        double w = across.Length;
-        double angle = Math.Atan2(w, along);
+        double w = across.Length, aside = w;
         if (w < 1e-12)
         {
             // Exactly opposite the target all ways around are planes of symmetry; the one through front and back is taken.
             (across, w) = (new Space(-u.Z, 0, u.X), Math.Sqrt((u.X * u.X) + (u.Z * u.Z)));
         }
 
-        double hidden = angle - (r > 1 ? Math.Atan(Math.Sqrt((r * r) - 1)) : 0);
-        if (hidden <= 0)
+        // The angle at the centre between target and eye, less that between tangent point and eye, as one angle.
+        double tangent = r > 1 ? Math.Sqrt((r * r) - 1) : 0;
+        double sine = aside - (along * tangent), cosine = along + (aside * tangent);
+        if (sine <= 0 && cosine >= 0)
         {
             return path;
         }
 
+        double hidden = Math.Atan2(sine, cosine);
         Space unit = (1 / w) * across;
         var v = new Space(unit.X * body.PelvisForward, unit.Y * body.PelvisSideways, unit.Z * body.PelvisUp);
         (double s, double k) = Math.SinCos(hidden / 6);

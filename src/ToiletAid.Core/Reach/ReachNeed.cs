@@ -34,6 +34,9 @@ public sealed record ReachNeed
     /// <summary>Needed lengths, m, +infinity where there is no way; index i is the same plausible person in every posture and approach.</summary>
     public ImmutableArray<double> Draws { get; init; } = [];
 
+    /// <summary>The same lengths, shortest first, so that counting how many are short enough is quick.</summary>
+    internal ImmutableArray<double> Sorted { get; init; } = [];
+
     /// <summary>How far the bare hand reaches past its grip centre in each draw, m; shared by all needs of one report.</summary>
     public ImmutableArray<double> HandReach { get; init; } = [];
 
@@ -71,15 +74,14 @@ public sealed record ReachNeed
         }
 
         double usable = shape == AidShape.Straight ? length - StraightExtra : length;
-        return Share(i => Draws[i] <= usable, MiddleLength <= usable);
+        return !Allowed ? 0
+            : Draws.IsEmpty ? (MiddleLength <= usable ? 1 : 0)
+            : (double)NotLongerThan(usable) / Draws.Length;
     }
 
     /// <summary>Probability that the bare hand gets there: the path is no longer than the hand reaches past its grip centre.</summary>
     /// <returns>0 to 1; 0 when forbidden.</returns>
-    public double ProbabilityBareHand() =>
-        Share(i => Draws[i] - Stroke <= HandReach[i], MissingForBareHand <= 0);
-
-    private double Share(Func<int, bool> holds, bool middleHolds)
+    public double ProbabilityBareHand()
     {
         if (!Allowed)
         {
@@ -88,15 +90,27 @@ public sealed record ReachNeed
 
         if (Draws.IsEmpty)
         {
-            return middleHolds ? 1 : 0;
+            return MissingForBareHand <= 0 ? 1 : 0;
         }
 
         int count = 0;
         for (int i = 0; i < Draws.Length; i++)
         {
-            count += holds(i) ? 1 : 0;
+            count += Draws[i] - Stroke <= HandReach[i] ? 1 : 0;
         }
 
         return (double)count / Draws.Length;
+    }
+
+    private int NotLongerThan(double length)
+    {
+        int low = 0, high = Sorted.Length;
+        while (low < high)
+        {
+            int middle = (low + high) / 2;
+            (low, high) = Sorted[middle] <= length ? (middle + 1, high) : (low, middle);
+        }
+
+        return low;
     }
 }

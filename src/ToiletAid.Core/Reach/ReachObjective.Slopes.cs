@@ -1,4 +1,6 @@
 using System.Numerics;
+using System.Runtime.CompilerServices;
+using System.Runtime.Intrinsics;
 
 namespace ToiletAid.Core.Reach;
 
@@ -15,14 +17,16 @@ internal readonly partial struct ReachObjective
     /// <param name="slopes">The slopes.</param>
     public void Slopes(in JointAngles angles, in ReachTrial here, out ReachSlopes slopes)
     {
-        slopes = default;
+        // Depths are filled in one by one; clearing all places beforehand would take as long as some of them.
+        Unsafe.SkipInit(out slopes);
+        (slopes.Value, slopes.Tilt, slopes.Turn, slopes.Count) = (default, default, default, 0);
         Arm arm = Arm.At(in _body, in angles);
         ArmSlopes moves = ArmSlopes.At(in _body, in angles, in arm, _scene.PelvisLean, _scene.PelvisBend);
         slopes.Grip = moves.ToPelvis(in arm, in moves.Grip, arm.Grip);
         if (_scene.TargetOnTrunk)
         {
             Space line = here.Grip - _scene.Target;
-            Along((1 / Math.Max(line.Length, 1e-9)) * line, in slopes.Grip, ref slopes.Value);
+            slopes.Value.All = slopes.Grip.Along((1 / Math.Max(line.Length, 1e-9)) * line);
         }
         else
         {
@@ -37,7 +41,7 @@ internal readonly partial struct ReachObjective
         for (uint rest = bits & (Solids | Others); rest != 0; rest &= rest - 1)
         {
             int depth = BitOperations.TrailingZeroCount(rest);
-            SolidSlopes(in arm, in moves, depth, rise, risePerBend, ref slopes.Depth[slopes.Count]);
+            SolidSlopes(in arm, in moves, depth, rise, risePerBend, out slopes.Depth[slopes.Count]);
             slopes.Which[slopes.Count++] = depth;
         }
 
@@ -49,7 +53,7 @@ internal readonly partial struct ReachObjective
                 (Wedge(grip with { X = grip.X + Nudge }) - wedge) / Nudge,
                 (Wedge(grip with { Y = grip.Y + Nudge }) - wedge) / Nudge,
                 0);
-            Along(slope, in slopes.Grip, ref slopes.Depth[slopes.Count]);
+            slopes.Depth[slopes.Count].All = slopes.Grip.Along(slope);
             slopes.Which[slopes.Count++] = ReachTrial.Depths.Wedge;
         }
 
@@ -59,25 +63,13 @@ internal readonly partial struct ReachObjective
         }
 
         double pressure = 2 * Pressure(here.Pressed);
-        for (int i = 0; i < JointVector.Count; i++)
+        Vector512<double> sum = slopes.Value.All + (2 * BendCost * ((here.Tilt * slopes.Tilt.All) + (here.Turn * slopes.Turn.All)));
+        for (int k = 0; k < slopes.Count; k++)
         {
-            double sum = slopes.Value[i] + (2 * BendCost * ((here.Tilt * slopes.Tilt[i]) + (here.Turn * slopes.Turn[i])));
-            for (int k = 0; k < slopes.Count; k++)
-            {
-                sum += pressure * here.Depth[slopes.Which[k]] * slopes.Depth[k][i];
-            }
-
-            slopes.Value[i] = sum;
+            sum += pressure * here.Depth[slopes.Which[k]] * slopes.Depth[k].All;
         }
-    }
 
-    /// <summary>Adds a slope with a point, carried over to the joints.</summary>
-    private static void Along(Space slope, in ReachSlopes.Points moves, ref JointVector sum)
-    {
-        for (int i = 0; i < JointVector.Count; i++)
-        {
-            sum[i] += Space.Dot(slope, moves[i]);
-        }
+        slopes.Value.All = sum;
     }
 
     /// <summary>Slopes of the length of the way, of the depth of a straight line, and of the points of the way in the seat.</summary>
@@ -87,7 +79,7 @@ internal readonly partial struct ReachObjective
         Space grip = here.Grip;
         if (!_scene.Straight && (here.Pressing() & OnSeat) == 0)
         {
-            Along(LengthSlope(in here), in slopes.Grip, ref slopes.Value);
+            slopes.Value.All = slopes.Grip.Along(LengthSlope(in here));
             return;
         }
 
@@ -97,16 +89,16 @@ internal readonly partial struct ReachObjective
         PelvisPath z = PelvisPath.To(in _body, _scene.Target, grip with { Z = grip.Z + Nudge });
         if (_scene.Straight)
         {
-            Along(Difference(x.Straight, y.Straight, z.Straight, path.Straight), in slopes.Grip, ref slopes.Value);
+            slopes.Value.All = slopes.Grip.Along(Difference(x.Straight, y.Straight, z.Straight, path.Straight));
             if (here.Depth[ReachTrial.Depths.Straight] > 0)
             {
-                Along(Difference(x.Depth, y.Depth, z.Depth, path.Depth), in slopes.Grip, ref slopes.Depth[slopes.Count]);
+                slopes.Depth[slopes.Count].All = slopes.Grip.Along(Difference(x.Depth, y.Depth, z.Depth, path.Depth));
                 slopes.Which[slopes.Count++] = ReachTrial.Depths.Straight;
             }
         }
         else
         {
-            Along(Difference(x.Length, y.Length, z.Length, path.Length), in slopes.Grip, ref slopes.Value);
+            slopes.Value.All = slopes.Grip.Along(Difference(x.Length, y.Length, z.Length, path.Length));
         }
 
         for (int k = 0; k < 3; k++)
@@ -115,7 +107,7 @@ internal readonly partial struct ReachObjective
             if (here.Depth[depth] > 0)
             {
                 Space p = Point(in path, k);
-                PointOnSeat(in arm, in moves, in slopes.Grip, p, Point(in x, k), Point(in y, k), Point(in z, k), ref slopes.Depth[slopes.Count]);
+                PointOnSeat(in arm, in moves, in slopes.Grip, p, Point(in x, k), Point(in y, k), Point(in z, k), out slopes.Depth[slopes.Count]);
                 slopes.Which[slopes.Count++] = depth;
             }
         }
@@ -157,7 +149,7 @@ internal readonly partial struct ReachObjective
         Space x,
         Space y,
         Space z,
-        ref JointVector sum)
+        out JointVector sum)
     {
         double thin = 0.25 * _body.HandRadius, rise = arm.Rise * _body.ThighOut;
         Space seen = arm.FromPelvis(p);
@@ -169,26 +161,24 @@ internal readonly partial struct ReachObjective
             depth);
         double perRise = (ThinDepth(seen, thin, rise + Nudge) - depth) / Nudge;
         (Space dx, Space dy, Space dz) = ((1 / Nudge) * (x - p), (1 / Nudge) * (y - p), (1 / Nudge) * (z - p));
+        ReachSlopes.Points moved = default;
         for (int i = 0; i < JointVector.Count; i++)
         {
             Space g = grip[i];
-            Space moved = arm.FromPelvis((g.X * dx) + (g.Y * dy) + (g.Z * dz));
-            moved += i switch
-            {
-                JointVector.Lean => Space.Cross(moves.PelvisLean, seen),
-                JointVector.Bend => Space.Cross(moves.PelvisBend, seen),
-                _ => default,
-            };
-            sum[i] += Space.Dot(slope, moved);
+            moved[i] = arm.FromPelvis((g.X * dx) + (g.Y * dy) + (g.Z * dz));
         }
 
+        moved[JointVector.Lean] += Space.Cross(moves.PelvisLean, seen);
+        moved[JointVector.Bend] += Space.Cross(moves.PelvisBend, seen);
+        sum = default;
+        sum.All = moved.Along(slope);
         sum[JointVector.Bend] += perRise * RisePerBend(in arm);
     }
 
     private double RisePerBend(in Arm arm) => arm.RiseSlope * _scene.PelvisBend * _body.ThighOut;
 
     /// <summary>Slopes of one part against one solid.</summary>
-    private void SolidSlopes(in Arm arm, in ArmSlopes moves, int depth, double rise, double risePerBend, ref JointVector sum)
+    private void SolidSlopes(in Arm arm, in ArmSlopes moves, int depth, double rise, double risePerBend, out JointVector sum)
     {
         int solid = depth switch
         {
@@ -222,7 +212,8 @@ internal readonly partial struct ReachObjective
             DepthIn(solid, point with { Y = point.Y + Nudge }, radius, rise),
             DepthIn(solid, point with { Z = point.Z + Nudge }, radius, rise),
             here);
-        Along(slope, in move, ref sum);
+        sum = default;
+        sum.All = move.Along(slope);
         if (solid == ReachTrial.Depths.Seat)
         {
             sum[JointVector.Bend] += (DepthIn(solid, point, radius, rise + Nudge) - here) / Nudge * risePerBend;

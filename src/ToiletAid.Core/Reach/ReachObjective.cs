@@ -84,12 +84,7 @@ internal readonly partial struct ReachObjective(in Body body, in Scene scene)
             HandleBend(in arm, arm.FromPelvis(trial.Touch), ref trial);
         }
 
-        double pressed = 0;
-        for (int i = 0; i < ReachTrial.Depths.Count; i++)
-        {
-            pressed += trial.Depth[i] * trial.Depth[i];
-        }
-
+        double pressed = trial.Depth.Squares();
         trial.Pressed = pressed;
         trial.Value = trial.Length
             + (_body.Stiffness / 2 * pressed * (1 + (pressed * _firmness)))

@@ -1,5 +1,6 @@
 using System.Runtime.CompilerServices;
 using System.Runtime.InteropServices;
+using System.Runtime.Intrinsics;
 
 namespace ToiletAid.Core.Reach;
 
@@ -19,7 +20,7 @@ internal struct ReachSlopes
     /// <inheritdoc cref="Tilt"/>
     public JointVector Turn;
 
-    /// <summary>Slopes of the depths above 0, m/rad, and which they are.</summary>
+    /// <summary>Slopes of the depths above 0, m/rad, and which they are; meaningless past <see cref="Count"/>.</summary>
     public Rows Depth;
 
     /// <inheritdoc cref="Depth"/>
@@ -28,11 +29,23 @@ internal struct ReachSlopes
     /// <summary>How many depths are above 0.</summary>
     public int Count;
 
-    /// <summary>A point's or a direction's slope with each joint.</summary>
-    [InlineArray(JointVector.Count)]
+    /// <summary>A point's or a direction's slope with each joint, coordinate by coordinate.</summary>
+    [StructLayout(LayoutKind.Auto)]
     internal struct Points
     {
-        private Space _first;
+        public JointVector X;
+        public JointVector Y;
+        public JointVector Z;
+
+        /// <summary>The slope with one joint.</summary>
+        public Space this[int joint]
+        {
+            readonly get => new(X[joint], Y[joint], Z[joint]);
+            set => (X[joint], Y[joint], Z[joint]) = (value.X, value.Y, value.Z);
+        }
+
+        /// <summary>A slope with the point, carried over to the joints.</summary>
+        public readonly Vector512<double> Along(Space slope) => (slope.X * X.All) + (slope.Y * Y.All) + (slope.Z * Z.All);
     }
 
     /// <summary>Slopes of depths.</summary>

@@ -18,6 +18,9 @@ internal static class ReachSolver
     private const double Hope = 0.03;
     private const int Screened = 6;
     private const int Followed = 2;
+
+    /// <summary>From the front and the side one person in so many also looks at the middle person's second pose; the others follow that one.</summary>
+    private const int EveryOne = 2;
     private const int FollowedRounds = 6;
 
     /// <summary>Share of the stature that two rounds must gain; half a millimetre matters to nobody.</summary>
@@ -137,17 +140,20 @@ internal static class ReachSolver
     /// <param name="objective">What to make small.</param>
     /// <param name="box">Limits.</param>
     /// <param name="approach">From the front a look is taken at all starts too, as there are many valleys.</param>
+    /// <param name="turn">How many persons went before.</param>
     /// <param name="middle">Best poses of the middle person.</param>
     /// <param name="last">Best pose of the person before; replaced by the best of this one.</param>
     public static double Follow(
         in ReachObjective objective,
         in JointBox box,
         Approach approach,
+        int turn,
         in PoseLeaders middle,
         ref JointVector last)
     {
         double value = Follow(in objective, in box, ref last);
-        for (int i = 0; i < Math.Min(middle.Held, Followed); i++)
+        int followed = approach == Approach.Behind || turn % EveryOne == 0 ? Followed : 1;
+        for (int i = 0; i < Math.Min(middle.Held, followed); i++)
         {
             Improve(in objective, in box, in middle.Poses[i], ref value, ref last);
         }

@@ -1,92 +1,84 @@
 using System.Diagnostics.CodeAnalysis;
 using System.Numerics;
 using System.Runtime.CompilerServices;
+using System.Runtime.Intrinsics;
 
 namespace ToiletAid.Core.Reach;
 
-/// <summary>A symmetric matrix with a row and a column for each joint variable; the lower half is kept, row after row.</summary>
-/// <remarks>The innermost part of the reach computation: the loops go without range checks, every index is below the size of its array.</remarks>
+/// <summary>A symmetric matrix with a row and a column for each joint variable, kept whole, row after row.</summary>
+/// <remarks>The innermost part of the reach computation: a row is computed at once, and loops go without range checks; every index is
+/// below the size of its array.</remarks>
 internal struct SymmetricMatrix
 {
     private const int N = JointVector.Count;
     private const double LeastPivot = 1e-9;
 
-    private Cells _cells;
+    private Rows _rows;
 
-    /// <summary>The first cell of a row; the others follow up to the diagonal.</summary>
+    /// <summary>A row.</summary>
     [UnscopedRef]
-    public ref double Row(int i) => ref Unsafe.Add(ref Unsafe.As<Cells, double>(ref _cells), i * (i + 1) / 2);
+    public ref Vector512<double> Row(int i) => ref Unsafe.Add(ref Unsafe.As<Rows, Vector512<double>>(ref _rows), i);
 
     /// <summary>Adds a vector times itself.</summary>
     /// <param name="size">Factor.</param>
     /// <param name="v">The vector.</param>
     public void Add(double size, in JointVector v)
     {
-        ref double cell = ref Unsafe.As<Cells, double>(ref _cells);
+        Vector512<double> all = v.All;
         for (int i = 0; i < N; i++)
         {
-            double k = size * v[i];
-            for (int j = 0; j <= i; j++)
-            {
-                cell += k * v[j];
-                cell = ref Unsafe.Add(ref cell, 1);
-            }
+            Row(i) += size * v[i] * all;
         }
     }
 
     /// <summary>The vector times this times the vector.</summary>
     public readonly double Along(in JointVector v)
     {
-        double sum = 0;
-        int cell = 0;
+        Vector512<double> sum = default;
         for (int i = 0; i < N; i++)
         {
-            double row = 0;
-            for (int j = 0; j < i; j++)
-            {
-                row += _cells[cell++] * v[j];
-            }
-
-            sum += v[i] * ((2 * row) + (_cells[cell++] * v[i]));
+            sum += v[i] * _rows[i];
         }
 
-        return sum;
+        return JointVector.Sum(sum * v.All);
     }
 
-    /// <summary>Solves for the step at which the slope is 0, with some of the steps held, by Cholesky's method; a pivot that is not above
-    /// 0 is made so.</summary>
+    /// <summary>Solves for the step at which the slope is 0, with some of the steps held, by Cholesky's method without roots; a pivot
+    /// that is not above 0 is made so.</summary>
     /// <param name="held">Bits of the joints whose steps are given.</param>
     /// <param name="damping">Added to the diagonal.</param>
     /// <param name="slope">Slope without a step.</param>
     /// <param name="step">Given for the held joints; the others are found.</param>
     public readonly void SolveFree(uint held, double damping, in JointVector slope, ref JointVector step)
     {
-        Cells lower = default;
+        Unsafe.SkipInit(out Cells lower);
+        Unsafe.SkipInit(out Order order);
         JointVector right = default, inverse = default;
-        Order order = default;
         ref double l = ref Unsafe.As<Cells, double>(ref lower);
+        ref double all = ref Unsafe.As<Rows, double>(ref Unsafe.AsRef(in _rows));
         int count = 0, row = 0;
         for (int i = 0; i < N; i++)
         {
             if ((held & (1u << i)) == 0)
             {
                 order[count] = i;
+                ref double from = ref Unsafe.Add(ref all, i * JointVector.Places);
                 double sum = -slope[i];
                 for (uint rest = held; rest != 0; rest &= rest - 1)
                 {
                     int j = BitOperations.TrailingZeroCount(rest);
-                    int above = Math.Max(i, j), under = Math.Min(i, j);
-                    sum -= _cells[(above * (above + 1) / 2) + under] * step[j];
+                    sum -= Unsafe.Add(ref from, j) * step[j];
                 }
 
-                int from = i * (i + 1) / 2;
+                ref double mine = ref Unsafe.Add(ref l, row);
                 for (int k = 0; k < count; k++)
                 {
-                    Unsafe.Add(ref l, row + k) = _cells[from + order[k]];
+                    Unsafe.Add(ref mine, k) = Unsafe.Add(ref from, order[k]);
                 }
 
-                Unsafe.Add(ref l, row + count) = _cells[from + i] + damping;
-                right[count] = Factor(ref l, row, count, sum, ref inverse, in right);
+                double pivot = Factor(ref l, ref mine, count, Unsafe.Add(ref from, i) + damping, ref sum, in inverse, in right);
+                inverse[count] = 1 / Math.Max(pivot, LeastPivot);
+                right[count] = sum;
                 count++;
                 row += count;
             }
@@ -94,13 +86,13 @@ internal struct SymmetricMatrix
 
         for (int i = count - 1; i >= 0; i--)
         {
-            double sum = right[i];
+            double sum = right[i] * inverse[i];
             for (int k = i + 1; k < count; k++)
             {
                 sum -= Unsafe.Add(ref l, (k * (k + 1) / 2) + i) * right[k];
             }
 
-            right[i] = sum * inverse[i];
+            right[i] = sum;
         }
 
         for (int k = 0; k < count; k++)
@@ -109,11 +101,9 @@ internal struct SymmetricMatrix
         }
     }
 
-    /// <summary>Turns the next row into that of the triangular factor, and gives its share of the right-hand side.</summary>
-    private static double Factor(ref double l, int row, int count, double sum, ref JointVector inverse, in JointVector right)
+    /// <summary>Turns the next row into that of the triangular factor, takes its share off the right-hand side, and gives its pivot.</summary>
+    private static double Factor(ref double l, ref double mine, int count, double pivot, ref double sum, in JointVector inverse, in JointVector right)
     {
-        ref double mine = ref Unsafe.Add(ref l, row);
-        double pivot = Unsafe.Add(ref mine, count);
         int other = 0;
         for (int j = 0; j < count; j++)
         {
@@ -123,15 +113,25 @@ internal struct SymmetricMatrix
                 cell -= Unsafe.Add(ref mine, k) * Unsafe.Add(ref l, other + k);
             }
 
-            cell *= inverse[j];
             Unsafe.Add(ref mine, j) = cell;
-            pivot -= cell * cell;
-            sum -= cell * right[j];
             other += j + 1;
         }
 
-        inverse[count] = 1 / Math.Sqrt(Math.Max(pivot, LeastPivot));
-        return sum * inverse[count];
+        for (int j = 0; j < count; j++)
+        {
+            double cell = Unsafe.Add(ref mine, j), share = cell * inverse[j];
+            pivot -= cell * share;
+            sum -= share * right[j];
+            Unsafe.Add(ref mine, j) = share;
+        }
+
+        return pivot;
+    }
+
+    [InlineArray(N)]
+    private struct Rows
+    {
+        private Vector512<double> _first;
     }
 
     [InlineArray(N * (N + 1) / 2)]

@@ -33,7 +33,7 @@ internal sealed class Assessment(Terminal terminal, Manner manner, Depth depth, 
 
         var advisor = new Advisor(knowledge, new());
         using var each = save is null && !terminal.InputIsTerminal ? null : _drafts.EachAnswer(save, earlier is { IsProtected: true } ? terminal.Passphrase.Get : null);
-        var visit = Begun(knowledge.Questions, new QuestionPlanner(knowledge, advisor).Open, earlier, each);
+        var visit = Begun(knowledge.Questions, QuestionPlanner.For(knowledge).Open, earlier, each);
         if (manner.Mode == Mode.FullScreen)
         {
             return new ScreenCommand(terminal, knowledge, advisor, manner, top, aids).Run(visit);

@@ -22,7 +22,7 @@ internal static class NextCommand
         command.SetAction(parsed => OneProfile.With(terminal, parsed.GetValue(path)!, parsed.GetValue(aids), (knowledge, profile) =>
         {
             var session = profile.Latest;
-            var plan = new QuestionPlanner(knowledge, new(knowledge, new())).Plan(Words.Find<Depth>(parsed.GetValue(depth)) ?? session.Depth, session.Answers, judgeEarly: true);
+            var plan = QuestionPlanner.For(knowledge).Plan(Words.Find<Depth>(parsed.GetValue(depth)) ?? session.Depth, session.Answers, judgeEarly: true);
             if (parsed.GetValue(format) == Formats.Json)
             {
                 WriteJson(terminal, profile, plan);

@@ -74,7 +74,7 @@ internal sealed class ScreenCommand(Terminal terminal, Knowledge knowledge, Advi
         return new()
         {
             Questions = knowledge.Questions,
-            Open = new QuestionPlanner(knowledge, advisor).Open,
+            Open = QuestionPlanner.For(knowledge).Open,
             Files = files,
             EachAnswer = (path, earlier) => _drafts.EachAnswer(path, earlier is { IsProtected: true } ? terminal.Passphrase.GetUnasked : null),
             Passphrase = terminal.Passphrase.GetUnasked,

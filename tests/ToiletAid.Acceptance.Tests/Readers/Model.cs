@@ -23,7 +23,7 @@ internal sealed class Model
     {
         var knowledge = BuiltIn.Knowledge();
         var advisor = new Advisor(knowledge, new());
-        var planner = new QuestionPlanner(knowledge, advisor);
+        var planner = QuestionPlanner.For(knowledge);
         Func<Depth, Answers, ImmutableArray<Question>> open = all ? (d, answers) => OpenQuestions.Open(knowledge.Questions, d, answers) : planner.Open;
         var files = new ProfileFile(knowledge.Questions);
         var parts = new AdviceParts(knowledge, advisor, 3);

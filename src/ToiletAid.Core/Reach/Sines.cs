@@ -1,0 +1,44 @@
+using System.Runtime.Intrinsics;
+
+namespace ToiletAid.Core.Reach;
+
+/// <summary>Sines and cosines of eight angles at once, the same bits on every processor.</summary>
+/// <remarks>The library's own use fused steps where the processor has them, so that a pose could end in another valley on another
+/// machine. Reduction to an eighth of a turn and polynomials as in fdlibm (k_sin.c, k_cos.c).</remarks>
+internal static class Sines
+{
+    private const double TwoOverPi = 2 / Math.PI;
+
+    // A right angle in two parts, the first with its last bits 0, so that small multiples of it are exact.
+    private const double RightAngle = 1.57079632673412561417e+00;
+    private const double RightAngleRest = 6.07710050650619224932e-11;
+
+    /// <summary>Sines and cosines.</summary>
+    /// <param name="angles">rad, a few turns at most.</param>
+    public static (Vector512<double> Sine, Vector512<double> Cosine) Of(Vector512<double> angles)
+    {
+        Vector512<double> quarters = Vector512.Round(angles * TwoOverPi);
+        Vector512<double> x = angles - (quarters * RightAngle) - (quarters * RightAngleRest);
+        Vector512<double> z = x * x;
+        Vector512<double> sine = x + (x * z * (Vector512.Create(-1.66666666666666324348e-01) + (z * (Vector512.Create(8.33333333332248946124e-03)
+            + (z * (Vector512.Create(-1.98412698298579493134e-04) + (z * (Vector512.Create(2.75573137070700676789e-06)
+            + (z * (Vector512.Create(-2.50507602534068634195e-08) + (z * 1.58969099521155010221e-10)))))))))));
+        Vector512<double> cosine = Vector512.Create(1.0) - (0.5 * z) + (z * z * (Vector512.Create(4.16666666666666019037e-02)
+            + (z * (Vector512.Create(-1.38888888888741095749e-03) + (z * (Vector512.Create(2.48015872894767294178e-05)
+            + (z * (Vector512.Create(-2.75573143513906633035e-07) + (z * (Vector512.Create(2.08757232129817482790e-09)
+            + (z * -1.13596475577881948265e-11)))))))))));
+
+        // An odd number of right angles swaps the two; the sign turns with every second one.
+        Vector512<double> half = quarters * 0.5, ahead = (quarters + Vector512.Create(1.0)) * 0.5;
+        Vector512<double> odd = ~Vector512.Equals(half, Vector512.Floor(half));
+        Vector512<double> down = Flip(Vector512.Floor(half)), back = Flip(Vector512.Floor(ahead));
+        return (Vector512.ConditionalSelect(odd, cosine, sine) ^ down, Vector512.ConditionalSelect(odd, sine, cosine) ^ back);
+    }
+
+    /// <summary>The sign bit where a whole number is odd.</summary>
+    private static Vector512<double> Flip(Vector512<double> whole)
+    {
+        Vector512<double> half = whole * 0.5;
+        return ~Vector512.Equals(half, Vector512.Floor(half)) & Vector512.Create(-0.0);
+    }
+}
