@@ -15,7 +15,7 @@ internal static class WhyCommand
     internal static Command Define(Terminal terminal)
     {
         var path = new Argument<string>("PATH") { Description = "Profile." };
-        var aid = new Option<string?>("--aid") { Description = "Id of a kind of aid: why is it not first, and what would put it there?" };
+        var aid = new Option<string?>("--aid") { HelpName = "ID", Description = "Id of a kind of aid: why is it not first, and what would put it there?" };
         var aids = StockOption.Define();
         var format = Formats.Option(Formats.Text, Formats.Json);
         var command = new Command("why", "Say why the first plan is first, why another is not, and what would change it.") { path, aid, format, aids };

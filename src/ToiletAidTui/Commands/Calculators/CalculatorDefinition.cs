@@ -20,7 +20,7 @@ internal static class CalculatorDefinition
     internal static Command Of(
         Terminal terminal, string name, string description, IEnumerable<(string Name, string Description)> options, Func<CalculatorInput, Calculation?> compute)
     {
-        var byName = options.ToDictionary(o => o.Name, o => new Option<string?>("--" + o.Name) { Description = o.Description }, StringComparer.Ordinal);
+        var byName = options.ToDictionary(o => o.Name, o => new Option<string?>("--" + o.Name) { HelpName = ValueName(o.Name), Description = o.Description }, StringComparer.Ordinal);
         var format = Formats.Option(Formats.Text, Formats.Json);
         var command = new Command(name, description);
         foreach (var option in byName.Values)
@@ -48,6 +48,8 @@ internal static class CalculatorDefinition
         });
         return command;
     }
+
+    private static string ValueName(string option) => option switch { "aid" => "ID", "add-on" => "IDS", "picture" => "FILE", _ => "VALUE" };
 
     private static void Show(Terminal terminal, Calculation calculation, string format)
     {
