@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.CommandLine.Help;
 using ToiletAid.App.Files;
 using ToiletAid.Core.Advising;
+using ToiletAidTui.Commands.About;
 using ToiletAidTui.Commands.Calculators;
 using ToiletAidTui.Commands.Help;
 using ToiletAidTui.Host;
@@ -65,6 +66,7 @@ public static class CliHost
             CalcCommand.Define(terminal),
             SettingsCommand.Define(terminal),
             AccessibilityCommand.Define(terminal),
+            AboutCommand.Define(terminal),
             KeepingCommands.Protect(terminal),
             KeepingCommands.Unprotect(terminal),
             KeepingCommands.ChangePassphrase(terminal),

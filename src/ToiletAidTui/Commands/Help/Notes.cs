@@ -20,7 +20,7 @@ internal static class Notes
         new("Quick sums", "calc"),
         new("What it knows", "questions", "aids"),
         new("Keeping profiles", "protect", "unprotect", "change-passphrase", "erase"),
-        new("The program", "settings", "accessibility"),
+        new("The program", "settings", "accessibility", "about"),
     ];
 
     /// <summary>By the words after the name of the program; empty for the program by itself.</summary>
@@ -92,6 +92,10 @@ internal static class Notes
             new Example("keep linear mode from now on", "settings --set mode=linear"))
         { Variables = [EnvironmentVariables.Mode, EnvironmentVariables.ConfigHome], ExitCodes = OnlyUsage },
         ["accessibility"] = new(new Example("hear how it works with speech and braille", "accessibility")) { ExitCodes = OnlyUsage },
+        ["about"] = new(
+            new Example("hear versions, licences and what the numbers rest on", "about"),
+            new Example("read the publications", "about --sources"))
+        { ExitCodes = OnlyUsage },
         ["protect"] = new(new Example("protect the profile of K-014", "protect K-014")) { Variables = Data, TakesPassphrase = true },
         ["unprotect"] = new(new Example("make the profile of K-014 open again", "unprotect K-014")) { Variables = Data, TakesPassphrase = true },
         ["change-passphrase"] = new(new Example("give the profile of K-014 another passphrase", "change-passphrase K-014")) { Variables = Data, TakesPassphrase = true },
