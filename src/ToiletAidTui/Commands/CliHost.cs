@@ -1,10 +1,13 @@
 using System.CommandLine;
+using System.CommandLine.Completions;
 using System.CommandLine.Help;
 using ToiletAid.App.Files;
 using ToiletAid.Core.Advising;
 using ToiletAidTui.Commands.About;
 using ToiletAidTui.Commands.Calculators;
+using ToiletAidTui.Commands.Completion;
 using ToiletAidTui.Commands.Help;
+using ToiletAidTui.Commands.Manual;
 using ToiletAidTui.Host;
 
 namespace ToiletAidTui.Commands;
@@ -67,6 +70,7 @@ public static class CliHost
             SettingsCommand.Define(terminal),
             AccessibilityCommand.Define(terminal),
             AboutCommand.Define(terminal),
+            CompletionCommand.Define(terminal),
             KeepingCommands.Protect(terminal),
             KeepingCommands.Unprotect(terminal),
             KeepingCommands.ChangePassphrase(terminal),
@@ -77,6 +81,9 @@ public static class CliHost
         // The library's other names for help start with a slash, and so do paths.
         root.Options.Remove(root.Options.OfType<HelpOption>().Single());
         root.Options.Add(new HelpOption("--help", "-h", "-?") { Action = new HelpPageAction(terminal) });
+        root.Subcommands.Add(ManualCommand.Define(terminal, root));
+        var suggest = root.Directives.OfType<SuggestDirective>().Single();
+        suggest.Action = new SuggestAction(terminal, root, suggest);
         var mode = new ModeOptions();
         mode.AddTo(root);
         var aids = StockOption.Define();

@@ -29,7 +29,7 @@ internal static class HelpText
         yield return $"Exit codes: {string.Join(", ", page.ExitCodes.GroupBy(e => e.Brief).Select(g => $"{string.Join(" or ", g.Select(e => e.Code))} {g.Key}"))}.";
         if (page.Variables.Length > 0)
         {
-            yield return $"Environment: {string.Join(", ", page.Variables.Select(v => v.Name))}. {HelpPage.Program} man tells what they do.";
+            yield return $"Environment: {string.Join(", ", page.Variables.Select(v => v.Name))}. Their meaning: {HelpPage.Program} man --format text.";
         }
     }
 

@@ -20,7 +20,7 @@ internal static class Notes
         new("Quick sums", "calc"),
         new("What it knows", "questions", "aids"),
         new("Keeping profiles", "protect", "unprotect", "change-passphrase", "erase"),
-        new("The program", "settings", "accessibility", "about"),
+        new("The program", "settings", "accessibility", "about", "completion", "man"),
     ];
 
     /// <summary>By the words after the name of the program; empty for the program by itself.</summary>
@@ -95,6 +95,11 @@ internal static class Notes
         ["about"] = new(
             new Example("hear versions, licences and what the numbers rest on", "about"),
             new Example("read the publications", "about --sources"))
+        { ExitCodes = OnlyUsage },
+        ["completion"] = new(new Example("complete with Tab in bash, from its file .bashrc", "completion bash")) { ExitCodes = OnlyUsage },
+        ["man"] = new(
+            new Example("write the manual page, to a file such as toiletaid.1", "man"),
+            new Example("read the whole manual", "man --format text"))
         { ExitCodes = OnlyUsage },
         ["protect"] = new(new Example("protect the profile of K-014", "protect K-014")) { Variables = Data, TakesPassphrase = true },
         ["unprotect"] = new(new Example("make the profile of K-014 open again", "unprotect K-014")) { Variables = Data, TakesPassphrase = true },
