@@ -41,6 +41,7 @@ public sealed class AboutTests
         Assert.Equal(evidence.Count, (int)told["all"]!);
         Assert.All(told["byBasis"]!.AsObject(), b => Assert.Equal(evidence.Count(e => (string)e.Value!["basis"]! == b.Key), (int)b.Value!));
         Assert.Equal((int)numbers["all"]!, numbers["files"]!.AsArray().Sum(f => (int)f!["all"]!));
+        Assert.Equal((int)numbers["all"]!, numbers["byBasis"]!.AsObject().Sum(b => (int)b.Value!));
         Assert.Equal((int)numbers["all"]!, Json()["sources"]!.AsArray().Sum(s => (int)s!["numbers"]!));
     }
 
