@@ -46,6 +46,7 @@ namespace ToiletAid.App.Files;
     ])]
 [JsonSerializable(typeof(QuestionsFile))]
 [JsonSerializable(typeof(CatalogueFile))]
+[JsonSerializable(typeof(RangesFile))]
 [JsonSerializable(typeof(EvidenceFile))]
 [JsonSerializable(typeof(RulesFile))]
 [JsonSerializable(typeof(PeopleModel))]

@@ -20,14 +20,14 @@ internal static class AddOnCheck
         MemberCheck.Id(addOn);
         MemberCheck.Text(addOn, "name");
         MemberCheck.Text(addOn, "summary");
-        MemberCheck.Sourced(addOn, "gripShare", "share", 0, 1, required: false);
-        MemberCheck.Sourced(addOn, "roomGained", "m", 0, 0.5, required: false);
+        MemberCheck.Sourced(addOn, "gripShare", required: false);
+        MemberCheck.Sourced(addOn, "roomGained", required: false);
         foreach (string flag in (string[])["holdsTheHand", "preparesPaper", "steadies", "showsTheSkin", "changesFixtures"])
         {
             MemberCheck.Flag(addOn, flag);
         }
 
-        MemberCheck.Whole(addOn, "extraSteps", 0, 20, required: false);
+        MemberCheck.Whole(addOn, "extraSteps", required: false);
         MemberCheck.Among(addOn, "materials", AidCheck.Materials, "a material that an allergy is asked about");
         UpkeepCheck.Check(addOn);
     }

@@ -7,7 +7,6 @@ using ToiletAid.Core.Person;
 namespace ToiletAid.App.Stock;
 
 /// <summary>Checks one aid of a catalogue: every member, and what must fit together.</summary>
-/// <remarks>Ranges are wide enough for anything that a person could hold or sit on (decision); they catch wrong units and slips of the key.</remarks>
 internal static class AidCheck
 {
     /// <summary>Materials for which there is an allergy to answer.</summary>
@@ -39,13 +38,13 @@ internal static class AidCheck
         MemberCheck.Word<AidShape>(aid, "shape", required: false);
         MemberCheck.Word<Tip>(aid, "tip", required: true);
         Lengths(aid, reach);
-        MemberCheck.Sourced(aid, "mass", "kg", 0, 10, required: true);
+        MemberCheck.Sourced(aid, "mass", required: true);
         foreach (string share in (string[])["coverage", "rubbing", "soilTouched", "easyToClean", "noticeable", "noise", "needsSight"])
         {
-            MemberCheck.Sourced(aid, share, "share", 0, 1, required: true);
+            MemberCheck.Sourced(aid, share, required: true);
         }
 
-        MemberCheck.Whole(aid, "steps", 0, 50, required: true);
+        MemberCheck.Whole(aid, "steps", required: true);
         MemberCheck.Among(aid, "materials", Materials, "a material that an allergy is asked about");
         int approaches = MemberCheck.WordList<Approach>(aid, "approaches");
         if (approaches == 0 && reach is ReachKind.BareHand or ReachKind.Handle or ReachKind.Jet)
@@ -71,15 +70,15 @@ internal static class AidCheck
     private static void Lengths(JsonWalker aid, ReachKind? reach)
     {
         bool held = reach is ReachKind.Handle or ReachKind.Jet;
-        double? length = MemberCheck.Sourced(aid, "length", "m", 0, 1.5, required: held);
+        double? length = MemberCheck.Sourced(aid, "length", required: held);
         if (held && length is 0)
         {
             aid.Member("length")!.Value.Fault("out-of-range", "a handle has a length above 0, measure it");
         }
 
-        MemberCheck.Sourced(aid, "jetReach", "m", 0, 1.5, required: false);
-        MemberCheck.Sourced(aid, "tipWidth", "m", 0, 0.5, required: false);
-        MemberCheck.Sourced(aid, "foldedLength", "m", 0, 1.5, required: false);
+        MemberCheck.Sourced(aid, "jetReach", required: false);
+        MemberCheck.Sourced(aid, "tipWidth", required: false);
+        MemberCheck.Sourced(aid, "foldedLength", required: false);
     }
 
     private static void Operations(JsonWalker aid)
@@ -95,8 +94,8 @@ internal static class AidCheck
             operation.OnlyMembers("kind", "force", "grasps", "againstTheBody", "hands", "duration", "repetitions", "fine");
             MemberCheck.Word<OperationKind>(operation, "kind", required: true);
             MemberCheck.Word<FineHandling>(operation, "fine", required: false);
-            MemberCheck.Sourced(operation, "force", "N", 0, 500, required: true);
-            if (MemberCheck.Sourced(operation, "duration", "s", 0, 3600, required: true) is 0)
+            MemberCheck.Sourced(operation, "force", required: true);
+            if (MemberCheck.Sourced(operation, "duration", required: true) is 0)
             {
                 operation.Member("duration")!.Value.Fault("out-of-range", "a duration is above 0, time it");
             }
@@ -107,8 +106,8 @@ internal static class AidCheck
             }
 
             MemberCheck.Flag(operation, "againstTheBody");
-            MemberCheck.Whole(operation, "hands", 1, 2, required: false);
-            MemberCheck.Whole(operation, "repetitions", 1, 200, required: false);
+            MemberCheck.Whole(operation, "hands", required: false);
+            MemberCheck.Whole(operation, "repetitions", required: false);
         }
     }
 
@@ -127,10 +126,10 @@ internal static class AidCheck
 
         paper.OnlyMembers("hold", "sheets", "folds", "headGirth");
         var hold = MemberCheck.Word<PaperHold>(paper, "hold", required: true);
-        MemberCheck.Whole(paper, "sheets", 1, 60, required: true);
-        MemberCheck.Whole(paper, "folds", 0, 4, required: true);
+        MemberCheck.Whole(paper, "sheets", required: true);
+        MemberCheck.Whole(paper, "folds", required: true);
         bool wraps = hold is PaperHold.Wrap or PaperHold.Tuck;
-        if (MemberCheck.Sourced(paper, "headGirth", "m", 0, 0.5, required: wraps) is 0)
+        if (MemberCheck.Sourced(paper, "headGirth", required: wraps) is 0)
         {
             paper.Member("headGirth")!.Value.Fault("out-of-range", "a head has a girth above 0, measure it");
         }
@@ -155,15 +154,15 @@ internal static class AidCheck
         }
 
         water.OnlyMembers("reservoir", "gentleFlow", "strongFlow", "perClean", "canBeWarm", "limitsTemperature", "plumbed", "needsSocket", "battery");
-        MemberCheck.Sourced(water, "reservoir", "ml", 1, 20_000, required: false);
-        double? gentle = MemberCheck.Sourced(water, "gentleFlow", "ml/s", 0.1, 1000, required: true);
-        double? strong = MemberCheck.Sourced(water, "strongFlow", "ml/s", 0.1, 1000, required: true);
+        MemberCheck.Sourced(water, "reservoir", required: false);
+        double? gentle = MemberCheck.Sourced(water, "gentleFlow", required: true);
+        double? strong = MemberCheck.Sourced(water, "strongFlow", required: true);
         if (gentle > strong)
         {
             water.Fault("not-in-order", "the gentle flow is more than the strong one, change them round");
         }
 
-        MemberCheck.Sourced(water, "perClean", "ml", 1, 50_000, required: true);
+        MemberCheck.Sourced(water, "perClean", required: true);
         foreach (string flag in (string[])["canBeWarm", "limitsTemperature", "plumbed", "needsSocket", "battery"])
         {
             MemberCheck.Flag(water, flag);

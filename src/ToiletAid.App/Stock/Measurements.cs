@@ -5,8 +5,7 @@ using ToiletAid.Core.Catalogue;
 namespace ToiletAid.App.Stock;
 
 /// <summary>What can be measured of each kind of aid with a ruler, a kitchen scale and a luggage scale.</summary>
-/// <remarks>Errors are those of the tools in an unhurried hand (decision): half a centimetre by ruler, two grams by kitchen scale, one part in ten by luggage
-/// scale or stop watch.</remarks>
+/// <remarks>Ranges, units and errors of the tools stand in ranges.json.</remarks>
 internal static class Measurements
 {
     internal const string Gentle = "Gentle flow";
@@ -15,9 +14,11 @@ internal static class Measurements
     private const string Ruler = "a ruler";
     private const string Kitchen = "a kitchen scale";
     private const string Luggage = "a luggage scale";
-    private const double RulerError = 0.005;
-    private const double KitchenError = 0.002;
-    private const double Tenth = 0.1;
+    /// <summary>Kilograms in a cubic metre of water.</summary>
+    private const double CubicMetreKilograms = 1000;
+
+    private const string RulerError = "ruler";
+    private const string KitchenError = "kitchen-scale";
 
     /// <summary>What can be measured of an aid like this one.</summary>
     internal static ImmutableArray<Measurement> Of(Aid kind) =>
@@ -43,40 +44,40 @@ internal static class Measurements
         if (kind.Length is not null)
         {
             string end = kind.Reach == ReachKind.Jet ? "nozzle" : "wiping face";
-            yield return Length("Length", $"Hold a string along the middle of the aid, round its curve, from the middle of the grip to the middle of the {end}. Lay the string along the ruler.", 3, 150, "length");
+            yield return Length("Length", $"Hold a string along the middle of the aid, round its curve, from the middle of the grip to the middle of the {end}. Lay the string along the ruler.", "length");
         }
 
         if (kind.JetReach is not null)
         {
-            yield return Length("Reach of the jet", "Spray level over a basin. Measure from the nozzle to where the jet still hits as a jet.", 0, 150, "jetReach");
+            yield return Length("Reach of the jet", "Spray level over a basin. Measure from the nozzle to where the jet still hits as a jet.", "jetReach");
         }
 
         if (kind.TipWidth is not null)
         {
-            yield return Length("Width of the tip", "Put the paper on. Measure the head across at its widest place.", 0.2, 30, "tipWidth");
+            yield return Length("Width of the tip", "Put the paper on. Measure the head across at its widest place.", "tipWidth");
         }
 
         if (kind.FoldedLength is not null)
         {
-            yield return Length("Folded length", "Fold it or take it apart as for carrying. Measure the longest part.", 2, 150, "foldedLength");
+            yield return Length("Folded length", "Fold it or take it apart as for carrying. Measure the longest part.", "foldedLength");
         }
     }
 
-    private static Measurement Length(string name, string how, double low, double high, string member) =>
-        new(name, how, Ruler, Question(name, low, high, "cm", "mm", "in", "m"), [member], RulerError, 0);
+    private static Measurement Length(string name, string how, string member) =>
+        new(name, how, Ruler, Question(name, member), [member], StockRanges.Error(RulerError), 0);
 
     private static Measurement Mass() => new(
-        "Mass", "Weigh it ready for use without water and without paper.", Kitchen, Question("Mass", 2, 5000, "g", "kg", "oz", "lb"), ["mass"], KitchenError, 0);
+        "Mass", "Weigh it ready for use without water and without paper.", Kitchen, Question("Mass", "mass"), ["mass"], StockRanges.Error(KitchenError), 0);
 
     private static Measurement Girth() => new(
-        "Girth of the head", "Lay a strip of paper once round the head and mark where it meets. Lay the strip along the ruler.", Ruler, Question("Girth of the head", 2, 40, "cm", "mm", "in"), ["paper", "headGirth"], RulerError, 0);
+        "Girth of the head", "Lay a strip of paper once round the head and mark where it meets. Lay the strip along the ruler.", Ruler, Question("Girth of the head", "headGirth"), ["paper", "headGirth"], StockRanges.Error(RulerError), 0);
 
     private static IEnumerable<Measurement> Water(WaterUse water)
     {
         if (water.Reservoir is not null)
         {
             yield return new(
-                "Reservoir", "Weigh it empty, then full. The grams more are millilitres.", Kitchen, Question("Reservoir", 10, 5000, "ml", "l"), ["water", "reservoir"], KitchenError / 1000, 0.02);
+                "Reservoir", "Weigh it empty, then full. The grams more are millilitres.", Kitchen, Question("Reservoir", "reservoir"), ["water", "reservoir"], StockRanges.Error(KitchenError) / CubicMetreKilograms, StockRanges.Error("filling-share"));
         }
 
         yield return Flow(Gentle, "gentlest", "gentleFlow");
@@ -84,7 +85,7 @@ internal static class Measurements
     }
 
     private static Measurement Flow(string name, string strength, string member) => new(
-        name, $"Spray into a cup for ten seconds at the {strength} setting. Weigh the water. A tenth of the grams is the millilitres a second.", Kitchen, Question(name, 0.1, 500, "ml/s", "l/min"), ["water", member], 0, Tenth);
+        name, $"Spray into a cup for ten seconds at the {strength} setting. Weigh the water. A tenth of the grams is the millilitres a second.", Kitchen, Question(name, "flow"), ["water", member], 0, StockRanges.Error("stop-watch-share"));
 
     private static Measurement Force(OperationKind kind)
     {
@@ -95,12 +96,11 @@ internal static class Measurements
             _ => ("Force to wash", "the lever, trigger or bottle that makes the water flow"),
         };
         return new(
-            name, $"Hook the luggage scale to {what}. Pull slowly until it works and read the highest number.", Luggage, Question(name, 0, 300, "N", "kgf", "lbf"), ["operations", Core.Person.Words.Of(kind), "force"], 0.5, Tenth);
+            name, $"Hook the luggage scale to {what}. Pull slowly until it works and read the highest number.", Luggage, Question(name, "force"), ["operations", Core.Person.Words.Of(kind), "force"], StockRanges.Error("luggage-scale"), StockRanges.Error("luggage-scale-share"));
     }
 
     private static Measurement Price() => new(
-        "Price", "What the clinic pays for one, in its own currency.", "the last bill", Question("Price", 0, 100_000, "money"), ["upkeep", "price"], 0, 0);
+        "Price", "What the clinic pays for one, in its own currency.", "the last bill", Question("Price", "price"), ["upkeep", "price"], 0, 0);
 
-    private static QuantityQuestion Question(string name, double low, double high, params string[] units) =>
-        QuantityQuestion.Of(char.ToLowerInvariant(name[0]) + name[1..], low, high, units);
+    private static QuantityQuestion Question(string name, string range) => StockRanges.Typed(range, char.ToLowerInvariant(name[0]) + name[1..]);
 }

@@ -10,16 +10,14 @@ namespace ToiletAid.App.Stock;
 /// <summary>Checks of single members of a catalogue; each notes what is wrong where it stands.</summary>
 internal static class MemberCheck
 {
-    /// <summary>A quantity with its origin.</summary>
+    /// <summary>A quantity with its origin, in the range of that name and of its dimension.</summary>
     /// <param name="parent">The object that it belongs to.</param>
     /// <param name="name">Its name.</param>
-    /// <param name="unit">The unit in which the range is given, and whose dimension it must have.</param>
-    /// <param name="low">Lowest value that makes sense, in that unit, included.</param>
-    /// <param name="high">Highest value that makes sense, in that unit, included.</param>
     /// <param name="required">True when it must be there.</param>
     /// <returns>The value in SI when all is well; otherwise null.</returns>
-    public static double? Sourced(JsonWalker parent, string name, string unit, double low, double high, bool required)
+    public static double? Sourced(JsonWalker parent, string name, bool required)
     {
+        var (unit, low, high) = StockRanges.Member(name);
         var at = required ? parent.Required(name) : parent.Member(name);
         if (at is not { } member || (!required && member.Element.ValueKind == JsonValueKind.Null))
         {
@@ -141,9 +139,10 @@ internal static class MemberCheck
         }
     }
 
-    /// <summary>A whole number in a range.</summary>
-    public static void Whole(JsonWalker parent, string name, int low, int high, bool required)
+    /// <summary>A whole number in the range of that name.</summary>
+    public static void Whole(JsonWalker parent, string name, bool required)
     {
+        var (low, high) = StockRanges.Count(name);
         if ((required ? parent.Required(name) : parent.Member(name)) is not { } member)
         {
             return;

@@ -3,6 +3,7 @@ using System.Globalization;
 using System.Text.Json;
 using ToiletAid.App.Files;
 using ToiletAid.Core.Catalogue;
+using ToiletAid.Core.Evidence;
 
 namespace ToiletAid.App.Stock;
 
@@ -86,12 +87,14 @@ public sealed class StockReader(AidCatalogue below)
             return;
         }
 
-        root.OnlyMembers("format", "aids", "addOns", "prices");
+        root.OnlyMembers("format", "aids", "addOns", "prices", "basis", "source");
         if (root.Required("format") is { } format && !(format.Element.ValueKind == JsonValueKind.Number && format.Element.TryGetInt32(out int number) && number == Format))
         {
             format.Fault("unknown-format", $"{format.Quote()} is not a format that this program reads, use {Format}");
         }
 
+        MemberCheck.Word<Basis>(root, "basis", required: false);
+        MemberCheck.Text(root, "source", required: false);
         var aids = root.Required("aids")?.Items().ToImmutableArray() ?? [];
         var addOns = root.Required("addOns")?.Items().ToImmutableArray() ?? [];
         var names = new StockNames(
@@ -124,9 +127,9 @@ public sealed class StockReader(AidCatalogue below)
         }
 
         prices.OnlyMembers("roll", "wipe", "waterCubicMetre");
-        MemberCheck.Sourced(prices, "roll", "money", 0, 1_000_000, required: false);
-        MemberCheck.Sourced(prices, "wipe", "money", 0, 1_000_000, required: false);
-        MemberCheck.Sourced(prices, "waterCubicMetre", "money", 0, 1_000_000, required: false);
+        MemberCheck.Sourced(prices, "roll", required: false);
+        MemberCheck.Sourced(prices, "wipe", required: false);
+        MemberCheck.Sourced(prices, "waterCubicMetre", required: false);
     }
 
     private static void Twice(ImmutableArray<JsonWalker> items)

@@ -21,8 +21,8 @@ internal static class UpkeepCheck
         }
 
         upkeep.OnlyMembers("price", "lifeYears", "monthlyConsumables");
-        MemberCheck.Sourced(upkeep, "price", "money", 0, 1_000_000, required: true);
-        MemberCheck.Sourced(upkeep, "lifeYears", "years", 0.05, 100, required: true);
-        MemberCheck.Sourced(upkeep, "monthlyConsumables", "money", 0, 100_000, required: true);
+        MemberCheck.Sourced(upkeep, "price", required: true);
+        MemberCheck.Sourced(upkeep, "lifeYears", required: true);
+        MemberCheck.Sourced(upkeep, "monthlyConsumables", required: true);
     }
 }

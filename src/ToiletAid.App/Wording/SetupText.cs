@@ -206,7 +206,7 @@ public sealed class SetupText(RankedPlan ranked, Answers known, Knowledge knowle
             var release = _plan.Aid.Operations.FirstOrDefault(o => o.Kind == OperationKind.Release);
             yield return release is { AgainstTheBody: true }
                 ? "Hold it over the bowl and let the paper drop. The lever or button can be pressed against thigh or hip. Do not touch the paper."
-                : _plan.Aid.SoilTouched.Value >= 0.5
+                : _plan.Aid.SoilTouched.Value >= knowledge.Evidence.Value("contact.sheet-between")
                     ? "Take the paper off with a clean sheet and drop it into the bowl."
                     : "Hold it over the bowl and let the paper drop. Do not touch it.";
         }

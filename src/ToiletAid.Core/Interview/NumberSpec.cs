@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ToiletAid.Core.Evidence;
 
 namespace ToiletAid.Core.Interview;
 
@@ -6,5 +7,7 @@ namespace ToiletAid.Core.Interview;
 /// <param name="Units">Symbols of the units taken; the first is used when none is given.</param>
 /// <param name="Low">Lowest plausible number, in the first unit.</param>
 /// <param name="High">Highest plausible number, in the first unit.</param>
+/// <param name="Basis">What kind of knowledge the range is.</param>
+/// <param name="Source">Why it was chosen.</param>
 /// <param name="Whole">True when only whole numbers make sense.</param>
-public sealed record NumberSpec(ImmutableArray<string> Units, double Low, double High, bool Whole = false);
+public sealed record NumberSpec(ImmutableArray<string> Units, double Low, double High, Basis Basis, string Source, bool Whole = false);

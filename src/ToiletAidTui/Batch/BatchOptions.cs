@@ -12,12 +12,12 @@ internal sealed class BatchOptions
     private const int MostSamples = 1_000_000;
     private const int MostDraws = 4096;
 
-    private readonly Option<int> _jobs = new("--jobs") { Description = "Profiles worked on at the same time, one a core where not given.", DefaultValueFactory = _ => Environment.ProcessorCount };
+    private readonly Option<int?> _jobs = new("--jobs") { Description = "Profiles worked on at the same time. One a core when left out." };
     private readonly Option<ulong> _seed = Seed();
     private readonly Option<int> _samples = new("--samples") { Description = "Weightings drawn for each order of priorities.", DefaultValueFactory = _ => new AdviceSettings().WeightDraws };
     private readonly Option<int> _draws = new("--draws") { Description = "Plausible persons drawn for each profile; most of the time goes into them.", DefaultValueFactory = _ => new AdviceSettings().ValueDraws };
     private readonly Option<long> _resume = new("--resume") { Description = "Profiles at the start to pass over, as told when a run was stopped." };
-    private readonly Option<string?> _rejects = new("--rejects") { Description = "File for the profiles that are refused, one a line with the reason." };
+    private readonly Option<string?> _rejects = new("--rejects") { HelpName = "FILE", Description = "File for the profiles that are refused, one a line with the reason." };
     private readonly Option<bool> _quiet = new("--quiet") { Description = "Say nothing about progress." };
 
     internal BatchOptions()
@@ -49,7 +49,7 @@ internal sealed class BatchOptions
     }
 
     internal BatchSettings Of(ParseResult parsed) => new(
-        parsed.GetValue(_jobs),
+        parsed.GetValue(_jobs) ?? Environment.ProcessorCount,
         parsed.GetValue(_resume),
         parsed.GetValue(_rejects),
         parsed.GetValue(_quiet),

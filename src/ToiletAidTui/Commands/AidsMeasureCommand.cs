@@ -15,7 +15,7 @@ internal static class AidsMeasureCommand
 {
     internal static Command Define(Terminal terminal)
     {
-        var save = new Option<string?>("--save") { Description = "File to put the aid into, for --aids of other commands. A file that is there keeps its other aids." };
+        var save = new Option<string?>("--save") { HelpName = "FILE", Description = "File to put the aid into, for --aids of other commands. A file that is there keeps its other aids." };
         var command = new Command("measure", "Measure one aid with ruler, kitchen scale and luggage scale, question by question.") { save };
         command.SetAction(parsed => Run(terminal, parsed.GetValue(save)));
         return command;

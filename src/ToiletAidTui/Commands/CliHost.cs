@@ -1,7 +1,13 @@
 using System.CommandLine;
+using System.CommandLine.Completions;
+using System.CommandLine.Help;
 using ToiletAid.App.Files;
 using ToiletAid.Core.Advising;
+using ToiletAidTui.Commands.About;
 using ToiletAidTui.Commands.Calculators;
+using ToiletAidTui.Commands.Completion;
+using ToiletAidTui.Commands.Help;
+using ToiletAidTui.Commands.Manual;
 using ToiletAidTui.Host;
 
 namespace ToiletAidTui.Commands;
@@ -22,9 +28,9 @@ public static class CliHost
     internal static int Run(string[] args, Terminal terminal, bool keepsPassphrase)
     {
         var parsed = Root(terminal).Parse(args);
-        if (parsed.Errors.Count > 0)
+        if (parsed.Errors.Count > 0 || UsageFault.OptionAmongArguments(parsed) is not null)
         {
-            terminal.Error.WriteLine(UsageFault.Sentence(parsed.Errors[0]));
+            terminal.Error.WriteLine(UsageFault.OptionAmongArguments(parsed) ?? UsageFault.Sentence(parsed.Errors[0]));
             return ExitCode.WrongUsage;
         }
 
@@ -63,13 +69,21 @@ public static class CliHost
             CalcCommand.Define(terminal),
             SettingsCommand.Define(terminal),
             AccessibilityCommand.Define(terminal),
+            AboutCommand.Define(terminal),
+            CompletionCommand.Define(terminal),
             KeepingCommands.Protect(terminal),
             KeepingCommands.Unprotect(terminal),
             KeepingCommands.ChangePassphrase(terminal),
             KeepingCommands.Erase(terminal),
-            new Option<string?>(PassphraseFile) { Description = "File whose first line is the passphrase of protected profiles.", Recursive = true },
-            new Option<int?>(PassphraseDescriptor) { Description = "Number of an open file whose first line is the passphrase.", Recursive = true },
+            new Option<string?>(PassphraseFile) { HelpName = "FILE", Description = "File whose first line is the passphrase.", Recursive = true },
+            new Option<int?>(PassphraseDescriptor) { Description = "The same, as the number of an open file.", Recursive = true },
         };
+        // The library's other names for help start with a slash, and so do paths.
+        root.Options.Remove(root.Options.OfType<HelpOption>().Single());
+        root.Options.Add(new HelpOption("--help", "-h", "-?") { Action = new HelpPageAction(terminal) });
+        root.Subcommands.Add(ManualCommand.Define(terminal, root));
+        var suggest = root.Directives.OfType<SuggestDirective>().Single();
+        suggest.Action = new SuggestAction(terminal, root, suggest);
         var mode = new ModeOptions();
         mode.AddTo(root);
         var aids = StockOption.Define();

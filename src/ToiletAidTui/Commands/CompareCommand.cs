@@ -22,7 +22,7 @@ internal sealed class CompareCommand
     private readonly Option<int?> _from = new("--from") { Description = "Number of the earlier visit. The one before the last when left out; with two profiles the last of the first." };
     private readonly Option<int?> _to = new("--to") { Description = "Number of the later visit. The last when left out; with two profiles it counts in the second." };
     private readonly Option<string?> _rater = new("--rater") { Description = "Whether the same person measured both times: same or different." };
-    private readonly Option<string?> _picture = new("--picture") { Description = "File such as change.svg to draw the measurements of three or more visits in. Only its owner may read it." };
+    private readonly Option<string?> _picture = new("--picture") { HelpName = "FILE", Description = "File such as change.svg to draw the measurements of three or more visits in. Only its owner may read it." };
     private readonly Option<string> _format = Formats.Option(Formats.Text, Formats.Json);
 
     private readonly Option<string?> _aids = StockOption.Define();

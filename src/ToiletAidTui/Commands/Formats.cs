@@ -19,6 +19,7 @@ internal static class Formats
     {
         var option = new Option<string>("--format")
         {
+            HelpName = "FORM",
             Description = $"Form of the output: {string.Join(", ", choices)}.",
             DefaultValueFactory = _ => choices[0],
         };

@@ -30,7 +30,7 @@ internal static class KeepingCommands
     internal static Command ChangePassphrase(Terminal terminal)
     {
         var (path, folder) = Where();
-        var newFile = new Option<string?>("--new-passphrase-file") { Description = "File whose first line is the new passphrase." };
+        var newFile = new Option<string?>("--new-passphrase-file") { HelpName = "FILE", Description = "File whose first line is the new passphrase." };
         var newDescriptor = new Option<int?>("--new-passphrase-fd") { Description = "Number of an open file whose first line is the new passphrase." };
         var command = new Command("change-passphrase", "Give a protected profile another passphrase.") { path, folder, newFile, newDescriptor };
         command.SetAction(parsed => Run(terminal, Named(parsed, path, folder), "The new passphrase is needed from now on", (keeper, file) =>
@@ -94,7 +94,7 @@ internal static class KeepingCommands
 
     private static (Argument<string> Path, Option<string?> Folder) Where() => (
         new("PATH") { Description = "Profile, or the code of a person in the folder of profiles." },
-        new("--folder") { Description = "Folder of profiles. One in your data folder when left out." });
+        new("--folder") { HelpName = "FOLDER", Description = "Folder of profiles. One in your data folder when left out." });
 
     private static string Named(ParseResult parsed, Argument<string> path, Option<string?> folder) => ProfileFolder.Resolve(parsed.GetValue(path)!, parsed.GetValue(folder));
 

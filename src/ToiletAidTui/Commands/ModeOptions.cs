@@ -9,7 +9,7 @@ internal sealed class ModeOptions
 {
     private readonly Option<bool> _linear = new("--linear") { Description = "Line by line, for screen readers and braille." };
     private readonly Option<bool> _fullScreen = new("--full-screen") { Description = "On the whole terminal, whatever the settings say." };
-    private readonly Option<bool> _clear = new("--clear") { Description = "Clear the screen and what can be scrolled back to on leaving." };
+    private readonly Option<bool> _clear = new("--clear") { Description = "Leave nothing on the screen, nor where it scrolls back to." };
 
     /// <summary>Adds the options to a command.</summary>
     internal void AddTo(Command command)

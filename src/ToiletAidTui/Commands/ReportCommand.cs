@@ -23,7 +23,7 @@ internal sealed class ReportCommand
     private readonly Option<string> _language = Choice("--language", "Language of the paper", [.. English.Tags]);
     private readonly Option<string?> _format = new("--format") { Description = "Form of the output: text, markdown or html for a note or a sheet, json for a record." };
     private readonly Option<int?> _plan = new("--plan") { Description = "Place of the plan that was taken. The first when left out." };
-    private readonly Option<string?> _out = new("--out") { Description = "File to write. Only its owner may read it." };
+    private readonly Option<string?> _out = new("--out") { HelpName = "FILE", Description = "File to write. Only its owner may read it." };
 
     private readonly Option<string?> _aids = StockOption.Define();
 

@@ -8,7 +8,7 @@ namespace ToiletAidTui.Commands;
 /// <summary>The option that lays a clinic's own stock over the built-in kinds.</summary>
 internal static class StockOption
 {
-    internal static Option<string?> Define() => new("--aids") { Description = "File with the clinic's own aids and prices: same ids replace the built-in kinds, new ones are added." };
+    internal static Option<string?> Define() => new("--aids") { HelpName = "FILE", Description = "The clinic's own aids and prices, over the built-in kinds." };
 
     /// <summary>Knowledge with the stock over it; null after its faults were told.</summary>
     internal static Knowledge? Over(Knowledge knowledge, string? file, Terminal terminal)

@@ -17,7 +17,7 @@ namespace ToiletAidTui.Commands;
 internal sealed class TrialCommand
 {
     private readonly Argument<string> _path = new("PATH") { Description = "Profile." };
-    private readonly Option<string?> _date = new("--date") { Description = "Day of the trial, such as 2026-03-09. Today when left out." };
+    private readonly Option<string?> _date = new("--date") { HelpName = "DATE", Description = "Day of the trial, such as 2026-03-09. Today when left out." };
     private readonly Option<string?> _aids = StockOption.Define();
     private readonly ImmutableDictionary<string, Option<string?>> _answers;
     private readonly Terminal _terminal;

@@ -15,9 +15,9 @@ internal static class WhatIfCommand
     internal static Command Define(Terminal terminal)
     {
         var paths = new Argument<string[]>("PATH") { Description = "Profile, folder of profiles, file that ends in .ndjson with one profile a line, or - for the same on standard input.", Arity = ArgumentArity.OneOrMore };
-        var change = new Option<string[]>("--change") { Description = "What is different: aids=FILE with a clinic's own aids, or priorities=skin,reach=handling,upkeep for everybody.", Required = true, AllowMultipleArgumentsPerToken = false };
+        var change = new Option<string[]>("--change") { HelpName = "CHANGE", Description = "What is different: aids=FILE with a clinic's own aids, or priorities=skin,reach=handling,upkeep for everybody.", Required = true, AllowMultipleArgumentsPerToken = false };
         var summary = new Option<bool>("--summary") { Description = "Only the counts, for planning of stock." };
-        var picture = new Option<string?>("--picture") { Description = "File for a bar chart of the counts: text where its name ends in .txt, otherwise SVG with a description in words." };
+        var picture = new Option<string?>("--picture") { HelpName = "FILE", Description = "File for a bar chart of the counts: text where its name ends in .txt, otherwise SVG with a description in words." };
         var format = Formats.Option(Formats.Text, Formats.Json, Formats.Csv);
         var batch = new BatchOptions();
         var command = new Command("whatif", "Say how first places of a set of profiles move when aids or priorities change, and why.") { paths, change, summary, picture, format };

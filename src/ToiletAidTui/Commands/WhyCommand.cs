@@ -1,5 +1,7 @@
 using System.CommandLine;
+using System.CommandLine.Completions;
 using System.Text.Json;
+using ToiletAid.App.Files;
 using ToiletAid.App.Wording;
 using ToiletAid.Core;
 using ToiletAid.Core.Advising;
@@ -15,7 +17,8 @@ internal static class WhyCommand
     internal static Command Define(Terminal terminal)
     {
         var path = new Argument<string>("PATH") { Description = "Profile." };
-        var aid = new Option<string?>("--aid") { Description = "Id of a kind of aid: why is it not first, and what would put it there?" };
+        var aid = new Option<string?>("--aid") { HelpName = "ID", Description = "Id of a kind of aid: why is it not first, and what would put it there?" };
+        aid.CompletionSources.Add(_ => BuiltIn.Aids().Aids.Select(a => new CompletionItem(a.Id)));
         var aids = StockOption.Define();
         var format = Formats.Option(Formats.Text, Formats.Json);
         var command = new Command("why", "Say why the first plan is first, why another is not, and what would change it.") { path, aid, format, aids };

@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+
 namespace ToiletAidTui.Host;
 
 /// <summary>Exit codes, as documented in the README.</summary>
@@ -17,4 +19,25 @@ public static class ExitCode
 
     /// <summary>What a signal adds to its number.</summary>
     public const int SignalBase = 128;
+
+    /// <summary>Stopped by Ctrl+C.</summary>
+    public const int Interrupted = SignalBase + 2;
+
+    /// <summary>Stopped by a request to end.</summary>
+    public const int Ended = SignalBase + 15;
+
+    /// <summary>Stopped because the terminal was lost.</summary>
+    public const int HungUp = SignalBase + 1;
+
+    /// <summary>What each says, in short and in full.</summary>
+    public static readonly ImmutableArray<(int Code, string Brief, string Meaning)> All =
+    [
+        (Good, "all well", "all well"),
+        (OurFault, "our fault", "a fault of the program"),
+        (WrongUsage, "wrong usage", "wrong usage"),
+        (InputRefused, "input refused", "some input was refused; everything else was still done"),
+        (Interrupted, "stopped", "stopped by Ctrl+C"),
+        (Ended, "stopped", "stopped by a request to end"),
+        (HungUp, "stopped", "stopped because the terminal was lost"),
+    ];
 }

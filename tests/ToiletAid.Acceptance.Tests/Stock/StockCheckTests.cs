@@ -13,7 +13,7 @@ public sealed class StockCheckTests
     {
         { "format", "2", "at format: ", "2 is not a format that this program reads, use 1" },
         { "format", null, "", "format is missing, add it" },
-        { "extra", "1", "at extra: ", "extra is not known here, use format, aids, addOns, prices" },
+        { "extra", "1", "at extra: ", "extra is not known here, use format, aids, addOns, prices, basis, source" },
         { "addOns", null, "", "addOns is missing, add it" },
         { "aids", "{}", "at aids: ", "{} should be a list in square brackets" },
         { "aids.0", "7", "at aids[0]: ", "7 should be an aid in braces" },

@@ -1,9 +1,11 @@
 using System.CommandLine;
+using System.CommandLine.Completions;
 using System.Text;
 using System.Text.Json;
 using ToiletAid.App.Calculators;
 using ToiletAid.App.Files;
 using ToiletAid.App.Wording;
+using ToiletAid.Core.Person;
 using ToiletAidTui.Host;
 
 namespace ToiletAidTui.Commands.Calculators;
@@ -20,7 +22,12 @@ internal static class CalculatorDefinition
     internal static Command Of(
         Terminal terminal, string name, string description, IEnumerable<(string Name, string Description)> options, Func<CalculatorInput, Calculation?> compute)
     {
-        var byName = options.ToDictionary(o => o.Name, o => new Option<string?>("--" + o.Name) { Description = o.Description }, StringComparer.Ordinal);
+        var byName = options.ToDictionary(o => o.Name, o => new Option<string?>("--" + o.Name) { HelpName = ValueName(o.Name), Description = o.Description }, StringComparer.Ordinal);
+        foreach (var option in byName)
+        {
+            option.Value.CompletionSources.Add(_ => Words(option.Key));
+        }
+
         var format = Formats.Option(Formats.Text, Formats.Json);
         var command = new Command(name, description);
         foreach (var option in byName.Values)
@@ -48,6 +55,17 @@ internal static class CalculatorDefinition
         });
         return command;
     }
+
+    private static string ValueName(string option) => option switch { "aid" => "ID", "add-on" => "IDS", "picture" => "FILE", _ => "VALUE" };
+
+    /// <summary>Ids that an option takes, or those of the question of the same name.</summary>
+    private static IEnumerable<CompletionItem> Words(string option) => (option switch
+    {
+        "aid" => BuiltIn.Aids().Aids.Select(a => a.Id),
+        "add-on" => BuiltIn.Aids().AddOns.Select(a => a.Id),
+        "approach" => ToiletAid.Core.Person.Words.All<Approach>(),
+        _ => BuiltIn.Questions().All.FirstOrDefault(q => q.Id == option)?.Options.Select(o => o.Id) ?? [],
+    }).Select(id => new CompletionItem(id));
 
     private static void Show(Terminal terminal, Calculation calculation, string format)
     {

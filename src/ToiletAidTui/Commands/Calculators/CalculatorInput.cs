@@ -31,8 +31,8 @@ internal sealed class CalculatorInput(Knowledge knowledge, Func<string, string?>
     internal double? Quantity(string option, QuantityQuestion asked) => Typed.Quantity(option, text(option), asked);
 
     /// <summary>An option as a whole number; null when not given or refused.</summary>
-    internal int? Count(string option, int low, int high) =>
-        (int?)Quantity(option, QuantityQuestion.Of(option.Replace('-', ' '), low, high, "ratio") with { IsCount = true });
+    internal int? Count(string option, (int Low, int High) range) =>
+        (int?)Quantity(option, QuantityQuestion.Of(option.Replace('-', ' '), range.Low, range.High, "ratio") with { IsCount = true });
 
     /// <summary>The aid of --aid, or null.</summary>
     internal Aid? Aid() => Typed.Aid(Knowledge.Catalogue, text("aid"));

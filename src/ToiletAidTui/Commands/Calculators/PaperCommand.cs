@@ -1,8 +1,10 @@
 using System.CommandLine;
+using System.Globalization;
 using ToiletAid.App.Calculators;
-using ToiletAid.App.Typed;
+using ToiletAid.App.Stock;
 using ToiletAid.Core.Catalogue;
 using ToiletAid.Core.Evidence;
+using ToiletAid.Core.Person;
 using ToiletAidTui.Host;
 
 namespace ToiletAidTui.Commands.Calculators;
@@ -10,13 +12,6 @@ namespace ToiletAidTui.Commands.Calculators;
 /// <summary>The calculator of paper.</summary>
 internal static class PaperCommand
 {
-    private const int MostSheets = 60;
-    private const int MostFolds = 4;
-
-    // Assumed when they are not given, as in the interview.
-    private const int UsualStool = 4;
-    private const double UsualCleans = 1.5;
-
     internal static Command Define(Terminal terminal) => CalculatorDefinition.Of(
         terminal,
         "paper",
@@ -35,8 +30,8 @@ internal static class PaperCommand
     {
         input.Answers("stool", "cleans");
         var aid = input.Aid();
-        int? sheets = input.Count("sheets", 1, MostSheets), folds = input.Count("folds", 0, MostFolds);
-        double? girth = input.Quantity("girth", QuantityQuestion.Of("girth", 2, 40, "cm", "mm", "in", "m"));
+        int? sheets = input.Count("sheets", StockRanges.Count("sheets")), folds = input.Count("folds", StockRanges.Count("folds"));
+        double? girth = input.Quantity("girth", StockRanges.Typed("headGirth", "girth"));
         if (aid is { Paper: null })
         {
             input.Typed.Fault("aid", $"{aid.Id} takes no paper. Use one of {string.Join(", ", input.Knowledge.Catalogue.Aids.Where(a => a.Paper is not null).Select(a => a.Id))}.");
@@ -55,7 +50,7 @@ internal static class PaperCommand
         var measured = girth is { } g ? new Sourced(g, g, g, Basis.Estimate, "Given on the command line.") : null;
         var use = aid?.Paper ?? new PaperUse(measured is null ? PaperHold.Pad : PaperHold.Wrap, sheets!.Value, folds!.Value, measured);
         use = use with { Sheets = sheets ?? use.Sheets, Folds = folds ?? use.Folds, HeadGirth = measured ?? use.HeadGirth };
-        int stool = input.Typed.Answers.Choice("stool") is { } type ? type[0] - '0' : UsualStool;
-        return new(input.Knowledge, use, stool, input.Typed.Answers.Si("cleans") ?? UsualCleans);
+        var filled = Assumptions.Fill(input.Knowledge.Questions, input.Typed.Answers);
+        return new(input.Knowledge, use, int.Parse(filled.Choice("stool")!, CultureInfo.InvariantCulture), filled.Si("cleans")!.Value);
     }
 }

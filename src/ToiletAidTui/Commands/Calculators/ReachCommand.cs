@@ -58,7 +58,7 @@ internal static class ReachCommand
             input.Typed.Fault("approach", $"{input.Text("approach")} is not an approach, use behind, front or side.");
         }
 
-        int? draws = input.Count("draws", 0, MostDraws);
+        int? draws = input.Count("draws", (0, MostDraws));
         if (input.Typed.Faults.Count == 0)
         {
             foreach (var issue in ReachPersonCheck.Check(input.Knowledge.Body, AnswerMapping.Reach(input.Typed.Answers)))

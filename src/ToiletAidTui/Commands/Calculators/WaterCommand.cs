@@ -1,5 +1,6 @@
 using System.CommandLine;
 using ToiletAid.App.Calculators;
+using ToiletAid.App.Stock;
 using ToiletAid.App.Typed;
 using ToiletAid.Core.Catalogue;
 using ToiletAid.Core.Evidence;
@@ -31,10 +32,10 @@ internal static class WaterCommand
     {
         input.Answers("feeling");
         var aid = input.Aid();
-        double? reservoir = input.Quantity("reservoir", QuantityQuestion.Of("reservoir", 10, 5000, "ml", "l"));
-        double? flow = input.Quantity("flow", QuantityQuestion.Of("flow", 0.1, 500, "ml/s", "l/min"));
-        double? clean = input.Quantity("per-clean", QuantityQuestion.Of("water for one clean", 10, 20000, "ml", "l"));
-        double? mass = input.Quantity("mass", QuantityQuestion.Of("weight", 1, 5000, "g", "kg", "oz", "lb"));
+        double? reservoir = input.Quantity("reservoir", StockRanges.Typed("reservoir", "reservoir"));
+        double? flow = input.Quantity("flow", StockRanges.Typed("flow", "flow"));
+        double? clean = input.Quantity("per-clean", StockRanges.Typed("perClean", "water for one clean"));
+        double? mass = input.Quantity("mass", StockRanges.Typed("mass", "weight"));
         double? hot = input.Quantity("hot", Temperature("hot water")), cold = input.Quantity("cold", Temperature("cold water"));
         double? target = input.Quantity("target", Temperature("target"));
         if (aid is { Water: null })
@@ -74,7 +75,7 @@ internal static class WaterCommand
         return new(input.Knowledge, settings);
     }
 
-    private static QuantityQuestion Temperature(string name) => QuantityQuestion.Of(name, 0, 100, "C", "F");
+    private static QuantityQuestion Temperature(string name) => StockRanges.Typed("temperature", name);
 
     private static WaterUse Use(Aid? aid, double? reservoir, double? flow, double? clean)
     {

@@ -1,0 +1,24 @@
+using System.Collections.Immutable;
+
+namespace ToiletAidTui.Commands.Help;
+
+/// <summary>The variables of the environment that change what the program does.</summary>
+internal static class EnvironmentVariables
+{
+    internal const string Mode = "TOILETAID_MODE";
+    internal const string Accessible = "ACCESSIBLE";
+    internal const string Terminal = "TERM";
+    internal const string NoColour = "NO_COLOR";
+    internal const string DataHome = "XDG_DATA_HOME";
+    internal const string ConfigHome = "XDG_CONFIG_HOME";
+
+    internal static readonly ImmutableArray<(string Name, string Meaning)> All =
+    [
+        (Mode, "linear or full-screen chooses the mode. Any other setting has a variable too: TOILETAID_, then its name in capitals with underscores."),
+        (Accessible, "Anything but nothing, 0, false or no chooses linear mode."),
+        (Terminal, "dumb or nothing chooses linear mode."),
+        (NoColour, "Anything but nothing keeps colours off."),
+        (DataHome, "Folder of your own data, with profiles and drafts in its folder toiletaid. When unset .local/share in your home folder. Not on Windows."),
+        (ConfigHome, "Folder of your own settings, in its file toiletaid/settings.json. When unset .config in your home folder. Not on Windows."),
+    ];
+}

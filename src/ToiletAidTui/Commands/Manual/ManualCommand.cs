@@ -1,0 +1,29 @@
+using System.CommandLine;
+using ToiletAidTui.Commands.Help;
+using ToiletAidTui.Host;
+
+namespace ToiletAidTui.Commands.Manual;
+
+/// <summary>Prints the manual: all pages of help as one.</summary>
+internal static class ManualCommand
+{
+    private const string Roff = "roff";
+
+    internal static Command Define(Terminal terminal, RootCommand root)
+    {
+        var format = Formats.Option(Roff, Formats.Text);
+        var command = new Command("man", "Print the manual of all commands, as a manual page or as text to be read aloud.") { format };
+        command.SetAction(parsed =>
+        {
+            if (parsed.GetValue(format) == Roff)
+            {
+                terminal.Output.Write(ManualPage.Of(root));
+                return ExitCode.Good;
+            }
+
+            new SpeechLines(terminal.Output, terminal.OutputIsTerminal ? terminal.Width : 0).Lines([.. HelpPage.All(root).SelectMany(HelpText.Lines), .. EnvironmentVariables.All.Select(v => $"{v.Name}: {v.Meaning}")]);
+            return ExitCode.Good;
+        });
+        return command;
+    }
+}
