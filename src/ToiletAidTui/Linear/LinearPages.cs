@@ -15,6 +15,7 @@ internal sealed class LinearPages(Shell shell, SpeechLines lines, LineReader inp
         ["back"] = Act.Back,
         ["repeat"] = Act.Repeat,
         ["list"] = Act.Answers,
+        ["note"] = Act.Note,
         ["save"] = Act.Save,
         ["quit"] = Act.Leave,
         ["screen"] = Act.Linear,
@@ -91,6 +92,18 @@ internal sealed class LinearPages(Shell shell, SpeechLines lines, LineReader inp
             return;
         }
 
+        if (page is NotePage noting)
+        {
+            if (!new NoteDialogue(noting.Note, lines, input, echoesTyping: true).Run(isShown: true))
+            {
+                shell.Ending = Ending.Stopped;
+                return;
+            }
+
+            page.Back(shell);
+            return;
+        }
+
         var edit = page as EditPage;
         lines.Prompt(edit is null ? $"Number 1 to {((ListPage)page).Entries.Count}: " : $"{edit.Prompt}: ");
         if (input.ReadLine() is not { } typed)
@@ -103,7 +116,7 @@ internal sealed class LinearPages(Shell shell, SpeechLines lines, LineReader inp
         string text = typed.Trim();
         if (text.Equals("help", StringComparison.OrdinalIgnoreCase) || text == "?")
         {
-            lines.Line("Type the number or the name of an entry. Other words: back, repeat, list, save, screen, quit.");
+            lines.Line("Type the number or the name of an entry. Other words: back, repeat, list, note, save, screen, quit.");
         }
         else if (_words.TryGetValue(text, out var act) || text == LinearInterview.F2)
         {

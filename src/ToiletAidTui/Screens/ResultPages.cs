@@ -14,6 +14,7 @@ internal static class ResultPages
         [
             .. Others(parts),
             .. Questions(shell, visit.Ranked),
+            new("Write a note", s => s.Press(new(Act.Note))),
             new("Write a paper", s => Paper(s, visit)),
             new("Save", s => s.Press(new(Act.Save))),
             new("Answers so far", s => s.Press(new(Act.Answers))),

@@ -130,6 +130,9 @@ internal sealed class Shell(Desk desk)
             case Act.Answers:
                 Push(CommonPages.Answers(this));
                 break;
+            case Act.Note when Current.Name != NotePage.PageName:
+                NotePage.Open(this);
+                break;
             case Act.Save:
                 SavePages.Save(this);
                 break;

@@ -73,6 +73,23 @@ public sealed class SpeaksOnceTests
     [Theory]
     [InlineData(Reader.Yasr)]
     [InlineData(Reader.Fenrir)]
+    public void A_note_says_each_key_once(string reader)
+    {
+        var model = new Model();
+        using var aloud = new Reader(reader, "assess --depth quick");
+        aloud.Start(model.Answer);
+        foreach (string key in (string[])[Keys.Control('K'), "L", "e", Keys.Enter, "R", Keys.Up, Keys.Down, Keys.Up, "t", Keys.Enter, Keys.Enter, Keys.Enter])
+        {
+            Hear(model, aloud, key);
+        }
+
+        Assert.IsAssignableFrom<QuestionPage>(model.Shell.Current);
+        Assert.Equal(["Let", "R"], model.Shell.Visit!.Engine.Note.Lines);
+    }
+
+    [Theory]
+    [InlineData(Reader.Yasr)]
+    [InlineData(Reader.Fenrir)]
     public void Nothing_is_said_while_nobody_presses_a_key(string reader)
     {
         using var aloud = new Reader(reader, "assess --depth quick");
