@@ -38,6 +38,16 @@ internal static class CommonPages
     /// <summary>Asks before answers are lost.</summary>
     internal static void Unless(Shell shell, string name, string losing, Action<Shell> then)
     {
+        if (shell.HasUnsavedTrial)
+        {
+            shell.Push(new ListPage(name, "The trial is not finished, so it is not saved.", [],
+            [
+                new("Go back to the trial", s => s.Pop()),
+                new("Leave and lose the trial", then),
+            ]));
+            return;
+        }
+
         if (shell.Visit is not { IsUnsaved: true } visit)
         {
             then(shell);

@@ -38,13 +38,13 @@ internal sealed class NotePage(SessionNote note) : Page
     /// <summary>The note of the visit in front of the others; says so where there is none.</summary>
     internal static void Open(Shell shell)
     {
-        if (shell.Visit is not { } visit)
+        if ((shell.Current.OwnNote ?? shell.Visit?.Engine.Note) is not { } note)
         {
             shell.Show("A note belongs to a visit. Start one, or open a saved profile and choose the note there.");
             return;
         }
 
-        shell.Push(new NotePage(visit.Engine.Note));
+        shell.Push(new NotePage(note));
     }
 
     internal override IEnumerable<string> Help() =>
@@ -77,7 +77,7 @@ internal sealed class NotePage(SessionNote note) : Page
 
     /// <summary>A visit of answers is saved at its end; a note alone has no other end than this.</summary>
     private static string Hint(Shell shell) =>
-        shell.Visit is { IsUnsaved: true, Path: not null } visit && !visit.Engine.AnswersSoFar.Ids.Any()
+        shell.Visit is { IsUnsaved: true, Path: not null } visit && !shell.IsTrying && !visit.Engine.AnswersSoFar.Ids.Any()
             ? $"The note is not saved yet. {shell.Desk.Keys.Words(Act.Save)} saves it."
             : string.Empty;
 

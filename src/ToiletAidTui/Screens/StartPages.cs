@@ -7,6 +7,8 @@ namespace ToiletAidTui.Screens;
 /// <summary>The screens before an interview.</summary>
 internal static class StartPages
 {
+    internal const string ProfileName = "profile";
+
     /// <summary>The first screen.</summary>
     internal static Page Start() => new ListPage("start", "Toilet aid. Matches a person to the right kind of aid.", [],
     [
@@ -120,17 +122,20 @@ internal static class StartPages
             return $"{read.Issues[0].Sentence(path)}.";
         }
 
+        Attend(shell, stored, path);
         shell.Replace(Opened(stored, path));
         return null;
     });
 
-    private static ListPage Opened(StoredProfile stored, string path) => new("profile",
+    /// <summary>What can be done with a saved profile.</summary>
+    internal static Page Opened(StoredProfile stored, string path) => new ListPage(ProfileName,
         $"Profile of {stored.Profile.Person}. {(stored.Profile.Sessions.Length == 1 ? "1 visit" : $"{stored.Profile.Sessions.Length} visits")}, the latest on {stored.Profile.Sessions[^1].Date:yyyy-MM-dd}.", [],
     [
         new("New visit for this person", s => s.Push(Stopped(s.Desk, Now(s, stored, path), path, () => Depths(Now(s, stored, path), path)) ?? Depths(Now(s, stored, path), path))),
         new("Result of the latest visit", s => s.Push(ResultPages.Saved(s, Now(s, stored, path).Profile))),
         .. stored.Profile.Sessions.Length < 2 ? (Entry[])[] : [new("Compare the last two visits", s => ToolPages.Compared(s, path))],
-        new("Write a note for today", s => Note(s, Now(s, stored, path), path)),
+        new("Record a trial", s => s.Press(new(Act.Trial))),
+        new("Write a note for today", s => s.Press(new(Act.Note))),
         new("Write a paper", s => s.Push(ToolPages.Papers(path))),
         new("Go back", s => s.Pop()),
     ]);
@@ -139,15 +144,10 @@ internal static class StartPages
     private static StoredProfile Now(Shell shell, StoredProfile opened, string path) =>
         shell.Visit is { Earlier: { } saved } visit && visit.Path == path ? saved : opened;
 
-    /// <summary>A note without an interview is a visit of its own, with nothing answered.</summary>
-    private static void Note(Shell shell, StoredProfile stored, string path)
+    /// <summary>A note or a trial without an interview is a visit of its own, with nothing answered.</summary>
+    private static void Attend(Shell shell, StoredProfile stored, string path)
     {
-        if (shell.Visit is not { } visit || visit.Path != path)
-        {
-            shell.Visit = new(shell.Desk.Questions, shell.Desk.Open, stored.Profile.Sessions[^1].Depth, shell.Desk.Today()) { Earlier = stored, Path = path };
-            shell.KeepAnswers(shell.Visit);
-        }
-
-        shell.Press(new(Act.Note));
+        shell.Visit = new(shell.Desk.Questions, shell.Desk.Open, stored.Profile.Sessions[^1].Depth, shell.Desk.Today()) { Earlier = stored, Path = path };
+        shell.KeepAnswers(shell.Visit);
     }
 }

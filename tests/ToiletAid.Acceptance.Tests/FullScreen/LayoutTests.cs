@@ -85,6 +85,7 @@ public sealed class LayoutTests
 
         Beginning(Capture);
         Visiting(Capture);
+        Trying(Capture);
         Golden.Match(string.Join('\n', captures) + "\n", "Screens.md");
     }
 
@@ -134,6 +135,25 @@ public sealed class LayoutTests
         Captured([.. "Left first".Select(c => new Key(c)), Key.Enter]);
         Captured(Key.Enter, Key.Q.WithCtrl);
         Captured(Key.D2, Key.Enter);
+    }
+
+    private static void Trying(Action<Stage, Model> capture)
+    {
+        using var folder = new TempFolder();
+        string file = folder.File("k-014.json", File.ReadAllText(DemoPeople.File("k-014-stiff-shoulder")));
+        var model = new Model(depth: null);
+        model.Choose("Open a saved profile");
+        model.Type(file);
+        using var stage = new Stage(model.Shell, 80, 24);
+        capture(stage, model);
+        foreach (var key in (Key[])[Key.D.WithCtrl, Key.D1, Key.Enter, Key.CursorDown])
+        {
+            stage.Press(key);
+            if (key != Key.D1)
+            {
+                capture(stage, model);
+            }
+        }
     }
 
     private static string[] Text(Stage stage) => stage.Rows[stage.Laid.FixedRows..stage.Laid.AnswerRow];

@@ -61,6 +61,7 @@ public sealed class WaysOutTests
         ["visit", "0", Keys.Enter, Keys.Control('Q')],
         ["visit", "0", Keys.Enter, Keys.Control('T')],
         ["visit", Keys.Control('K')],
+        ["visit", Keys.Control('D')],
         ["visit", Keys.Control('K'), "L", Keys.Enter],
     ];
 }

@@ -72,6 +72,48 @@ public sealed class SameInBothModesTests : IDisposable
         Assert.Equal(File.ReadAllBytes(byLine), File.ReadAllBytes(both));
     }
 
+    [Fact]
+    public void A_trial_whose_mode_changes_at_every_question_writes_the_file_of_the_command()
+    {
+        string[] answers = ["1", "3", "6", "yes", "6", "4", "2", "none", "yes", "5", "2", "7", "4", "4 12"];
+        string byCommand = Path.Combine(_home.Path, "command.json"), onScreen = Path.Combine(_home.Path, "screen.json");
+        foreach (string file in (string[])[byCommand, onScreen])
+        {
+            File.Copy(DemoPeople.File("k-014-stiff-shoulder"), file);
+        }
+
+        string today = DateTime.Now.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+        Assert.Equal(0, Cli.Run(string.Join('\n', answers) + "\n", "trial", byCommand, "--date", today).Code);
+        using (var terminal = new PtySession([BuiltProgram.Path, "--full-screen"], _home.Environment()))
+        {
+            terminal.Until("Number 1 to 7:");
+            terminal.Send("2" + Keys.Enter);
+            terminal.Until("File:");
+            terminal.Send(onScreen + Keys.Enter);
+            terminal.Until("Profile of K-014.");
+            terminal.Send(Keys.Control('D'));
+            for (int i = 0; i < answers.Length; i++)
+            {
+                terminal.Until($"{Text(i + 1)}. ");
+                terminal.Quiet();
+                bool line = i % 2 == 1;
+                terminal.Send(line ? answers[i] + "\n" : answers[i] + Keys.Enter);
+                if (i + 1 < answers.Length)
+                {
+                    terminal.Until($"{Text(i + 2)}. ");
+                    terminal.Quiet();
+                    terminal.Send(line ? "screen\n" : Keys.F2);
+                }
+            }
+
+            terminal.Until("Saved as K-014 in");
+            terminal.Kill(15);
+            terminal.Exit();
+        }
+
+        Assert.Equal(File.ReadAllBytes(byCommand), File.ReadAllBytes(onScreen));
+    }
+
     private static void Note(PtySession terminal, params string[] lines)
     {
         terminal.Send(Keys.Control('K'));
