@@ -101,6 +101,13 @@ public sealed class LayoutTests
             capture(stage, start);
             stage.Press(Key.W.WithCtrl);
         }
+
+        foreach (var key in (Key[])[Key.D4, Key.Enter, Key.D1, Key.Enter])
+        {
+            stage.Press(key);
+        }
+
+        capture(stage, start);
     }
 
     private static void Visiting(Action<Stage, Model> capture)
@@ -146,6 +153,10 @@ public sealed class LayoutTests
         model.Type(file);
         using var stage = new Stage(model.Shell, 80, 24);
         capture(stage, model);
+        model.Choose("Write a paper");
+        stage.Press(Key.Home);
+        capture(stage, model);
+        stage.Press(Key.Esc);
         foreach (var key in (Key[])[Key.D.WithCtrl, Key.D1, Key.Enter, Key.CursorDown])
         {
             stage.Press(key);

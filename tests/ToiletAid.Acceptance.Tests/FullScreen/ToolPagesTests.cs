@@ -14,8 +14,8 @@ public sealed class ToolPagesTests
         model.Choose("Calculators");
         model.Choose("Grip");
         model.Fill("Age: not given", "74");
-        model.Fill("Grip: not given", "11 kg");
-        Assert.Contains("3. Grip: 11 kg", model.Shell.Lines);
+        model.Fill("Grip strength: not given", "11 kg");
+        Assert.Contains("3. Grip strength: 11 kg", model.Shell.Lines);
         model.Choose("Compute");
 
         Assert.Equal(Hands.Split(Cli.Run("", "calc", "grip", "--age", "74", "--grip", "11 kg").Output), model.Shell.Lines);
@@ -27,14 +27,14 @@ public sealed class ToolPagesTests
         var model = new Model(depth: null);
         model.Choose("Calculators");
         model.Choose("Grip");
-        model.Fill("Grip: not given", "11 miles");
+        model.Fill("Grip strength: not given", "11 miles");
         model.Choose("Compute");
 
         Assert.Equal("calculator grip", model.Shell.Current.Name);
         Assert.Equal(Cli.Run("", "calc", "grip", "--grip", "11 miles").Error.Trim().ReplaceLineEndings(" "), model.Shell.Opening);
-        Assert.Contains("3. Grip: 11 miles", model.Shell.Lines);
-        model.Fill("Grip: 11 miles", string.Empty);
-        Assert.Contains("3. Grip: not given", model.Shell.Lines);
+        Assert.Contains("3. Grip strength: 11 miles", model.Shell.Lines);
+        model.Fill("Grip strength: 11 miles", string.Empty);
+        Assert.Contains("3. Grip strength: not given", model.Shell.Lines);
     }
 
     [Fact]
@@ -68,8 +68,8 @@ public sealed class ToolPagesTests
         Assert.Equal(Hands.Split(Cli.Run("", "report", path).Output), model.Shell.Lines);
 
         model.Press(Keys.Enter);
-        model.Fill("Format: not given", "html");
-        model.Fill("Out: not given", file);
+        model.Fill("Form of the paper: the usual one", "html");
+        model.Fill("File to write: none, it is shown", file);
         model.Choose("Write or show it");
         Assert.Equal("Written.", model.Shell.Opening);
         Assert.Equal(Cli.Run("", "report", path, "--format", "html").Output, File.ReadAllText(file));
@@ -94,6 +94,41 @@ public sealed class ToolPagesTests
         string why = Cli.Run("", "why", path, "--aid", "tongs").Output;
         Assert.All(model.Shell.Lines.Skip(1), line => Assert.Contains(line, why, StringComparison.Ordinal));
         Assert.True(model.Shell.Lines.Count > 3);
+    }
+
+    [Fact]
+    public void What_was_tried_is_told_with_the_reasons_and_with_why_not()
+    {
+        using var folder = new TempFolder();
+        string path = folder.File("k-014.json", File.ReadAllText(DemoPeople.File("k-014-stiff-shoulder")));
+        Assert.Equal(0, Cli.Run("tongs\nunknown\nunknown\nno\nyes\n6\n1\nunknown\nunknown\nnone\n", "trial", path, "--date", "2026-03-16").Code);
+        Assert.Equal(0, Cli.Run("short-soft\nunknown\nunknown\nno\nyes\n2\n3\nunknown\nunknown\n4\n", "trial", path, "--date", "2026-03-16").Code);
+        var model = new Model(depth: null);
+        model.Choose("Open a saved profile");
+        model.Type(path);
+        model.Choose("Result of the latest visit");
+        model.Choose("Reasons");
+        Assert.Contains(model.Shell.Lines, l => l.StartsWith("Tried on 2026-03-16: toilet-paper tongs", StringComparison.Ordinal));
+        model.Press(Keys.Enter);
+        foreach (var (name, id) in (ReadOnlySpan<(string, string)>)[("Toilet-paper tongs", "tongs"), ("Short folding holder", "short-soft")])
+        {
+            model.Choose("Why not another kind");
+            model.Choose(name);
+            string[] why = Hands.Split(Cli.Run("", "why", path, "--aid", id).Output);
+            Assert.Equal(model.Shell.Lines.Skip(1), why.Take(model.Shell.Lines.Count - 1));
+            Assert.Contains(model.Shell.Lines, l => l.StartsWith("Tried on 2026-03-16", StringComparison.Ordinal));
+            model.Press(Keys.Enter);
+            model.Press(Keys.Escape);
+        }
+    }
+
+    [Fact]
+    public void Forms_speak_the_words_of_the_trade_and_no_two_labels_are_alike()
+    {
+        var model = new Model(depth: null);
+        Assert.All(model.Shell.Desk.Calculators, c => Assert.Equal(c.Fields.Length, c.Fields.Select(f => f.Label).Distinct().Count()));
+        Assert.Contains("Weight without water", model.Shell.Desk.Calculators.Single(c => c.Name == "water").Fields.Select(f => f.Label));
+        Assert.Contains("Body mass", model.Shell.Desk.Calculators.Single(c => c.Name == "reach").Fields.Select(f => f.Label));
     }
 
     [Fact]
