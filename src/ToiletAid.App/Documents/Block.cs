@@ -21,7 +21,8 @@ public abstract record Block
 
     /// <summary>Points without an order.</summary>
     /// <param name="Items">The points.</param>
-    public sealed record Points(ImmutableArray<string> Items) : Block;
+    /// <param name="AsTyped">True for what a person typed: it stays in their words and units.</param>
+    public sealed record Points(ImmutableArray<string> Items, bool AsTyped = false) : Block;
 
     /// <summary>Labels with what belongs to them.</summary>
     /// <param name="Items">The pairs; an empty value is a line to fill in.</param>

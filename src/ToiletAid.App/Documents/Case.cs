@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using ToiletAid.Core;
 using ToiletAid.Core.Advising;
 using ToiletAid.Core.Person;
@@ -18,6 +19,9 @@ public sealed record Case
 
     /// <summary>The visit.</summary>
     public required Session Session { get; init; }
+
+    /// <summary>What the therapist noted at the visit and since, in words of their own.</summary>
+    public required ImmutableArray<PastNote> Notes { get; init; }
 
     /// <summary>The advice.</summary>
     public required Advice Advice { get; init; }

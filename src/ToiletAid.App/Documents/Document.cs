@@ -21,6 +21,7 @@ public sealed record Document(string Title, string Language, bool LargePrint, Im
     {
         Block.Heading h => h with { Text = english.Say(h.Text) },
         Block.Paragraph p => p with { Text = english.Say(p.Text) },
+        Block.Points { AsTyped: true } => block,
         Block.Points p => p with { Items = [.. p.Items.Select(english.Say)] },
         Block.Facts f => f with { Items = [.. f.Items.Select(i => new Fact(english.Say(i.Label), english.Say(i.Value)))] },
         Block.Steps s => s with { Items = [.. s.Items.Select(english.Say)] },

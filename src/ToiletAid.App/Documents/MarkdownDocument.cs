@@ -31,13 +31,19 @@ public static class MarkdownDocument
         _ => throw new ArgumentException($"no Markdown is known for {block.GetType().Name}", nameof(block)),
     };
 
-    /// <summary>Our texts come from a clinic's own catalogue too, so what Markdown would take for a mark is escaped.</summary>
+    /// <summary>Our texts come from a clinic's own catalogue and from the therapist too, so what Markdown would take for a mark is escaped.</summary>
     private static string Escape(string text)
     {
         var escaped = new StringBuilder(text.Length);
-        foreach (char c in text)
+        int digits = text.TakeWhile(char.IsAsciiDigit).Count();
+        for (int i = 0; i < text.Length; i++)
         {
-            escaped.Append(c is '\\' or '`' or '*' or '_' or '[' or ']' or '<' or '>' or '#' or '|' ? "\\" : string.Empty).Append(c);
+            char c = text[i];
+
+            // At its start a text may also look like a point, a line or a numbered step.
+            bool isMark = c is '\\' or '`' or '*' or '_' or '[' or ']' or '<' or '>' or '#' or '|' or '&' or '~'
+                || (i == 0 && (c is '-' or '+' or '=')) || (i > 0 && i == digits && (c is '.' or ')'));
+            escaped.Append(isMark ? "\\" : string.Empty).Append(c);
         }
 
         return escaped.ToString();

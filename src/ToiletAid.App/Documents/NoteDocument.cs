@@ -21,8 +21,8 @@ public sealed class NoteDocument(Case about)
     public Document Make() => new Document(
         _words.Text("note.title"), about.English.Tag, LargePrint: false,
         about.Advice.Stops.IsEmpty
-            ? [.. Head(), .. Choice(), .. _findings.Findings(), .. Demands(), .. Plans(), .. RuledOut(), .. Cautions(), .. SetUp(), .. Ahead(), .. _findings.NotKnown(), .. Foot()]
-            : [.. Head(), .. Stops(), .. _findings.Findings(), .. Foot()]).In(about.English);
+            ? [.. Head(), .. Choice(), .. _findings.Findings(), .. Notes(), .. Demands(), .. Plans(), .. RuledOut(), .. Cautions(), .. SetUp(), .. Ahead(), .. _findings.NotKnown(), .. Foot()]
+            : [.. Head(), .. Stops(), .. _findings.Findings(), .. Notes(), .. Foot()]).In(about.English);
 
     private IEnumerable<Block> Head()
     {
@@ -64,6 +64,25 @@ public sealed class NoteDocument(Case about)
 
         yield return new Block.Points([.. AdviceText.Reasons(chosen)]);
         yield return new Block.Paragraph(_words.Text(about.Advice.PrioritiesStated ? "note.weights-stated" : "note.weights-unstated"));
+    }
+
+    private IEnumerable<Block> Notes()
+    {
+        if (about.Notes.IsEmpty)
+        {
+            yield break;
+        }
+
+        yield return new Block.Heading(_words.Text("note.free"));
+        foreach (var note in about.Notes)
+        {
+            if (note.Date != about.Session.Date)
+            {
+                yield return new Block.Paragraph(_words.Text("note.free.day", ("date", Date(note.Date))));
+            }
+
+            yield return new Block.Points(note.Lines, AsTyped: true);
+        }
     }
 
     private IEnumerable<Block> Demands()

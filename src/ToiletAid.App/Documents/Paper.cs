@@ -27,6 +27,7 @@ public static class Paper
             Words = words,
             Person = profile.Person,
             Session = profile.Latest,
+            Notes = profile.LatestNotes,
             Advice = advice,
             Settings = settings,
             Chosen = chosen,

@@ -43,6 +43,7 @@ public sealed class RecordWriter(Utf8JsonWriter json, Case about)
             EndObservation();
         }
 
+        Notes();
         Performance();
         _trials.Write();
         if (about.Advice.Stops.IsEmpty && about.Chosen is { } chosen)
@@ -80,6 +81,23 @@ public sealed class RecordWriter(Utf8JsonWriter json, Case about)
                     EndObservation();
                     break;
             }
+        }
+    }
+
+    /// <summary>The words of the therapist stand as they were typed, each note with its day. They rest on no answer.</summary>
+    private void Notes()
+    {
+        for (int i = 0; i < about.Notes.Length; i++)
+        {
+            json.StartResource("Observation", _ids.Of($"note/{i + 1}"), Language);
+            json.WriteString("status", "final");
+            json.WriteStartObject("code");
+            json.Concept("Note of the therapist", (FhirJson.Icf, "d530", "Toileting"));
+            json.WriteEndObject();
+            json.Subject(about.Person);
+            json.WriteString("effectiveDateTime", FhirJson.Date(about.Notes[i].Date));
+            json.WriteString("valueString", string.Join('\n', about.Notes[i].Lines));
+            json.EndResource();
         }
     }
 

@@ -179,7 +179,7 @@ public sealed class ProfileReader
 
     private Session? Session(JsonWalker at)
     {
-        at.OnlyMembers("date", "depth", "answers", "trials");
+        at.OnlyMembers("date", "depth", "answers", "trials", "note");
         DateOnly? date = null;
         if (at.Required("date") is { } d && d.Text() is { } text)
         {
@@ -201,6 +201,26 @@ public sealed class ProfileReader
 
         var answers = at.Required("answers") is { } a ? _answers.Read(a) : Answers.None;
         var trials = at.Member("trials") is { } t ? Trials.Read(t) : [];
-        return date is { } when && depth is { } how ? new(when, how, answers) { Trials = trials } : null;
+        var note = at.Member("note") is { } n ? Note(n) : [];
+        return date is { } when && depth is { } how ? new(when, how, answers) { Trials = trials, Note = note } : null;
+    }
+
+    private static ImmutableArray<string> Note(JsonWalker at)
+    {
+        JsonWalker[] items = [.. at.Items().Take(NoteLine.Most + 1)];
+        if (items.Length > NoteLine.Most)
+        {
+            at.Fault("note-too-long", $"a note has at most {NoteLine.Most} lines, put the rest into another visit");
+        }
+
+        foreach (var item in items)
+        {
+            if (item.Text() is { } line && NoteLine.Fault(line) is { } fault)
+            {
+                item.Fault("note-line", $"this line of the note {fault}");
+            }
+        }
+
+        return [.. items.Where(i => i.Element.ValueKind == JsonValueKind.String).Select(i => i.Element.GetString()!)];
     }
 }

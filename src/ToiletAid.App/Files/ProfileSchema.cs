@@ -63,6 +63,21 @@ public static class ProfileSchema
         json.WriteEndObject();
         json.WriteEndObject();
         TrialSchema.Write(json, BuiltIn.Trials());
+        Note(json);
+        json.WriteEndObject();
+    }
+
+    /// <summary>The pattern holds the characters that the reader refuses, as far as they have one code unit.</summary>
+    private static void Note(Utf8JsonWriter json)
+    {
+        json.WriteStartObject("note");
+        json.WriteString("type", "array");
+        json.WriteNumber("maxItems", NoteLine.Most);
+        json.WriteStartObject("items");
+        json.WriteString("type", "string");
+        json.WriteNumber("maxLength", NoteLine.Longest);
+        json.WriteString("pattern", @"^(?=.*\S)(?![\s\S]*[\u0000-\u001f\u007f-\u009f\u00ad\u061c\u200b-\u200f\u2028-\u202e\u2060-\u206f\ue000-\uf8ff\ufeff\ufff9-\uffff])");
+        json.WriteEndObject();
         json.WriteEndObject();
     }
 

@@ -96,6 +96,12 @@ public sealed class ProfileWriter(QuestionSet questions)
 
         json.WriteEndObject();
         TrialWriter.Write(json, session.Trials);
+        if (!session.Note.IsEmpty)
+        {
+            json.WritePropertyName("note");
+            List(json, session.Note);
+        }
+
         json.WriteEndObject();
     }
 

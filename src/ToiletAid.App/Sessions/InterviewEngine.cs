@@ -23,12 +23,16 @@ public sealed class InterviewEngine
     {
         _questions = questions;
         _open = open;
+        Note.OnChange = () => OnChange?.Invoke(AnswersSoFar);
         Move();
     }
 
-    /// <summary>Takes up answers that were given before, as if they had been given now in the order of the questions.</summary>
-    public void TakeUp(Answers answers)
+    /// <summary>Takes up what was answered before, as if it had been answered now in the order of the questions, and what was noted.</summary>
+    public void TakeUp(Session session)
     {
+        ArgumentNullException.ThrowIfNull(session);
+        var answers = session.Answers;
+        Note.TakeUp(session.Note);
         foreach (var question in _questions.All.Where(q => answers[q.Id] is not null))
         {
             Answers = Answers.With(question.Id, answers[question.Id]!);
@@ -37,6 +41,9 @@ public sealed class InterviewEngine
 
         Move();
     }
+
+    /// <summary>The free note of the visit.</summary>
+    public SessionNote Note { get; } = new();
 
     /// <summary>What was answered so far.</summary>
     public Answers Answers { get; private set; } = Answers.None;

@@ -53,7 +53,7 @@ public static class QuestionText
         "Put observed, reported or measured after it to say how it was obtained.",
     ];
 
-    /// <summary>The answers so far, one a line.</summary>
+    /// <summary>The answers so far, one a line, and the note.</summary>
     public static IEnumerable<string> Given(InterviewEngine engine)
     {
         int number = 0;
@@ -66,6 +66,11 @@ public static class QuestionText
         if (number == 0)
         {
             yield return "No answers yet.";
+        }
+
+        foreach (string line in engine.Note.Read())
+        {
+            yield return line;
         }
     }
 }

@@ -30,13 +30,14 @@ internal sealed class RunAnswers(RunKind kind, TrialKnowledge knowledge)
             "yes or no",
             [kind == RunKind.Dry ? "A dry try shows whether it is got ready, reaches and lets go, without soil." : "A real try is one after using the toilet."],
             YesOrNo,
-            MayBeUnknown: false);
+            MayBeUnknown: false)
+        { Choices = [new("yes", "Yes"), new("no", "No")] };
         if (WasTried != true)
         {
             yield break;
         }
 
-        yield return new($"{Prefix}-level", ["How much help was needed?", .. TrialTyping.Codes(knowledge.Levels)], "Code", TrialTyping.AboutLevels, Level);
+        yield return new($"{Prefix}-level", ["How much help was needed?", .. TrialTyping.Codes(knowledge.Levels)], "Code", TrialTyping.AboutLevels, Level) { Choices = TrialTyping.Choices(knowledge.Levels) };
         if (Stopped)
         {
             yield break;
@@ -44,12 +45,19 @@ internal sealed class RunAnswers(RunKind kind, TrialKnowledge knowledge)
 
         if (kind == RunKind.Real)
         {
-            yield return new("real-cleanliness", ["How clean did it get?", .. TrialTyping.Numbered(knowledge.Cleanliness)], $"Number from 1 to {knowledge.Cleanliness.Length}", ["Look at the last paper, or at the skin with a mirror if the person agrees."], Cleanliness);
+            yield return new("real-cleanliness", ["How clean did it get?", .. TrialTyping.Numbered(knowledge.Cleanliness)], $"Number from 1 to {knowledge.Cleanliness.Length}", ["Look at the last paper, or at the skin with a mirror if the person agrees."], Cleanliness)
+            {
+                Choices = TrialTyping.NumberedChoices(knowledge.Cleanliness),
+            };
         }
 
         yield return new($"{Prefix}-minutes", ["How many minutes did it take?"], "Minutes", ["From getting ready to washed hands. Minutes are noted and change no ranking."], Minutes);
         yield return new($"{Prefix}-effort", ["How hard was it for the person, from 0 to 10?"], "0 to 10", ["0 is no effort and 10 the most they can think of. The person says the number."], Effort);
-        yield return new($"{Prefix}-problems", ["What went wrong?", .. TrialTyping.Numbered(knowledge.Problems)], "Numbers with spaces between them, or none", ["A step that could not be done at all counts as a failed try."], Problems);
+        yield return new($"{Prefix}-problems", ["What went wrong?", .. TrialTyping.Numbered(knowledge.Problems)], "Numbers with spaces between them, or none", ["A step that could not be done at all counts as a failed try."], Problems)
+        {
+            Choices = TrialTyping.NumberedChoices(knowledge.Problems),
+            TakesMany = true,
+        };
     }
 
     /// <summary>Forgets the answer to a step.</summary>

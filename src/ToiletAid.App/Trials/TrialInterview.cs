@@ -48,6 +48,12 @@ public sealed class TrialInterview
     /// <summary>What may be typed, short.</summary>
     public string Wanted => Current is { } step ? step.MayBeUnknown ? $"{step.Wanted}, or unknown" : step.Wanted : string.Empty;
 
+    /// <summary>The answers that are offered; empty where a number is asked.</summary>
+    public ImmutableArray<TrialChoice> Choices => Current?.Choices ?? [];
+
+    /// <summary>True when several of them can be given at once.</summary>
+    public bool TakesMany => Current is { TakesMany: true };
+
     /// <summary>The plan that was tried; null until it is chosen.</summary>
     public RankedPlan? Plan => _plan;
 
@@ -117,9 +123,10 @@ public sealed class TrialInterview
             $"Number from 1 to {_plans.Length}",
             ["The numbers are the places of the shortlist. An aid that is ruled out is not tried."],
             ChoosePlan,
-            MayBeUnknown: false),
-        new("before", ["How much help was needed until now?", .. TrialTyping.Codes(_knowledge.Levels)], "Code", TrialTyping.AboutLevels, t => Level(t, _knowledge.Levels, id => _before = id)),
-        new("goal", ["How much help shall be needed at most?", .. TrialTyping.Codes(Goals)], "Code", ["The goal of the person, on the same levels."], t => Level(t, Goals, id => _goal = id)),
+            MayBeUnknown: false)
+        { Choices = [.. _plans.Select(p => new TrialChoice(p.Rank.ToString(CultureInfo.InvariantCulture), PlanText.Name(p.Plan)) { Brief = p.Plan.Aid.Name })] },
+        new("before", ["How much help was needed until now?", .. TrialTyping.Codes(_knowledge.Levels)], "Code", TrialTyping.AboutLevels, t => Level(t, _knowledge.Levels, id => _before = id)) { Choices = TrialTyping.Choices(_knowledge.Levels) },
+        new("goal", ["How much help shall be needed at most?", .. TrialTyping.Codes(Goals)], "Code", ["The goal of the person, on the same levels."], t => Level(t, Goals, id => _goal = id)) { Choices = TrialTyping.Choices(Goals) },
         .. _dry.Steps(),
         .. _real.Steps(),
     ];

@@ -20,6 +20,12 @@ internal static class TrialTyping
     /// <summary>Findings with their numbers.</summary>
     internal static IEnumerable<string> Numbered(IEnumerable<TrialFinding> findings) => findings.Select((f, i) => string.Create(CultureInfo.InvariantCulture, $"{i + 1}. {f.Label}."));
 
+    /// <summary>Levels to choose from.</summary>
+    internal static ImmutableArray<TrialChoice> Choices(IEnumerable<TrialFinding> levels) => [.. levels.Select(l => new TrialChoice(l.Id, Said(l).TrimEnd('.')))];
+
+    /// <summary>Findings to choose from.</summary>
+    internal static ImmutableArray<TrialChoice> NumberedChoices(IEnumerable<TrialFinding> findings) => [.. findings.Select((f, i) => new TrialChoice((i + 1).ToString(CultureInfo.InvariantCulture), f.Label))];
+
     /// <summary>The level with the code that was typed, with or without its first zero; null when there is none.</summary>
     internal static TrialFinding? Level(string text, IEnumerable<TrialFinding> levels) =>
         int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out int code) ? levels.FirstOrDefault(l => l.Id == code.ToString("00", CultureInfo.InvariantCulture)) : null;

@@ -40,18 +40,21 @@ public sealed class SetupText(RankedPlan ranked, Answers known, Knowledge knowle
         _ => null,
     };
 
+    private bool HelperPrepares => ranked.Cautions.Any(c => c.Rule.Id == "helper-prepares-paper");
+
     /// <summary>The steps numbered, in parts no longer than the person follows in a row.</summary>
     public IEnumerable<string> Lines()
     {
         var steps = Steps();
         int? follows = FollowedInARow;
-        if (follows == 1)
-        {
-            yield return "Read out one step and wait until it is done.";
-        }
-
         for (int i = 0; i < steps.Count; i++)
         {
+            // What a helper does beforehand comes first and is not read out to the person.
+            if (follows == 1 && i == (HelperPrepares ? 1 : 0))
+            {
+                yield return "Read out one step and wait until it is done.";
+            }
+
             if (follows > 1 && i % follows == 0)
             {
                 yield return $"Part {(i / follows) + 1}.";
@@ -80,7 +83,9 @@ public sealed class SetupText(RankedPlan ranked, Answers known, Knowledge knowle
 
         string fold = $"Fold {"sheet".ToQuantity(paper.Strip.Sheets)} in half {Times(paper.Strip.Folds)}. That gives {paper.Strip.Layers} layers, {SlotText.Centimetres(paper.Strip.LengthMetres)} long.";
         yield return _plan.Has("prepared-paper")
-            ? $"Once a week, fold {paper.ToPrepare(DaysAhead)} loads ahead. {fold} Put a small elastic round each and keep them by the toilet."
+            ? HelperPrepares
+            ? $"Beforehand, once a week, a helper folds {paper.ToPrepare(DaysAhead)} loads. {fold} Put a small elastic round each and keep them by the toilet."
+            : $"Once a week, fold {paper.ToPrepare(DaysAhead)} loads ahead. {fold} Put a small elastic round each and keep them by the toilet."
             : fold;
         string? load = aid.Paper!.Hold switch
         {

@@ -18,14 +18,22 @@ public sealed record Profile(string Person, ImmutableArray<Session> Sessions)
     /// <param name="visit">Number of the visit, from 0.</param>
     public Session KnownAt(int visit)
     {
-        int answered = visit;
-        while (answered > 0 && !Sessions[answered].Answers.Ids.Any())
+        var session = Sessions[Answered(visit)];
+        return session with { Answers = session.Answers.With(TriedUntil(visit)) };
+    }
+
+    /// <summary>What was noted at the newest visit at which something was answered, and since.</summary>
+    public ImmutableArray<PastNote> LatestNotes =>
+        [.. Sessions.Skip(Answered(Sessions.Length - 1)).Where(s => !s.Note.IsEmpty).Select(s => new PastNote(s.Date, s.Note))];
+
+    private int Answered(int visit)
+    {
+        while (visit > 0 && !Sessions[visit].Answers.Ids.Any())
         {
-            answered--;
+            visit--;
         }
 
-        var session = Sessions[answered];
-        return session with { Answers = session.Answers.With(TriedUntil(visit)) };
+        return visit;
     }
 
     private ImmutableArray<PastTrial> TriedUntil(int visit) => [.. Sessions.Take(visit + 1).SelectMany(s => s.Trials.Select(t => new PastTrial(s.Date, t)))];

@@ -12,4 +12,10 @@ public sealed record Session(DateOnly Date, Depth Depth, Answers Answers)
 {
     /// <summary>Plans that were tried at this visit. A visit may hold only these.</summary>
     public ImmutableArray<Trial> Trials { get => field.IsDefault ? [] : field; init; }
+
+    /// <summary>What the therapist noted in words of their own, a line each; see <see cref="NoteLine"/>. No computation reads it.</summary>
+    public ImmutableArray<string> Note { get => field.IsDefault ? [] : field; init; }
+
+    /// <summary>True when something was noted, but nothing answered and nothing tried: then it can change no advice.</summary>
+    public bool IsNoteOnly => !Note.IsEmpty && Trials.IsEmpty && !Answers.Ids.Any();
 }

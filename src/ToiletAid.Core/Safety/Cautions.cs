@@ -32,6 +32,7 @@ internal static class Cautions
         new("licensed-installer", c => RuleOutcome.If(RulesOut.ChangesFixtures(c.Plan))),
         new("backflow", c => RuleOutcome.If(c.Plan.Aid.Water is { Plumbed: true } && c.Plan.Aid.Reach == ReachKind.Jet)),
         new("needs-prompting", NeedsPrompting),
+        new("helper-prepares-paper", HelperPreparesPaper),
         new("wide-head-deep-soil", WideHead),
         new("length-not-sure", LengthNotSure),
         new("strength-near-limit", StrengthNearLimit),
@@ -83,6 +84,16 @@ internal static class Cautions
             new Slot("steps", c.Plan.Steps, Dimension.Number), new Slot("follows", follows, Dimension.Number));
     }
 
+    /// <summary>What is folded ahead lies ready as one step of the clean, but folding it is a task of its own.</summary>
+    private static RuleOutcome HelperPreparesPaper(RuleContext c)
+    {
+        double takes = c.Value("learning.prepare-steps");
+        return !c.Plan.AddOns.Any(a => a.PreparesPaper) ? RuleOutcome.No
+            : c.Known.Choice("steps") is not { } choice ? RuleOutcome.Unclear("steps")
+            : RuleOutcome.If(takes > RulesOut.Follows(c, choice)).With(
+                new Slot("steps", takes, Dimension.Number), new Slot("follows", RulesOut.Follows(c, choice), Dimension.Number));
+    }
+
     private static RuleOutcome WideHead(RuleContext c) =>
         c.Plan.Aid.TipWidth is { } width && width.Value > c.Value("cleaning.too-wide") ? c.Is("deep", "yes") : RuleOutcome.No;
 
@@ -96,11 +107,14 @@ internal static class Cautions
                 new Slot("operation", 0, Dimension.Number, Words.Of(hardest.Kind)), new Slot("share", hardest.ShareOfAcceptable, Dimension.Number))
             : RuleOutcome.No;
 
-    /// <summary>True when the pose that was found leans forward far enough to cost balance, though the posture need not.</summary>
+    /// <summary>True when the pose that was found leans or turns far enough to cost balance, though the posture need not.</summary>
     private static bool PoseLeans(RuleContext c) =>
         c.Plan.Posture is not (Posture.SideLying or Posture.Reclined)
         && c.Plan.Approach is not null
-        && c.Demands.Need?.Pose.Lean >= c.Value("balance.lean-caution");
+        && c.Demands.Need?.Pose is { } pose
+        && (pose.Lean >= c.Value("balance.lean-caution")
+            || Math.Abs(pose.Bend) >= c.Value("balance.bend-caution")
+            || Math.Abs(pose.Twist) >= c.Value("balance.twist-caution"));
 
     private static RuleOutcome SecondWayAway(RuleContext c) =>
         c.Plan.Aid is { Reach: ReachKind.None, Method: not MethodKind.Helper } or { ChangesFixtures: true }

@@ -99,7 +99,7 @@ internal sealed class Assessment(Terminal terminal, Manner manner, Depth depth, 
         if (goOn?.Kept is { } kept)
         {
             visit.Person ??= kept.Person == AnswerJournal.NoCode ? null : kept.Person;
-            visit.Engine.TakeUp(kept.Latest.Answers);
+            visit.Engine.TakeUp(kept.Latest);
         }
 
         each?.Attach(visit);

@@ -58,15 +58,20 @@ internal sealed class CompareCommand
 
     private int OfOne(ParseResult parsed, Knowledge knowledge, Profile profile)
     {
-        int last = profile.Sessions.Length, to = parsed.GetValue(_to) ?? last, from = parsed.GetValue(_from) ?? to - 1;
-        return last < 2 ? Usage("There is only one visit, so there is nothing to compare, give a second profile of this person")
+        // A visit with only a note can have changed nothing. It keeps its number and is compared only when it is asked for.
+        int[] numbers = [.. Counting(profile)];
+        int last = profile.Sessions.Length, to = parsed.GetValue(_to) ?? numbers.LastOrDefault(last), from = parsed.GetValue(_from) ?? numbers.LastOrDefault(n => n < to);
+        return numbers.Length < 2 ? Usage("There is only one visit, so there is nothing to compare, give a second profile of this person")
             : from < 1 || to < 1 || from > last || to > last || from == to ? Usage($"There are visits 1 to {last}, give two different ones of these")
             : Compare(parsed, knowledge, profile, from - 1, to - 1);
     }
 
+    /// <summary>Numbers of the visits at which something was answered or tried.</summary>
+    private static IEnumerable<int> Counting(Profile profile) => Enumerable.Range(1, profile.Sessions.Length).Where(n => !profile.Sessions[n - 1].IsNoteOnly);
+
     private int OfTwo(ParseResult parsed, Knowledge knowledge, Profile first, Profile second)
     {
-        int from = parsed.GetValue(_from) ?? first.Sessions.Length, to = parsed.GetValue(_to) ?? second.Sessions.Length;
+        int from = parsed.GetValue(_from) ?? Counting(first).LastOrDefault(first.Sessions.Length), to = parsed.GetValue(_to) ?? Counting(second).LastOrDefault(second.Sessions.Length);
         if (from < 1 || from > first.Sessions.Length || to < 1 || to > second.Sessions.Length)
         {
             return Usage($"The first profile has visits 1 to {first.Sessions.Length} and the second 1 to {second.Sessions.Length}, give one of each");
@@ -80,15 +85,17 @@ internal sealed class CompareCommand
 
     private int Compare(ParseResult parsed, Knowledge knowledge, Profile profile, int from, int to)
     {
-        ImmutableArray<Visit> all = [.. profile.Sessions.Select((s, i) => new Visit(i + 1, s.Date, profile.KnownAt(i).Answers))];
         if (from > to)
         {
-            return Usage($"Visit {from + 1} of {TrendText.Day(all[from].Date)} comes after visit {to + 1} of {TrendText.Day(all[to].Date)}, give the earlier one first");
+            return Usage($"Visit {from + 1} of {TrendText.Day(profile.Sessions[from].Date)} comes after visit {to + 1} of {TrendText.Day(profile.Sessions[to].Date)}, give the earlier one first");
         }
+
+        Visit At(int i) => new(i + 1, profile.Sessions[i].Date, profile.KnownAt(i).Answers);
+        ImmutableArray<Visit> all = [.. Counting(profile).Select(n => At(n - 1))];
 
         bool? sameRater = parsed.GetValue(_rater) switch { Same => true, Different => false, _ => null };
         var advisor = new Advisor(knowledge, new());
-        var comparison = new VisitComparer(knowledge, advisor).Compare(all[from], all[to], sameRater);
+        var comparison = new VisitComparer(knowledge, advisor).Compare(At(from), At(to), sameRater);
         string person = profile.Person;
         var trends = Trend.Of(knowledge, all, sameRater);
         if (parsed.GetValue(_picture) is { } picture && Draw(picture, person, trends) is { } fault)

@@ -14,7 +14,7 @@ internal static class InnerCommand
         .. CalcCommand.Define(terminal).Subcommands.Select(c => new CalculatorForm(
             c.Name,
             c.Description ?? string.Empty,
-            [.. c.Options.Where(o => o.Name != "--format").Select(o => new FormField(o.Name, o.Description ?? string.Empty))])),
+            [.. c.Options.Where(o => o.Name != "--format").Select(o => new FormField(o.Name, FormWords.Of(c.Name, o.Name), o.Description ?? string.Empty))])),
     ];
 
     /// <summary>Runs one; nobody can be asked anything meanwhile.</summary>

@@ -1,7 +1,10 @@
+using System.Collections.Immutable;
 using ToiletAid.App.Files;
+using ToiletAid.App.Trials;
 using ToiletAid.Core;
 using ToiletAid.Core.Advising;
 using ToiletAid.Core.Explaining;
+using ToiletAid.Core.Person;
 using ToiletAidTui.FullScreen;
 using ToiletAidTui.Host;
 using ToiletAidTui.Screens;
@@ -67,6 +70,8 @@ internal sealed class ScreenCommand(Terminal terminal, Knowledge knowledge, Advi
         return keeper.HasStopped ? keeper.StopCode : ExitCode.Good;
     }
 
+    private DateOnly Today() => DateOnly.FromDateTime(terminal.Clock.GetLocalNow().DateTime);
+
     private Desk Desk()
     {
         var files = new ProfileFile(knowledge.Questions);
@@ -79,7 +84,8 @@ internal sealed class ScreenCommand(Terminal terminal, Knowledge knowledge, Advi
             EachAnswer = (path, earlier) => _drafts.EachAnswer(path, earlier is { IsProtected: true } ? terminal.Passphrase.GetUnasked : null),
             Passphrase = terminal.Passphrase.GetUnasked,
             Keys = manner.Settings.Keys,
-            Today = () => DateOnly.FromDateTime(terminal.Clock.GetLocalNow().DateTime),
+            Today = Today,
+            Trial = (Profile profile, out ImmutableArray<string> faults) => TrialRecording.Begin(knowledge, advisor, profile, Today(), out faults),
             Result = parts.Of,
             Why = parts.Why,
             Flips = parts.Flips,

@@ -1,10 +1,7 @@
 using System.Collections.Immutable;
 using System.CommandLine;
 using System.Globalization;
-using ToiletAid.App.Files;
-using ToiletAid.App.Store;
 using ToiletAid.App.Trials;
-using ToiletAid.App.Wording;
 using ToiletAid.Core;
 using ToiletAid.Core.Advising;
 using ToiletAid.Core.Person;
@@ -64,36 +61,29 @@ internal sealed class TrialCommand
         }
 
         string path = parsed.GetValue(_path)!;
-        return OneProfile.With(_terminal, path, parsed.GetValue(_aids), (knowledge, profile) => day < profile.Sessions[^1].Date
-            ? Fault($"The last visit was on {TrendText.Day(profile.Sessions[^1].Date)}, so a trial cannot be on {TrendText.Day(day)}. Give its day with --date.", ExitCode.WrongUsage)
-            : Ask(parsed, knowledge, profile, path, day));
+        return OneProfile.With(_terminal, path, parsed.GetValue(_aids), (knowledge, profile) => Ask(parsed, knowledge, profile, path, day));
     }
 
     private int Ask(ParseResult parsed, Knowledge knowledge, Profile profile, string path, DateOnly day)
     {
-        var advisor = new Advisor(knowledge, new());
-        var advice = advisor.Advise(profile.Latest.Answers);
-        if (advice.Ranked.IsEmpty)
+        if (TrialRecording.Begin(knowledge, new Advisor(knowledge, new()), profile, day, out var faults) is not { } recording)
         {
-            foreach (string line in advice.Stops.Select(AdviceText.Sentence).DefaultIfEmpty("No plan can be offered on these answers, so there is none to try."))
-            {
-                _terminal.Error.WriteLine(line);
-            }
-
-            return Fault("Nothing was saved.", ExitCode.InputRefused);
+            return day < profile.Sessions[^1].Date
+                ? Fault($"{faults[0]} Give its day with --date.", ExitCode.WrongUsage)
+                : Fault(string.Join(_terminal.Error.NewLine, faults.Append("Nothing was saved.")), ExitCode.InputRefused);
         }
 
         var lines = new SpeechLines(_terminal.Talk, _terminal.InputIsTerminal ? _terminal.Width : 0);
-        var interview = new TrialInterview(advice.Ranked, knowledge.Trials);
-        lines.Line($"Trial of a plan with {profile.Person}, on {TrendText.Day(day)}. Type help at any question.");
-        var dialogue = new TrialDialogue(interview, lines, new LineReader(_terminal.Input), _terminal.InputIsTerminal, id => Given(parsed, id));
+        var interview = recording.Interview;
+        lines.Line($"{recording.Title} Type help at any question.");
+        var dialogue = new TrialDialogue(recording, lines, new LineReader(_terminal.Input), _terminal.InputIsTerminal, id => Given(parsed, id));
         var end = dialogue.Run();
         if (dialogue.Refusal is { } refusal)
         {
             return Fault($"{refusal} Nothing was saved.", ExitCode.WrongUsage);
         }
 
-        if (end != InterviewEnd.Done || interview.Result is not { } trial)
+        if (end != InterviewEnd.Done || interview.Result is null)
         {
             return end switch
             {
@@ -103,36 +93,21 @@ internal sealed class TrialCommand
             };
         }
 
-        lines.Lines(new TrialText(knowledge).Lines(new(day, trial)));
-        var session = new Session(day, profile.Latest.Depth, Answers.None) { Trials = [trial] };
-        var (saved, fault) = Save(knowledge, profile, session, path);
+        lines.Lines(recording.Summary);
+        var (saved, fault) = recording.Save(path, _terminal.Passphrase.Get);
         if (saved is null)
         {
             return Fault($"{path} could not be written, {fault}. Nothing was saved.", ExitCode.InputRefused);
         }
 
         lines.Line($"Saved as {profile.Person} in {path}.");
-        lines.Lines(TrialText.Moved(interview.Plan!, advisor.Advise(saved.Latest.Answers)));
+        lines.Lines(recording.Moved(saved.Profile));
         return ExitCode.Good;
     }
 
     /// <summary>What an option answers; a try of which anything is said took place.</summary>
     private string? Given(ParseResult parsed, string id) => parsed.GetValue(_answers[id])
         ?? (id is "dry" or "real" && _answers.Any(a => a.Key.StartsWith(id + "-", StringComparison.Ordinal) && parsed.GetValue(a.Value) is not null) ? "yes" : null);
-
-    /// <summary>Adds the trial to whatever the file holds by now; gives the whole profile, or why not as the end of a sentence.</summary>
-    private (Profile? Saved, string? Fault) Save(Knowledge knowledge, Profile profile, Session session, string path)
-    {
-        try
-        {
-            var saved = new ProfileStore(knowledge.Questions).Add(path, profile.Person, session, new(profile, 0, Seal.Whole), _terminal.Passphrase.Get);
-            return saved.TryGet(out var now) ? (now.Stored.Profile, null) : (null, saved.Issues[0].Message);
-        }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
-        {
-            return (null, ProfileFile.Reason(e));
-        }
-    }
 
     private static int Say(SpeechLines lines, string sentence, int code)
     {

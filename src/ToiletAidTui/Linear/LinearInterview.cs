@@ -46,16 +46,15 @@ public sealed class LinearInterview(InterviewEngine engine, SpeechLines lines, L
         string wanted = $"{QuestionText.Prompt(engine)} ";
         while (true)
         {
-            lines.Prompt(wanted);
-            string? text = input.ReadLine();
-            if (text is null || !echoesTyping)
-            {
-                lines.EndPrompt();
-            }
-
-            if (text is null)
+            if (Read(wanted) is not { } text)
             {
                 return InterviewEnd.InputEnded;
+            }
+
+            if (NoteDialogue.OneLine(text) is { } noted)
+            {
+                wanted = Note(noted);
+                continue;
             }
 
             switch (text.Trim().ToLowerInvariant())
@@ -68,6 +67,10 @@ public sealed class LinearInterview(InterviewEngine engine, SpeechLines lines, L
                     break;
                 case "list":
                     lines.Lines(QuestionText.Given(engine));
+                    break;
+                case "note" when !new NoteDialogue(engine.Note, lines, input, echoesTyping).Run():
+                    return InterviewEnd.InputEnded;
+                case "note":
                     break;
                 case "back":
                     lines.Line(engine.Back() ? "Going back." : "This is the first question.");
@@ -83,14 +86,12 @@ public sealed class LinearInterview(InterviewEngine engine, SpeechLines lines, L
                 case "quit":
                     return InterviewEnd.Quit;
                 default:
-                    var reply = engine.Submit(text);
-                    lines.Line(reply.Accepted ? reply.Text : $"Error: {reply.Text}");
-                    if (reply.Accepted)
+                    if (Answer(text) is not { } retry)
                     {
                         return null;
                     }
 
-                    wanted = $"{reply.Retry}: ";
+                    wanted = retry;
                     continue;
             }
 
@@ -98,10 +99,38 @@ public sealed class LinearInterview(InterviewEngine engine, SpeechLines lines, L
         }
     }
 
+    private string? Read(string prompt)
+    {
+        lines.Prompt(prompt);
+        string? text = input.ReadLine();
+        if (text is null || !echoesTyping)
+        {
+            lines.EndPrompt();
+        }
+
+        return text;
+    }
+
+    /// <summary>Takes an answer; gives the next prompt when it was not taken.</summary>
+    private string? Answer(string text)
+    {
+        var reply = engine.Submit(text);
+        lines.Line(reply.Accepted ? reply.Text : $"Error: {reply.Text}");
+        return reply.Accepted ? null : $"{reply.Retry}: ";
+    }
+
+    /// <summary>Takes a line of the note; gives the next prompt.</summary>
+    private string Note(string line)
+    {
+        var reply = engine.Note.Add(line);
+        lines.Line(reply.Accepted ? reply.Text : $"Error: {reply.Text}");
+        return reply.Accepted ? $"{QuestionText.Prompt(engine)} " : $"Not noted. {engine.Wanted()}: ";
+    }
+
     private void Help()
     {
         lines.Lines(QuestionText.Help(engine.Current!.Question));
-        lines.Line($"Other words: back, repeat, list, unknown, finish, quit{(CanSwitch ? ", screen for full screen" : string.Empty)}.");
-        lines.Line("List reads the answers so far. Finish asks nothing more and gives the result. Quit ends without one.");
+        lines.Line($"Other words: back, repeat, list, note, unknown, finish, quit{(CanSwitch ? ", screen for full screen" : string.Empty)}.");
+        lines.Line("List reads the answers so far. Note takes a free note. Finish asks nothing more and gives the result. Quit ends without one.");
     }
 }

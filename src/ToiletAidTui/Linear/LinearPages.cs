@@ -15,6 +15,8 @@ internal sealed class LinearPages(Shell shell, SpeechLines lines, LineReader inp
         ["back"] = Act.Back,
         ["repeat"] = Act.Repeat,
         ["list"] = Act.Answers,
+        ["note"] = Act.Note,
+        ["trial"] = Act.Trial,
         ["save"] = Act.Save,
         ["quit"] = Act.Leave,
         ["screen"] = Act.Linear,
@@ -91,6 +93,18 @@ internal sealed class LinearPages(Shell shell, SpeechLines lines, LineReader inp
             return;
         }
 
+        if (page is NotePage noting)
+        {
+            Note(noting);
+            return;
+        }
+
+        if (page is TrialPage trying)
+        {
+            Try(trying);
+            return;
+        }
+
         var edit = page as EditPage;
         lines.Prompt(edit is null ? $"Number 1 to {((ListPage)page).Entries.Count}: " : $"{edit.Prompt}: ");
         if (input.ReadLine() is not { } typed)
@@ -103,7 +117,7 @@ internal sealed class LinearPages(Shell shell, SpeechLines lines, LineReader inp
         string text = typed.Trim();
         if (text.Equals("help", StringComparison.OrdinalIgnoreCase) || text == "?")
         {
-            lines.Line("Type the number or the name of an entry. Other words: back, repeat, list, save, screen, quit.");
+            lines.Line("Type the number or the name of an entry. Other words: back, repeat, list, note, trial, save, screen, quit.");
         }
         else if (_words.TryGetValue(text, out var act) || text == LinearInterview.F2)
         {
@@ -116,6 +130,37 @@ internal sealed class LinearPages(Shell shell, SpeechLines lines, LineReader inp
         else if (!edit.Take(shell, text))
         {
             lines.Line(edit.Error);
+        }
+    }
+
+    private void Note(NotePage page)
+    {
+        if (!new NoteDialogue(page.Note, lines, input, echoesTyping: true).Run(isShown: true))
+        {
+            shell.Ending = Ending.Stopped;
+            return;
+        }
+
+        page.Back(shell);
+    }
+
+    private void Try(TrialPage page)
+    {
+        switch (new TrialDialogue(page.Recording, lines, input, echoesTyping: true, _ => null) { CanSwitch = true }.Run(isShown: true))
+        {
+            case InterviewEnd.Done:
+                TrialPages.Finish(shell, page.Recording);
+                break;
+            case InterviewEnd.Quit:
+                shell.Pop("Nothing was saved.");
+                break;
+            case InterviewEnd.Switch:
+                page.Anew();
+                shell.Ending = Ending.OtherMode;
+                break;
+            default:
+                shell.Ending = Ending.Stopped;
+                break;
         }
     }
 

@@ -5,27 +5,32 @@ using ToiletAidTui.Host;
 namespace ToiletAidTui.Linear;
 
 /// <summary>Asks about a trial line by line, with the words of the interview. What the command line answered is not asked.</summary>
-/// <param name="interview">What is asked.</param>
+/// <param name="recording">What is asked.</param>
 /// <param name="lines">Where lines go.</param>
 /// <param name="input">Where answers come from.</param>
 /// <param name="echoesTyping">True when the terminal shows what is typed, with its line end.</param>
 /// <param name="given">The answer that the command line gives to a step, or null.</param>
-internal sealed class TrialDialogue(TrialInterview interview, SpeechLines lines, LineReader input, bool echoesTyping, Func<string, string?> given)
+internal sealed class TrialDialogue(TrialRecording recording, SpeechLines lines, LineReader input, bool echoesTyping, Func<string, string?> given)
 {
+    private readonly TrialInterview _interview = recording.Interview;
     private readonly HashSet<string> _fromOptions = new(StringComparer.Ordinal);
+
+    /// <summary>True when there is a full screen to go to.</summary>
+    internal bool CanSwitch { get; init; }
 
     /// <summary>Why an option was not taken, a sentence; null while all were.</summary>
     internal string? Refusal { get; private set; }
 
     /// <summary>Asks until all is asked, or the person stops. Ends early with <see cref="Refusal"/> set when an option makes no sense.</summary>
-    internal InterviewEnd Run()
+    /// <param name="isShown">True when the question was read out just now.</param>
+    internal InterviewEnd Run(bool isShown = false)
     {
-        bool show = true;
-        while (interview.Asked is { } step)
+        bool show = !isShown;
+        while (_interview.Asked is { } step)
         {
             if (given(step) is { } option && _fromOptions.Add(step))
             {
-                var reply = interview.Submit(option);
+                var reply = _interview.Submit(option);
                 if (!reply.Accepted)
                 {
                     Refusal = $"The value of --{step} is not taken. {reply.Text}";
@@ -37,10 +42,10 @@ internal sealed class TrialDialogue(TrialInterview interview, SpeechLines lines,
 
             if (show)
             {
-                lines.Lines(interview.Asking());
+                lines.Lines(_interview.Asking());
             }
 
-            lines.Prompt($"{interview.Position}. {interview.Wanted}: ");
+            lines.Prompt($"{_interview.Position}. {_interview.Wanted}: ");
             string? text = input.ReadLine();
             if (text is null || !echoesTyping)
             {
@@ -52,12 +57,21 @@ internal sealed class TrialDialogue(TrialInterview interview, SpeechLines lines,
                 return InterviewEnd.InputEnded;
             }
 
-            if (text.Trim().Equals("quit", StringComparison.OrdinalIgnoreCase))
+            switch (text.Trim().ToLowerInvariant())
             {
-                return InterviewEnd.Quit;
+                case "quit":
+                    return InterviewEnd.Quit;
+                case "screen" or "\u001boq" when CanSwitch:
+                    return InterviewEnd.Switch;
+                case "note" when !new NoteDialogue(recording.Note, lines, input, echoesTyping).Run():
+                    return InterviewEnd.InputEnded;
+                case "note":
+                    show = false;
+                    break;
+                default:
+                    show = Take(text);
+                    break;
             }
-
-            show = Take(text);
         }
 
         return InterviewEnd.Done;
@@ -69,16 +83,19 @@ internal sealed class TrialDialogue(TrialInterview interview, SpeechLines lines,
         switch (text.Trim().ToLowerInvariant())
         {
             case "help" or "?":
-                lines.Lines(interview.Help());
-                lines.Line("Other words: back, repeat, unknown, quit. Quit saves nothing.");
+                lines.Lines(_interview.Help());
+                lines.Line($"Other words: back, repeat, note, unknown, quit{(CanSwitch ? ", screen for full screen" : string.Empty)}. Quit saves nothing.");
                 return false;
             case "repeat":
                 return true;
+            case var _ when NoteDialogue.OneLine(text) is { } noted:
+                Say(recording.Note.Add(noted));
+                return false;
             case "back":
-                lines.Line(interview.Back() ? "Going back." : "This is the first question.");
+                lines.Line(_interview.Back() ? "Going back." : "This is the first question.");
                 return true;
             default:
-                return Say(interview.Submit(text));
+                return Say(_interview.Submit(text));
         }
     }
 

@@ -66,6 +66,12 @@ internal enum Act
     /// <summary>Asks nothing more and gives the result.</summary>
     Finish,
 
+    /// <summary>Writes a free note.</summary>
+    Note,
+
+    /// <summary>Records how a plan was tried.</summary>
+    Trial,
+
     /// <summary>Saves the answers.</summary>
     Save,
 

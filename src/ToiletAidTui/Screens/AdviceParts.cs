@@ -22,7 +22,7 @@ internal sealed class AdviceParts(Knowledge knowledge, Advisor advisor, int top)
         var shown = advice.Ranked.Where(p => p.BeatenBy is null).Take(top).ToList();
         var parts = ImmutableArray.CreateBuilder<ResultPart>();
         parts.Add(new("Result", [.. _text.Lines(advice, session.Answers, top)]));
-        Add(parts, "Reasons", shown.SelectMany(p => AdviceText.Reasons(p).Prepend(Heading(p))));
+        Add(parts, "Reasons", shown.SelectMany(p => Tried(p).Concat(AdviceText.Reasons(p)).Prepend(Heading(p))));
         Add(parts, "Cautions", shown.Where(p => !p.Cautions.IsEmpty).SelectMany(p => p.Cautions.Select(AdviceText.Sentence).Prepend(Heading(p))));
         Add(parts, "Set-up", shown.SelectMany(p => new SetupText(p, session.Answers, knowledge).Steps().Select((step, i) => $"{i + 1}. {step}").Prepend(Heading(p))));
         Add(parts, "Ruled out", advice.RuledOut.Select(a => $"{a.Aid.Name}. {AdviceText.Sentence(a.Reasons[0])}"));
@@ -36,7 +36,7 @@ internal sealed class AdviceParts(Knowledge knowledge, Advisor advisor, int top)
         bool isFirst = aid == advice.Ranked.FirstOrDefault()?.Plan.Aid.Id;
         return
         [
-            .. advice.Stops.IsEmpty ? ExplainText.Why(advice, aid) : advice.Stops.Select(AdviceText.Sentence),
+            .. advice.Stops.IsEmpty ? ExplainText.Why(advice, aid).Concat(advice.Ranked.Where(r => r.Plan.Aid.Id == aid).SelectMany(Tried)) : advice.Stops.Select(AdviceText.Sentence),
             .. isFirst || !advice.Stops.IsEmpty ? [] : new ExplainText(knowledge).WhyNot(new Explainer(knowledge, advisor).WhyNot(session.Answers, aid)),
         ];
     }
@@ -45,6 +45,9 @@ internal sealed class AdviceParts(Knowledge knowledge, Advisor advisor, int top)
     internal ImmutableArray<string> Flips(Session session) => advisor.Advise(session.Answers).Ranked.IsEmpty
         ? ["No plan is in first place."]
         : [.. new ExplainText(knowledge).Flips(new Explainer(knowledge, advisor).Flips(session.Answers))];
+
+    /// <summary>What was tried of the plan, where anything was.</summary>
+    private IEnumerable<string> Tried(RankedPlan plan) => plan.Tried.SelectMany(new TrialText(knowledge).Lines);
 
     private static string Heading(RankedPlan plan) => $"Place {plan.Rank}. {PlanText.Name(plan.Plan)}.";
 

@@ -38,16 +38,27 @@ internal static class CommonPages
     /// <summary>Asks before answers are lost.</summary>
     internal static void Unless(Shell shell, string name, string losing, Action<Shell> then)
     {
-        if (shell.Visit is not { IsUnsaved: true })
+        if (shell.HasUnsavedTrial)
+        {
+            shell.Push(new ListPage(name, "The trial is not finished, so it is not saved.", [],
+            [
+                new("Go back to the trial", s => s.Pop()),
+                new("Leave and lose the trial", then),
+            ]));
+            return;
+        }
+
+        if (shell.Visit is not { IsUnsaved: true } visit)
         {
             then(shell);
             return;
         }
 
-        shell.Push(new ListPage(name, "The answers are not saved.", [],
+        bool onlyNote = !visit.Engine.AnswersSoFar.Ids.Any();
+        shell.Push(new ListPage(name, onlyNote ? "The note is not saved." : "The answers are not saved.", [],
         [
-            new("Go back to the answers", s => s.Pop()),
-            new("Save them first", s =>
+            new(onlyNote ? "Go back to the note" : "Go back to the answers", s => s.Pop()),
+            new(onlyNote ? "Save it first" : "Save them first", s =>
             {
                 s.Pop();
                 SavePages.Save(s);

@@ -41,6 +41,9 @@ internal sealed class Desk
     /// <summary>What would change the first place.</summary>
     internal required Func<Session, ImmutableArray<string>> Flips { get; init; }
 
+    /// <summary>Begins a trial with the person of a saved profile, today; null with the reasons where there can be none.</summary>
+    internal required TrialBeginning Trial { get; init; }
+
     /// <summary>Every kind of aid: id and name.</summary>
     internal required ImmutableArray<(string Id, string Name)> Kinds { get; init; }
 

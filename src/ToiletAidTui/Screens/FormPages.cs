@@ -19,7 +19,7 @@ internal static class FormPages
     {
         internal ListPage Page(ImmutableDictionary<string, string> given) => new ListPage(Name, Title, [],
         [
-            .. Fields.Select(f => new Entry($"{f.Label}: {given.GetValueOrDefault(f.Option, "not given")}", s => s.Push(Ask(f, given)))),
+            .. Fields.Select(f => new Entry($"{f.Label}: {given.GetValueOrDefault(f.Option, f.LeftOut)}", s => s.Push(Ask(f, given)))),
             new(Run, s => Show(s, given)),
             new("Go back", s => s.Pop()),
         ]);

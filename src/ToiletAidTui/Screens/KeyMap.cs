@@ -22,6 +22,8 @@ internal sealed class KeyMap
         new(Act.How, "how", "How the answer was obtained", ["Ctrl+O"]),
         new(Act.Type, "type", "Type the answer", ["Ctrl+T"]),
         new(Act.Finish, "finish", "Ask no more, give the result", ["Ctrl+R"]),
+        new(Act.Note, "note", "Write a note", ["Ctrl+K"]),
+        new(Act.Trial, "trial", "Record a trial", ["Ctrl+D"]),
         new(Act.Save, "save", "Save", ["Ctrl+S"]),
         new(Act.Hide, "hide", "Hide the screen", ["F12"]),
         new(Act.Leave, "leave", "Leave", ["Ctrl+Q", "Ctrl+C"]),

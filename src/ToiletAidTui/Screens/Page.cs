@@ -1,3 +1,5 @@
+using ToiletAid.App.Sessions;
+
 namespace ToiletAidTui.Screens;
 
 /// <summary>One screen: text that stays as it is, and one answer line, the only line that changes while the screen is shown.</summary>
@@ -24,6 +26,9 @@ internal abstract class Page
 
     /// <summary>True while characters are typed: then only the typed character is written, as an echo.</summary>
     internal virtual bool IsTyping => false;
+
+    /// <summary>The free note that the page itself takes; null where the one of the visit is meant.</summary>
+    internal virtual SessionNote? OwnNote => null;
 
     /// <summary>Acts on a key. Keys that mean nothing here change nothing.</summary>
     internal abstract void Press(Shell shell, KeyPress key);

@@ -6,14 +6,18 @@ namespace ToiletAidTui.Screens;
 /// <summary>The result of a visit: its first part at once, the others from a list.</summary>
 internal static class ResultPages
 {
+    internal const string PageName = "result";
+
     /// <summary>The result of the visit under way.</summary>
     internal static Page Make(Shell shell, Visit visit)
     {
         var parts = shell.Desk.Result(visit.Ranked);
-        return new ListPage("result", "Result.", First(parts),
+        return new ListPage(PageName, "Result.", First(parts),
         [
             .. Others(parts),
             .. Questions(shell, visit.Ranked),
+            new("Record a trial", s => s.Press(new(Act.Trial))),
+            new("Write a note", s => s.Press(new(Act.Note))),
             new("Write a paper", s => Paper(s, visit)),
             new("Save", s => s.Press(new(Act.Save))),
             new("Answers so far", s => s.Press(new(Act.Answers))),
@@ -27,7 +31,7 @@ internal static class ResultPages
     internal static Page Saved(Shell shell, Profile profile)
     {
         var parts = shell.Desk.Result(profile.Latest);
-        return new ListPage("result", "Result.", First(parts), [.. Others(parts), .. Questions(shell, profile.Latest), new("Go back", s => s.Pop())]);
+        return new ListPage(PageName, "Result.", First(parts), [.. Others(parts), .. Questions(shell, profile.Latest), new("Record a trial", s => s.Press(new(Act.Trial))), new("Go back", s => s.Pop())]);
     }
 
     private static ImmutableArray<string> First(ImmutableArray<ResultPart> parts) => parts.IsEmpty ? [] : parts[0].Lines;

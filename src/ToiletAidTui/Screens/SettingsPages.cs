@@ -15,7 +15,7 @@ internal static class SettingsPages
 
         return new ListPage("settings", "Settings. A change holds from the next start.", [],
         [
-            .. settings.Values.Select(v => new Entry($"{v.Definition.Name}: {v.Value}", s => s.Push(Change(v)))),
+            .. settings.Values.Select(v => new Entry(v.Entry, s => s.Push(Change(v)))),
             new("Go back", s => s.Pop()),
         ]);
     }
@@ -39,7 +39,7 @@ internal static class SettingsPages
             }
 
             shell.Pop();
-            shell.Replace(Make(shell), $"{value.Definition.Name} is {typed} from the next start.");
+            shell.Replace(Make(shell), $"{value.Definition.Label}: {typed} from the next start.");
             return null;
         });
 }

@@ -29,6 +29,12 @@ internal sealed class Shell(Desk desk)
     /// <summary>True while nothing of the visit may be seen.</summary>
     internal bool IsHidden => _curtain.IsClosed;
 
+    /// <summary>True while a trial is recorded, also behind another screen.</summary>
+    internal bool IsTrying => _pages.Any(p => p is TrialPage);
+
+    /// <summary>True while a trial has answers that are not in the file.</summary>
+    internal bool HasUnsavedTrial => _pages.Any(p => p is TrialPage { IsUnsaved: true });
+
     /// <summary>The answer line while the screen is hidden.</summary>
     internal string HiddenAnswer => _curtain.Answer;
 
@@ -129,6 +135,12 @@ internal sealed class Shell(Desk desk)
                 break;
             case Act.Answers:
                 Push(CommonPages.Answers(this));
+                break;
+            case Act.Note when Current.Name != NotePage.PageName:
+                NotePage.Open(this);
+                break;
+            case Act.Trial when !IsTrying:
+                TrialPages.Open(this);
                 break;
             case Act.Save:
                 SavePages.Save(this);

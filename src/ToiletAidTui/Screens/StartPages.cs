@@ -7,17 +7,27 @@ namespace ToiletAidTui.Screens;
 /// <summary>The screens before an interview.</summary>
 internal static class StartPages
 {
+    internal const string ProfileName = "profile";
+
     /// <summary>The first screen.</summary>
     internal static Page Start() => new ListPage("start", "Toilet aid. Matches a person to the right kind of aid.", [],
     [
-        new("New assessment", s => s.Push(Depths(null, null))),
-        new("Open a saved profile", s => s.Push(Open())),
+        new("New assessment", s => Another(s, () => Depths(null, null))),
+        new("Open a saved profile", s => Another(s, Open)),
         new("Compare two visits", s => s.Push(ToolPages.Compare())),
         new("Calculators", s => s.Push(ToolPages.Calculators(s))),
         new("Settings", s => s.Push(SettingsPages.Make(s))),
         new("Help", s => s.Press(new(Act.Help))),
         new("Leave", s => s.Press(new(Act.Leave))),
     ]);
+
+    /// <summary>A note that was begun in one profile must never end up in another.</summary>
+    private static void Another(Shell shell, Func<Page> next) => CommonPages.Unless(shell, "home", "Go on and lose the note", s =>
+    {
+        s.Visit?.Forget();
+        s.Visit = null;
+        s.Push(next());
+    });
 
     /// <summary>Goes to the first screen, after a question when something is not saved.</summary>
     internal static void Home(Shell shell) => CommonPages.Unless(shell, "home", "Go to the start screen and lose the answers", s =>
@@ -52,7 +62,7 @@ internal static class StartPages
 
                 string? person = kept.Person == AnswerJournal.NoCode ? null : kept.Person;
                 var visit = new Visit(s.Desk.Questions, s.Desk.Open, kept.Latest.Depth, kept.Latest.Date) { Earlier = earlier, Path = path, Person = person, Draft = draft };
-                visit.Engine.TakeUp(kept.Latest.Answers);
+                visit.Engine.TakeUp(kept.Latest);
                 Begin(s, visit);
             }),
             new("Leave them for later", s => s.Replace(next())),
@@ -67,10 +77,22 @@ internal static class StartPages
     /// <summary>Starts the interview of a visit.</summary>
     internal static void Begin(Shell shell, Visit visit)
     {
+        if (shell.Visit is { IsUnsaved: true } noted && noted.Path == visit.Path)
+        {
+            // What was noted before the first question belongs to this visit.
+            visit.Engine.Note.TakeUp(noted.Engine.Note.Unsaved);
+            noted.Forget();
+        }
+
         shell.Visit = visit;
         if (visit.Kept is null)
         {
             shell.KeepAnswers(visit);
+        }
+
+        if (!visit.Engine.Note.Lines.IsEmpty)
+        {
+            visit.Kept?.Keep(visit);
         }
 
         shell.Restart(visit.Engine.Current is null ? ResultPages.Make(shell, visit) : QuestionPage.Make(visit, withTopic: true));
@@ -100,17 +122,32 @@ internal static class StartPages
             return $"{read.Issues[0].Sentence(path)}.";
         }
 
+        Attend(shell, stored, path);
         shell.Replace(Opened(stored, path));
         return null;
     });
 
-    private static ListPage Opened(StoredProfile stored, string path) => new("profile",
-        $"Profile of {stored.Profile.Person}. {(stored.Profile.Sessions.Length == 1 ? "1 visit" : $"{stored.Profile.Sessions.Length} visits")}, the latest on {stored.Profile.Latest.Date:yyyy-MM-dd}.", [],
+    /// <summary>What can be done with a saved profile.</summary>
+    internal static Page Opened(StoredProfile stored, string path) => new ListPage(ProfileName,
+        $"Profile of {stored.Profile.Person}. {(stored.Profile.Sessions.Length == 1 ? "1 visit" : $"{stored.Profile.Sessions.Length} visits")}, the latest on {stored.Profile.Sessions[^1].Date:yyyy-MM-dd}.", [],
     [
-        new("New visit for this person", s => s.Push(Stopped(s.Desk, stored, path, () => Depths(stored, path)) ?? Depths(stored, path))),
-        new("Result of the latest visit", s => s.Push(ResultPages.Saved(s, stored.Profile))),
+        new("New visit for this person", s => s.Push(Stopped(s.Desk, Now(s, stored, path), path, () => Depths(Now(s, stored, path), path)) ?? Depths(Now(s, stored, path), path))),
+        new("Result of the latest visit", s => s.Push(ResultPages.Saved(s, Now(s, stored, path).Profile))),
         .. stored.Profile.Sessions.Length < 2 ? (Entry[])[] : [new("Compare the last two visits", s => ToolPages.Compared(s, path))],
+        new("Record a trial", s => s.Press(new(Act.Trial))),
+        new("Write a note for today", s => s.Press(new(Act.Note))),
         new("Write a paper", s => s.Push(ToolPages.Papers(path))),
         new("Go back", s => s.Pop()),
     ]);
+
+    /// <summary>The profile with what was saved in it since it was opened.</summary>
+    private static StoredProfile Now(Shell shell, StoredProfile opened, string path) =>
+        shell.Visit is { Earlier: { } saved } visit && visit.Path == path ? saved : opened;
+
+    /// <summary>A note or a trial without an interview is a visit of its own, with nothing answered.</summary>
+    private static void Attend(Shell shell, StoredProfile stored, string path)
+    {
+        shell.Visit = new(shell.Desk.Questions, shell.Desk.Open, stored.Profile.Sessions[^1].Depth, shell.Desk.Today()) { Earlier = stored, Path = path };
+        shell.KeepAnswers(shell.Visit);
+    }
 }

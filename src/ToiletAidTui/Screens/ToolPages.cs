@@ -42,15 +42,17 @@ internal static class ToolPages
         "Write a paper. Without a file it is shown.",
         ["report", path],
         [
-            new("--kind", "note for the clinic note, sheet for a sheet to leave behind, record for the record system. The note when left out."),
-            new("--for", "Whom a sheet is for: person or helper. The person when left out."),
-            new("--format", "text, markdown or html; json for a record. Text when left out."),
-            new("--plan", "Place of the plan that was taken. The first when left out."),
-            new("--language", "en-GB or en-US."),
-            new("--out", "File to write, such as note.html. Only its owner may read it."),
+            Field("--kind", "note for the clinic note, sheet for a sheet to leave behind, record for the record system. The note when left out.", "the clinic note"),
+            Field("--for", "Whom a sheet is for: person or helper. The person when left out.", "the person"),
+            Field("--format", "text, markdown or html; json for a record. Text when left out.", "the usual one"),
+            Field("--plan", "Place of the plan that was taken. The first when left out.", "the first"),
+            Field("--language", "en-GB or en-US.", "British English"),
+            Field("--out", "File to write, such as note.html. Only its owner may read it.", "none, it is shown"),
         ],
         "Write or show it",
         "Written.");
+
+    private static FormField Field(string option, string description, string leftOut) => new(option, FormWords.Of("report", option), description, leftOut);
 
     /// <summary>Every kind of aid, to ask why it is not first.</summary>
     /// <param name="shell">The screens.</param>

@@ -20,6 +20,9 @@ internal sealed class TypedLine
         return text;
     }
 
+    /// <summary>Begins with a text that is there already, at its end.</summary>
+    internal void Put(string text) => (Text, Caret) = (text, text.Length);
+
     /// <summary>Edits, where the key is one that edits; false where it is not.</summary>
     internal bool Edit(KeyPress key)
     {

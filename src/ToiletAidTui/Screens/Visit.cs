@@ -35,8 +35,8 @@ internal sealed class Visit(QuestionSet questions, Func<Depth, Answers, Immutabl
     /// <summary>The file that its answers were taken up from, or in which a signal kept them; null for none.</summary>
     internal string? Draft { get; set; }
 
-    /// <summary>The visit as it stands.</summary>
-    internal Session Session => new(day, depth, Engine.AnswersSoFar);
+    /// <summary>The visit as it stands, with what is noted and not saved yet.</summary>
+    internal Session Session => new(day, depth, Engine.AnswersSoFar) { Note = Engine.Note.Unsaved };
 
     /// <summary>The visit as it is ranked: with what was tried before.</summary>
     internal Session Ranked => Session with { Answers = WithTrials(Session.Answers) };
@@ -44,8 +44,10 @@ internal sealed class Visit(QuestionSet questions, Func<Depth, Answers, Immutabl
     /// <summary>Answers with what was tried before.</summary>
     internal Answers WithTrials(Answers answers) => answers.With(Earlier?.Profile.Tried ?? []);
 
-    /// <summary>True while something was answered that is not in the file.</summary>
-    internal bool IsUnsaved => Session.Answers is var answers && answers.Ids.Any() && !ReferenceEquals(answers, _saved);
+    /// <summary>True while something was answered or noted that is not in the file.</summary>
+    internal bool IsUnsaved => HasNewAnswers || !Engine.Note.Unsaved.IsEmpty;
+
+    private bool HasNewAnswers => Session.Answers is var answers && answers.Ids.Any() && !ReferenceEquals(answers, _saved);
 
     /// <summary>Keeps each answer on disk while the visit lasts; null when nothing is kept.</summary>
     internal AnswerDraft? Kept { get; set; }
@@ -57,7 +59,8 @@ internal sealed class Visit(QuestionSet questions, Func<Depth, Answers, Immutabl
     /// <param name="passphrase">Asked when the file is protected.</param>
     internal string? Save(Func<string?> passphrase)
     {
-        var session = Session;
+        // What is noted after the answers were saved is added alone: the same answers again would look like another visit.
+        var session = HasNewAnswers ? Session : Session with { Answers = Answers.None };
         try
         {
             ProfileFolder.Prepare(Path!);
@@ -81,7 +84,8 @@ internal sealed class Visit(QuestionSet questions, Func<Depth, Answers, Immutabl
             return ProfileFile.Reason(e);
         }
 
-        _saved = session.Answers;
+        _saved = HasNewAnswers ? session.Answers : _saved;
+        Engine.Note.Saved();
         Forget();
         return null;
     }

@@ -8,6 +8,9 @@ namespace ToiletAidTui.Settings;
 /// <param name="Takes">True for a value that it takes.</param>
 internal sealed record SettingDefinition(string Name, string BuiltIn, string Meaning, string Wanted, Func<string, bool> Takes)
 {
+    /// <summary>What it is called on a screen.</summary>
+    internal required string Label { get; init; }
+
     /// <summary>Its name in the environment.</summary>
     internal string Variable => "TOILETAID_" + Name.Replace('-', '_').Replace(':', '_').ToUpperInvariant();
 }

@@ -83,48 +83,88 @@ public sealed class LayoutTests
             captures.Add($"\n## {model.Shell.Current.Name}\n\n```text\n{string.Join('\n', shown).TrimEnd()}\n```");
         }
 
+        Beginning(Capture);
+        Visiting(Capture);
+        Trying(Capture);
+        Golden.Match(string.Join('\n', captures) + "\n", "Screens.md");
+    }
+
+    private static void Beginning(Action<Stage, Model> capture)
+    {
         var start = new Model(depth: null);
-        using (var stage = new Stage(start.Shell, 80, 24))
+        using var stage = new Stage(start.Shell, 80, 24);
+        capture(stage, start);
+        foreach (var key in (Key[])[Key.D1, Key.D5, Key.D3, Key.D4])
         {
-            Capture(stage, start);
-            foreach (var key in (Key[])[Key.D1, Key.D5, Key.D3, Key.D4])
+            stage.Press(key);
+            stage.Press(Key.Enter);
+            capture(stage, start);
+            stage.Press(Key.W.WithCtrl);
+        }
+
+        foreach (var key in (Key[])[Key.D4, Key.Enter, Key.D1, Key.Enter])
+        {
+            stage.Press(key);
+        }
+
+        capture(stage, start);
+    }
+
+    private static void Visiting(Action<Stage, Model> capture)
+    {
+        var visit = new Model(Depth.Full, all: true);
+        using var stage = new Stage(visit.Shell, 80, 24);
+        void Captured(params ReadOnlySpan<Key> keys)
+        {
+            foreach (var key in keys)
             {
                 stage.Press(key);
-                stage.Press(Key.Enter);
-                Capture(stage, start);
-                stage.Press(Key.W.WithCtrl);
             }
+
+            capture(stage, visit);
         }
 
-        var visit = new Model(Depth.Full, all: true);
-        using (var stage = new Stage(visit.Shell, 80, 24))
+        Captured(Key.F1);
+        Captured(Key.Enter, Key.F9);
+        stage.Press(Key.W.WithCtrl);
+        var seen = new HashSet<QuestionKind>();
+        while (visit.Shell.Current is QuestionPage)
         {
-            stage.Press(Key.F1);
-            Capture(stage, visit);
-            stage.Press(Key.Enter);
-            stage.Press(Key.F9);
-            Capture(stage, visit);
-            stage.Press(Key.W.WithCtrl);
-            var seen = new HashSet<QuestionKind>();
-            while (visit.Shell.Current is QuestionPage)
+            if (seen.Add(visit.Shell.Visit!.Engine.Current!.Question.Kind))
             {
-                if (seen.Add(visit.Shell.Visit!.Engine.Current!.Question.Kind))
-                {
-                    stage.Press(Key.CursorDown);
-                    Capture(stage, visit);
-                }
-
-                stage.Press(Key.U.WithCtrl);
+                Captured(Key.CursorDown);
             }
 
-            stage.Press(Key.Q.WithCtrl);
-            Capture(stage, visit);
-            stage.Press(Key.D2);
-            stage.Press(Key.Enter);
-            Capture(stage, visit);
+            stage.Press(Key.U.WithCtrl);
         }
 
-        Golden.Match(string.Join('\n', captures) + "\n", "Screens.md");
+        Captured(Key.K.WithCtrl);
+        Captured([.. "Left first".Select(c => new Key(c)), Key.Enter]);
+        Captured(Key.Enter, Key.Q.WithCtrl);
+        Captured(Key.D2, Key.Enter);
+    }
+
+    private static void Trying(Action<Stage, Model> capture)
+    {
+        using var folder = new TempFolder();
+        string file = folder.File("k-014.json", File.ReadAllText(DemoPeople.File("k-014-stiff-shoulder")));
+        var model = new Model(depth: null);
+        model.Choose("Open a saved profile");
+        model.Type(file);
+        using var stage = new Stage(model.Shell, 80, 24);
+        capture(stage, model);
+        model.Choose("Write a paper");
+        stage.Press(Key.Home);
+        capture(stage, model);
+        stage.Press(Key.Esc);
+        foreach (var key in (Key[])[Key.D.WithCtrl, Key.D1, Key.Enter, Key.CursorDown])
+        {
+            stage.Press(key);
+            if (key != Key.D1)
+            {
+                capture(stage, model);
+            }
+        }
     }
 
     private static string[] Text(Stage stage) => stage.Rows[stage.Laid.FixedRows..stage.Laid.AnswerRow];

@@ -11,30 +11,30 @@ public sealed class ToolPagesTests
     public void A_calculator_says_what_its_command_says()
     {
         var model = new Model(depth: null);
-        Choose(model, "Calculators");
-        Choose(model, "Grip");
-        Fill(model, "Age: not given", "74");
-        Fill(model, "Grip: not given", "11 kg");
-        Assert.Contains("3. Grip: 11 kg", model.Shell.Lines);
-        Choose(model, "Compute");
+        model.Choose("Calculators");
+        model.Choose("Grip");
+        model.Fill("Age: not given", "74");
+        model.Fill("Grip strength: not given", "11 kg");
+        Assert.Contains("3. Grip strength: 11 kg", model.Shell.Lines);
+        model.Choose("Compute");
 
-        Assert.Equal(Split(Cli.Run("", "calc", "grip", "--age", "74", "--grip", "11 kg").Output), model.Shell.Lines);
+        Assert.Equal(Hands.Split(Cli.Run("", "calc", "grip", "--age", "74", "--grip", "11 kg").Output), model.Shell.Lines);
     }
 
     [Fact]
     public void What_a_calculator_refuses_is_said_and_what_was_given_stays()
     {
         var model = new Model(depth: null);
-        Choose(model, "Calculators");
-        Choose(model, "Grip");
-        Fill(model, "Grip: not given", "11 miles");
-        Choose(model, "Compute");
+        model.Choose("Calculators");
+        model.Choose("Grip");
+        model.Fill("Grip strength: not given", "11 miles");
+        model.Choose("Compute");
 
         Assert.Equal("calculator grip", model.Shell.Current.Name);
         Assert.Equal(Cli.Run("", "calc", "grip", "--grip", "11 miles").Error.Trim().ReplaceLineEndings(" "), model.Shell.Opening);
-        Assert.Contains("3. Grip: 11 miles", model.Shell.Lines);
-        Fill(model, "Grip: 11 miles", string.Empty);
-        Assert.Contains("3. Grip: not given", model.Shell.Lines);
+        Assert.Contains("3. Grip strength: 11 miles", model.Shell.Lines);
+        model.Fill("Grip strength: 11 miles", string.Empty);
+        Assert.Contains("3. Grip strength: not given", model.Shell.Lines);
     }
 
     [Fact]
@@ -42,17 +42,17 @@ public sealed class ToolPagesTests
     {
         string path = Path.Combine(DemoPeople.Folder, "visits", "g-226-sore-hands.json");
         var model = new Model(depth: null);
-        Choose(model, "Compare two visits");
-        Type(model, Path.Combine(DemoPeople.Folder, "nobody.json"));
-        Type(model, string.Empty);
+        model.Choose("Compare two visits");
+        model.Type(Path.Combine(DemoPeople.Folder, "nobody.json"));
+        model.Type(string.Empty);
         Assert.Contains("there is no such file", model.Shell.Current.Error, StringComparison.Ordinal);
         Assert.Equal("compare second", model.Shell.Current.Name);
         model.Press(Keys.Escape);
-        Choose(model, "Compare two visits");
-        Type(model, path);
-        Type(model, string.Empty);
+        model.Choose("Compare two visits");
+        model.Type(path);
+        model.Type(string.Empty);
 
-        Assert.Equal(Split(Cli.Run("", "compare", path).Output), model.Shell.Lines);
+        Assert.Equal(Hands.Split(Cli.Run("", "compare", path).Output), model.Shell.Lines);
     }
 
     [Fact]
@@ -61,16 +61,16 @@ public sealed class ToolPagesTests
         using var folder = new TempFolder();
         string path = DemoPeople.File("k-014-stiff-shoulder"), file = folder.File("note.html");
         var model = new Model(depth: null);
-        Choose(model, "Open a saved profile");
-        Type(model, path);
-        Choose(model, "Write a paper");
-        Choose(model, "Write or show it");
-        Assert.Equal(Split(Cli.Run("", "report", path).Output), model.Shell.Lines);
+        model.Choose("Open a saved profile");
+        model.Type(path);
+        model.Choose("Write a paper");
+        model.Choose("Write or show it");
+        Assert.Equal(Hands.Split(Cli.Run("", "report", path).Output), model.Shell.Lines);
 
         model.Press(Keys.Enter);
-        Fill(model, "Format: not given", "html");
-        Fill(model, "Out: not given", file);
-        Choose(model, "Write or show it");
+        model.Fill("Form of the paper: the usual one", "html");
+        model.Fill("File to write: none, it is shown", file);
+        model.Choose("Write or show it");
         Assert.Equal("Written.", model.Shell.Opening);
         Assert.Equal(Cli.Run("", "report", path, "--format", "html").Output, File.ReadAllText(file));
     }
@@ -80,20 +80,55 @@ public sealed class ToolPagesTests
     {
         string path = DemoPeople.File("k-014-stiff-shoulder");
         var model = new Model(depth: null);
-        Choose(model, "Open a saved profile");
-        Type(model, path);
-        Choose(model, "Result of the latest visit");
-        Choose(model, "Set-up");
+        model.Choose("Open a saved profile");
+        model.Type(path);
+        model.Choose("Result of the latest visit");
+        model.Choose("Set-up");
         Assert.Contains(model.Shell.Lines, l => l.StartsWith("1. ", StringComparison.Ordinal));
         model.Press(Keys.Enter);
-        Choose(model, "What would change this");
+        model.Choose("What would change this");
         Assert.True(model.Shell.Lines.Count > 1);
         model.Press(Keys.Enter);
-        Choose(model, "Why not another kind");
-        Choose(model, "Toilet-paper tongs");
+        model.Choose("Why not another kind");
+        model.Choose("Toilet-paper tongs");
         string why = Cli.Run("", "why", path, "--aid", "tongs").Output;
         Assert.All(model.Shell.Lines.Skip(1), line => Assert.Contains(line, why, StringComparison.Ordinal));
         Assert.True(model.Shell.Lines.Count > 3);
+    }
+
+    [Fact]
+    public void What_was_tried_is_told_with_the_reasons_and_with_why_not()
+    {
+        using var folder = new TempFolder();
+        string path = folder.File("k-014.json", File.ReadAllText(DemoPeople.File("k-014-stiff-shoulder")));
+        Assert.Equal(0, Cli.Run("tongs\nunknown\nunknown\nno\nyes\n6\n1\nunknown\nunknown\nnone\n", "trial", path, "--date", "2026-03-16").Code);
+        Assert.Equal(0, Cli.Run("short-soft\nunknown\nunknown\nno\nyes\n2\n3\nunknown\nunknown\n4\n", "trial", path, "--date", "2026-03-16").Code);
+        var model = new Model(depth: null);
+        model.Choose("Open a saved profile");
+        model.Type(path);
+        model.Choose("Result of the latest visit");
+        model.Choose("Reasons");
+        Assert.Contains(model.Shell.Lines, l => l.StartsWith("Tried on 2026-03-16: toilet-paper tongs", StringComparison.Ordinal));
+        model.Press(Keys.Enter);
+        foreach (var (name, id) in (ReadOnlySpan<(string, string)>)[("Toilet-paper tongs", "tongs"), ("Short folding holder", "short-soft")])
+        {
+            model.Choose("Why not another kind");
+            model.Choose(name);
+            string[] why = Hands.Split(Cli.Run("", "why", path, "--aid", id).Output);
+            Assert.Equal(model.Shell.Lines.Skip(1), why.Take(model.Shell.Lines.Count - 1));
+            Assert.Contains(model.Shell.Lines, l => l.StartsWith("Tried on 2026-03-16", StringComparison.Ordinal));
+            model.Press(Keys.Enter);
+            model.Press(Keys.Escape);
+        }
+    }
+
+    [Fact]
+    public void Forms_speak_the_words_of_the_trade_and_no_two_labels_are_alike()
+    {
+        var model = new Model(depth: null);
+        Assert.All(model.Shell.Desk.Calculators, c => Assert.Equal(c.Fields.Length, c.Fields.Select(f => f.Label).Distinct().Count()));
+        Assert.Contains("Weight without water", model.Shell.Desk.Calculators.Single(c => c.Name == "water").Fields.Select(f => f.Label));
+        Assert.Contains("Body mass", model.Shell.Desk.Calculators.Single(c => c.Name == "reach").Fields.Select(f => f.Label));
     }
 
     [Fact]
@@ -105,40 +140,7 @@ public sealed class ToolPagesTests
             model.Press(Keys.Control('U'));
         }
 
-        Choose(model, "Write a paper");
+        model.Choose("Write a paper");
         Assert.Equal("A paper is made from what is saved. Save first.", model.Shell.Opening);
     }
-
-    private static void Choose(Model model, string label)
-    {
-        var list = Assert.IsType<ListPage>(model.Shell.Current);
-        int place = list.Entries.Select(e => e.Label).ToList().FindIndex(l => l.StartsWith(label, StringComparison.Ordinal));
-        Assert.True(place >= 0, $"{label} is not among {string.Join(", ", list.Entries.Select(e => e.Label))}");
-        model.Press(Keys.End);
-        model.Press(Keys.Home);
-        for (int i = 0; i < place; i++)
-        {
-            model.Press(Keys.Down);
-        }
-
-        model.Press(Keys.Enter);
-    }
-
-    private static void Fill(Model model, string label, string value)
-    {
-        Choose(model, label);
-        Type(model, value);
-    }
-
-    private static void Type(Model model, string text)
-    {
-        foreach (char c in text)
-        {
-            model.Press(c.ToString());
-        }
-
-        model.Press(Keys.Enter);
-    }
-
-    private static string[] Split(string text) => text.Split('\n', StringSplitOptions.RemoveEmptyEntries);
 }

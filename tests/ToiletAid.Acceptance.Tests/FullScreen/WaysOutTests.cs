@@ -60,5 +60,8 @@ public sealed class WaysOutTests
         ["visit", "0", Keys.Enter, Keys.Control('R')],
         ["visit", "0", Keys.Enter, Keys.Control('Q')],
         ["visit", "0", Keys.Enter, Keys.Control('T')],
+        ["visit", Keys.Control('K')],
+        ["visit", Keys.Control('D')],
+        ["visit", Keys.Control('K'), "L", Keys.Enter],
     ];
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using ToiletAid.App.Files;
+using ToiletAid.App.Trials;
 using ToiletAid.Core.Advising;
 using ToiletAid.Core.Explaining;
 using ToiletAid.Core.Interview;
@@ -19,7 +20,8 @@ internal sealed class Model
     /// <param name="depth">Depth of the interview; null for the start screen.</param>
     /// <param name="all">True to ask everything, whether or not it can matter.</param>
     /// <param name="passphrase">The passphrase that the program was given.</param>
-    internal Model(Depth? depth = Depth.Quick, bool all = false, string? passphrase = null)
+    /// <param name="trials">Day of the trials; a week after that of the visits when left out.</param>
+    internal Model(Depth? depth = Depth.Quick, bool all = false, string? passphrase = null, DateOnly? trials = null)
     {
         var knowledge = BuiltIn.Knowledge();
         var advisor = new Advisor(knowledge, new());
@@ -39,6 +41,7 @@ internal sealed class Model
             Result = parts.Of,
             Why = parts.Why,
             Flips = parts.Flips,
+            Trial = (Profile profile, out ImmutableArray<string> faults) => TrialRecording.Begin(knowledge, advisor, profile, trials ?? new DateOnly(2026, 3, 16), out faults),
             Kinds = [.. knowledge.Catalogue.Aids.Select(a => (a.Id, a.Name))],
             Calculators = InnerCommand.Calculators(Nobody),
             Command = words => InnerCommand.Run(Nobody, words),

@@ -55,6 +55,32 @@ public sealed class BrokenOffTests : IDisposable
     }
 
     [Fact]
+    public void A_note_survives_a_kill_with_the_answers()
+    {
+        using (var terminal = Run("assess"))
+        {
+            Next(terminal, "1 of ");
+            terminal.Send(Keys.Control('K'));
+            Next(terminal, "Line 1, Enter alone ends:");
+            terminal.Send("Prefers the left side" + Keys.Enter);
+            Next(terminal, "Line 2, Enter alone ends:");
+            terminal.Kill(9);
+            Assert.NotNull(terminal.Exit(30_000));
+        }
+
+        using (var terminal = Run("assess", "--linear"))
+        {
+            Next(terminal, "Go on with it? yes or no: ");
+            terminal.Send("yes\n");
+            Next(terminal, "1 of ");
+            terminal.Send("list\n");
+            Next(terminal, "Note, line 1. Prefers the left side");
+            terminal.Send("quit\n");
+            Assert.Equal(0, terminal.Exit(30_000));
+        }
+    }
+
+    [Fact]
     public void The_first_screen_offers_what_a_kill_left_and_can_throw_it_away()
     {
         using (var terminal = Run("assess"))

@@ -19,12 +19,14 @@ public sealed class SameInBothModesTests : IDisposable
         string[] linear = Answers(typed: true), keys = Answers(typed: false);
         string byLine = Path.Combine(_home.Path, "line.json"), onScreen = Path.Combine(_home.Path, "screen.json"), both = Path.Combine(_home.Path, "both.json");
 
-        var (code, output, _) = Cli.Run(string.Join('\n', linear) + "\n", "assess", "--depth", "quick", "--save", byLine, "--person", "K-1", "--date", "2026-03-09");
+        string first = "Prefers the left side", second = "Größe 38, sister helps";
+        var (code, output, _) = Cli.Run($"note\n{first}\n{second}\n\n{string.Join('\n', linear)}\n", "assess", "--depth", "quick", "--save", byLine, "--person", "K-1", "--date", "2026-03-09");
         Assert.Equal(0, code);
 
         using (var terminal = Run(onScreen, "--full-screen"))
         {
             terminal.Until("1 of ");
+            Note(terminal, first, second);
             for (int i = 0; i < keys.Length; i++)
             {
                 terminal.Send(keys[i] + Keys.Enter);
@@ -39,6 +41,13 @@ public sealed class SameInBothModesTests : IDisposable
         using (var terminal = Run(both, "--full-screen"))
         {
             terminal.Until("1 of ");
+            Note(terminal, first);
+            terminal.Send(Keys.F2);
+            terminal.Until("Question 1 of");
+            terminal.Send($"note {second}\n");
+            terminal.Until("Line 2 is kept.");
+            terminal.Send("screen\n");
+            terminal.Until("Question 1 of");
             for (int i = 0; i < keys.Length; i++)
             {
                 bool line = i % 2 == 0;
@@ -58,8 +67,65 @@ public sealed class SameInBothModesTests : IDisposable
             Save(terminal);
         }
 
+        Assert.Contains($"\"{second}\"", File.ReadAllText(byLine), StringComparison.Ordinal);
         Assert.Equal(File.ReadAllBytes(byLine), File.ReadAllBytes(onScreen));
         Assert.Equal(File.ReadAllBytes(byLine), File.ReadAllBytes(both));
+    }
+
+    [Fact]
+    public void A_trial_whose_mode_changes_at_every_question_writes_the_file_of_the_command()
+    {
+        string[] answers = ["1", "3", "6", "yes", "6", "4", "2", "none", "yes", "5", "2", "7", "4", "4 12"];
+        string byCommand = Path.Combine(_home.Path, "command.json"), onScreen = Path.Combine(_home.Path, "screen.json");
+        foreach (string file in (string[])[byCommand, onScreen])
+        {
+            File.Copy(DemoPeople.File("k-014-stiff-shoulder"), file);
+        }
+
+        string today = DateTime.Now.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+        Assert.Equal(0, Cli.Run(string.Join('\n', answers) + "\n", "trial", byCommand, "--date", today).Code);
+        using (var terminal = new PtySession([BuiltProgram.Path, "--full-screen"], _home.Environment()))
+        {
+            terminal.Until("Number 1 to 7:");
+            terminal.Send("2" + Keys.Enter);
+            terminal.Until("File:");
+            terminal.Send(onScreen + Keys.Enter);
+            terminal.Until("Profile of K-014.");
+            terminal.Send(Keys.Control('D'));
+            for (int i = 0; i < answers.Length; i++)
+            {
+                terminal.Until($"{Text(i + 1)}. ");
+                terminal.Quiet();
+                bool line = i % 2 == 1;
+                terminal.Send(line ? answers[i] + "\n" : answers[i] + Keys.Enter);
+                if (i + 1 < answers.Length)
+                {
+                    terminal.Until($"{Text(i + 2)}. ");
+                    terminal.Quiet();
+                    terminal.Send(line ? "screen\n" : Keys.F2);
+                }
+            }
+
+            terminal.Until("Saved as K-014 in");
+            terminal.Kill(15);
+            terminal.Exit();
+        }
+
+        Assert.Equal(File.ReadAllBytes(byCommand), File.ReadAllBytes(onScreen));
+    }
+
+    private static void Note(PtySession terminal, params string[] lines)
+    {
+        terminal.Send(Keys.Control('K'));
+        terminal.Until("Line 1, Enter alone ends:");
+        for (int i = 0; i < lines.Length; i++)
+        {
+            terminal.Send(lines[i] + Keys.Enter);
+            terminal.Until($"Line {Text(i + 2)}, Enter alone ends:");
+        }
+
+        terminal.Send(Keys.Enter);
+        terminal.Until("Question 1 of");
     }
 
     private static void Save(PtySession terminal)

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using ToiletAid.Core.Person;
 
 namespace ToiletAid.Core.Tests.Advising;
@@ -127,6 +128,35 @@ public sealed class RuleTests
     {
         Assert.Contains(rule, Cases.Able.Advice().CautionsOf(aid));
         Assert.DoesNotContain(rule, Cases.Able.Advice().CautionsOf("by-hand"));
+    }
+
+    /// <summary>Somebody whose trunk neither bends to a side nor turns is told no lean, and so is warned of none.</summary>
+    [Theory]
+    [InlineData(5, 5, "", Approach.Behind, false)]
+    [InlineData(14, 5, "", Approach.Behind, false)]
+    [InlineData(25, 5, "", Approach.Behind, true)]
+    [InlineData(5, 5, "sternal", Approach.Front, false)]
+    [InlineData(5, 40, "sternal", Approach.Front, true)]
+    public void A_lean_aside_or_a_turn_is_warned_of_as_a_lean_forward_is(double bend, double turn, string precaution, Approach approach, bool warned)
+    {
+        var measured = ImmutableSortedDictionary<string, double>.Empty.Add("side-bend", bend).Add("trunk-rotation", turn);
+        var person = Cases.Able.With("joints", new(new AnswerValue.Parts(measured, "deg"), HowObtained.Measured));
+        var plan = (precaution.Length == 0 ? person : person.Mark("precautions", precaution)).Advice().Ranked.First(r => r.Plan.Posture == Posture.Seated && r.Plan.Approach == approach);
+
+        Assert.True(plan.Demands.Need!.Pose.Lean < 20 * Math.PI / 180, $"{plan.Demands.Need.Pose}");
+        Assert.True(warned == plan.Cautions.Any(c => c.Rule.Id == "lean-and-fall"), $"{plan.Plan.Aid.Id} {plan.Demands.Need!.Pose}");
+    }
+
+    [Theory]
+    [InlineData("one", true)]
+    [InlineData("two-or-three", false)]
+    [InlineData("four-or-more", false)]
+    public void Paper_is_folded_ahead_by_a_helper_for_somebody_who_follows_one_step(string steps, bool helper)
+    {
+        var plan = Cases.Able.Choose("hands-free", "one").Choose("dexterity", "slow").Choose("steps", steps).Advice().Place("by-hand");
+
+        Assert.True(plan.Plan.Has("prepared-paper"));
+        Assert.Equal(helper, plan.Cautions.Any(c => c.Rule.Id == "helper-prepares-paper"));
     }
 
     [Fact]
