@@ -128,16 +128,13 @@ internal sealed class CompareCommand
             return Usage($"Nothing was measured at {Trend.Fewest} or more visits, so there is nothing to draw, leave --picture out");
         }
 
-        try
+        if (OutputFile.Write(file, TrendPicture.Svg(person, trends)) is not { } fault)
         {
-            WholeFile.Write(file, Encoding.UTF8.GetBytes(TrendPicture.Svg(person, trends)));
             return null;
         }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException or ArgumentException)
-        {
-            _terminal.Error.WriteLine($"{(file.Length == 0 ? "The file" : file)} could not be written, {(e is ArgumentException ? "that is not a file name" : ProfileFile.Reason(e))}.");
-            return ExitCode.InputRefused;
-        }
+
+        _terminal.Error.WriteLine(fault);
+        return ExitCode.InputRefused;
     }
 
     private void WriteJson(string person, Comparison comparison, ImmutableArray<Trend> trends)

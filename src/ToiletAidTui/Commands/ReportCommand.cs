@@ -1,7 +1,5 @@
 using System.CommandLine;
-using System.Text;
 using ToiletAid.App.Documents;
-using ToiletAid.App.Files;
 using ToiletAid.Core;
 using ToiletAid.Core.Person;
 using ToiletAidTui.Host;
@@ -82,16 +80,13 @@ internal sealed class ReportCommand
             return ExitCode.Good;
         }
 
-        try
+        if (OutputFile.Write(path, text) is not { } fault)
         {
-            WholeFile.Write(path, Encoding.UTF8.GetBytes(text));
             return ExitCode.Good;
         }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
-        {
-            _terminal.Error.WriteLine($"{path} could not be written, {ProfileFile.Reason(e)}.");
-            return ExitCode.InputRefused;
-        }
+
+        _terminal.Error.WriteLine(fault);
+        return ExitCode.InputRefused;
     }
 
     private string Text(Case about, string kind, string format, bool toHelper)

@@ -66,18 +66,15 @@ internal static class WhatIfCommand
 
     private static int Draw(Terminal terminal, string file, WhatIfChange change, WhatIfTally tally)
     {
-        try
+        using var buffer = new MemoryStream();
+        Write(buffer, $"First places before and after: {change.Said}");
+        if (OutputFile.Write(file, buffer.ToArray()) is not { } fault)
         {
-            using var buffer = new MemoryStream();
-            Write(buffer, $"First places before and after: {change.Said}");
-            WholeFile.Write(file, buffer.ToArray());
             return ExitCode.Good;
         }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
-        {
-            terminal.Error.WriteLine($"{file}: it cannot be written, {ProfileFile.Reason(e)}.");
-            return ExitCode.InputRefused;
-        }
+
+        terminal.Error.WriteLine(fault);
+        return ExitCode.InputRefused;
 
         void Write(Stream stream, string title)
         {

@@ -1,8 +1,6 @@
 using System.Collections.Immutable;
 using System.CommandLine;
-using System.Text;
 using ToiletAid.App.Calculators;
-using ToiletAid.App.Files;
 using ToiletAid.Core.Person;
 using ToiletAid.Core.Plans;
 using ToiletAid.Core.Reach;
@@ -89,14 +87,12 @@ internal static class ReachCommand
             return;
         }
 
-        try
+        if (OutputFile.Write(file, calculation.Picture()) is { } fault)
         {
-            WholeFile.Write(file, Encoding.UTF8.GetBytes(calculation.Picture()));
-            calculation.PictureFile = file;
+            input.Typed.Fault("picture", fault);
+            return;
         }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException or ArgumentException)
-        {
-            input.Typed.Fault("picture", $"{(file.Length == 0 ? "The file" : file)} could not be written, {(e is ArgumentException ? "that is not a file name" : ProfileFile.Reason(e))}.");
-        }
+
+        calculation.PictureFile = file;
     }
 }
