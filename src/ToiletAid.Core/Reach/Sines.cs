@@ -2,7 +2,7 @@ using System.Runtime.Intrinsics;
 
 namespace ToiletAid.Core.Reach;
 
-/// <summary>Sines and cosines of eight angles at once, the same bits on every processor.</summary>
+/// <summary>Sines and cosines of eight angles at once, the same bits however wide the processor is.</summary>
 /// <remarks>The library's own use fused steps where the processor has them, so that a pose could end in another valley on another
 /// machine. Reduction to an eighth of a turn and polynomials as in fdlibm (k_sin.c, k_cos.c).</remarks>
 internal static class Sines
