@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using System.CommandLine;
 using System.Text;
 using System.Text.Json;
-using ToiletAid.App.Files;
+using ToiletAid.App.Store;
 using ToiletAid.App.Wording;
 using ToiletAid.Core;
 using ToiletAid.Core.Advising;

@@ -1,8 +1,8 @@
-using System.Text;
+using ToiletAid.App.Files;
 using ToiletAid.Core.Interview;
 using ToiletAid.Core.Person;
 
-namespace ToiletAid.App.Files;
+namespace ToiletAid.App.Store;
 
 /// <summary>Two profiles of one person as one, each visit once.</summary>
 /// <param name="questions">The questions.</param>
@@ -15,21 +15,14 @@ public sealed class SameVisits(QuestionSet questions)
     {
         ArgumentNullException.ThrowIfNull(first);
         ArgumentNullException.ThrowIfNull(second);
-        return first with { Sessions = [.. first.Sessions.Concat(second.Sessions).DistinctBy(Text, StringComparer.Ordinal).OrderBy(s => s.Date)] };
+        return first with { Sessions = SessionMerge.Together(first.Sessions, SessionMerge.Missing(first.Sessions, second.Sessions, _writer)) };
     }
 
     /// <summary>Number of a visit in a profile, from 0; -1 when it is not there.</summary>
     public int Find(Profile profile, Session session)
     {
         ArgumentNullException.ThrowIfNull(profile);
-        string text = Text(session);
-        return profile.Sessions.ToList().FindIndex(s => Text(s) == text);
-    }
-
-    private string Text(Session session)
-    {
-        using var stream = new MemoryStream();
-        _writer.Write(new("P-0", [session]), stream);
-        return Encoding.UTF8.GetString(stream.GetBuffer(), 0, (int)stream.Length);
+        string text = _writer.Text(session);
+        return profile.Sessions.ToList().FindIndex(s => _writer.Text(s) == text);
     }
 }
