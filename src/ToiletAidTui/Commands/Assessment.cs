@@ -60,7 +60,12 @@ internal sealed class Assessment(Terminal terminal, Manner manner, Depth depth, 
         {
             _lines.Line("No other question can change the result. Result:");
             var known = visit.WithTrials(engine.Answers);
-            var advice = advisor.Advise(known) with { Grip = GripDependence.Of(knowledge, advisor, known) };
+            Advice advice;
+            using (terminal.InputIsTerminal ? new WorkNotice(_lines.LineNow, terminal.Clock) : null)
+            {
+                advice = advisor.Advise(known) with { Grip = GripDependence.Of(knowledge, advisor, known) };
+            }
+
             _lines.Lines(new AdviceText(knowledge).Lines(advice, known, top));
         }
 

@@ -21,8 +21,10 @@ internal static class NextCommand
         var command = new Command("next", "Say which question to ask next, and whether any can still change the result.") { path, depth, format, aids };
         command.SetAction(parsed => OneProfile.With(terminal, parsed.GetValue(path)!, parsed.GetValue(aids), (knowledge, profile) =>
         {
+            using var notice = WorkNotice.Of(terminal);
             var session = profile.Latest;
             var plan = QuestionPlanner.For(knowledge).Plan(Words.Find<Depth>(parsed.GetValue(depth)) ?? session.Depth, session.Answers, judgeEarly: true);
+            notice?.Dispose();
             if (parsed.GetValue(format) == Formats.Json)
             {
                 WriteJson(terminal, profile, plan);

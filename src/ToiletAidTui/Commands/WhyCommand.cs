@@ -39,6 +39,7 @@ internal static class WhyCommand
 
     private static void Explain(Terminal terminal, Knowledge knowledge, Profile profile, string? aid, bool json)
     {
+        using var notice = WorkNotice.Of(terminal);
         var advisor = new Advisor(knowledge, new());
         var explainer = new Explainer(knowledge, advisor);
         var text = new ExplainText(knowledge);
@@ -48,6 +49,7 @@ internal static class WhyCommand
         var whyNot = about is null || !advice.Stops.IsEmpty || about == advice.Ranked.FirstOrDefault()?.Plan.Aid.Id ? null : explainer.WhyNot(known, about);
         var flips = advice.Ranked.IsEmpty ? [] : explainer.Flips(known);
         string[] why = about is null ? [.. new AdviceText(knowledge).Lines(advice, known, 1)] : [.. ExplainText.Why(advice, about), .. advice.Ranked.Where(r => r.Plan.Aid.Id == about).SelectMany(r => r.Tried).SelectMany(new TrialText(knowledge).Lines)];
+        notice?.Dispose();
         if (json)
         {
             WriteJson(terminal, profile, about, why, whyNot, flips);

@@ -20,6 +20,13 @@ public sealed class SpeechLines(TextWriter writer, int width)
         }
     }
 
+    /// <summary>Writes a line that must be heard before the next one comes.</summary>
+    public void LineNow(string text)
+    {
+        Line(text);
+        writer.Flush();
+    }
+
     /// <summary>Writes several lines.</summary>
     public void Lines(IEnumerable<string> lines)
     {

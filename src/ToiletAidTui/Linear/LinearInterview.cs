@@ -114,7 +114,12 @@ public sealed class LinearInterview(InterviewEngine engine, SpeechLines lines, L
     /// <summary>Takes an answer; gives the next prompt when it was not taken.</summary>
     private string? Answer(string text)
     {
-        var reply = engine.Submit(text);
+        Reply reply;
+        using (echoesTyping ? new WorkNotice(lines.LineNow, TimeProvider.System) : null)
+        {
+            reply = engine.Submit(text);
+        }
+
         lines.Line(reply.Accepted ? reply.Text : $"Error: {reply.Text}");
         return reply.Accepted ? null : $"{reply.Retry}: ";
     }

@@ -62,7 +62,11 @@ internal sealed class LinearPages(Shell shell, SpeechLines lines, LineReader inp
         switch (new LinearInterview(visit.Engine, lines, input, echoesTyping: true) { CanSwitch = true }.Run())
         {
             case InterviewEnd.Done:
-                shell.Replace(ResultPages.Make(shell, visit));
+                using (new WorkNotice(lines.LineNow, TimeProvider.System))
+                {
+                    shell.Replace(ResultPages.Make(shell, visit));
+                }
+
                 lines.Line("That was the last question.");
                 lines.Lines(shell.Lines);
                 break;
@@ -175,6 +179,9 @@ internal sealed class LinearPages(Shell shell, SpeechLines lines, LineReader inp
             return;
         }
 
-        entry.Choose(shell);
+        using (new WorkNotice(lines.LineNow, TimeProvider.System))
+        {
+            entry.Choose(shell);
+        }
     }
 }

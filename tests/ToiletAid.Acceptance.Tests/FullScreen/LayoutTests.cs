@@ -73,6 +73,26 @@ public sealed class LayoutTests
     }
 
     [Fact]
+    public void Down_goes_through_every_entry_once_from_the_top_and_Up_comes_back()
+    {
+        var model = new Model(Depth.Full, all: true);
+        while (model.Shell.Current is QuestionPage page)
+        {
+            string[] options = [.. model.Shell.Visit!.Engine.Current!.Question.Options.Select(o => o.Label)];
+            string[] down = [.. options.Select(_ => Pressed(Keys.Down))], up = [.. options.Skip(1).Select(_ => Pressed(Keys.Up))];
+            Assert.All(options.Zip(down), pair => Assert.EndsWith(pair.First, pair.Second, StringComparison.Ordinal));
+            Assert.Equal(down.Reverse().Skip(1), up);
+            model.Press(Keys.Control('U'));
+        }
+
+        string Pressed(string key)
+        {
+            model.Press(key);
+            return model.Answer;
+        }
+    }
+
+    [Fact]
     public void Captures_of_the_screens_read_as_approved()
     {
         var captures = new List<string> { "# Screens at 80 columns and 24 rows", string.Empty, "The sign \\_ is the place of the cursor." };
