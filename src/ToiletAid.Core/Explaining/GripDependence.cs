@@ -5,15 +5,12 @@ using ToiletAid.Core.Plans;
 namespace ToiletAid.Core.Explaining;
 
 /// <summary>How much the first place hangs on a grip that was not measured.</summary>
-/// <param name="WeakNewtons">Grip that 10 of 100 such people do not exceed, N.</param>
-/// <param name="StrongNewtons">Grip that 90 of 100 such people do not exceed, N.</param>
+/// <param name="WeakNewtons">Grip that a tenth of such people do not exceed, N; the share stands at grip.weak-share.</param>
+/// <param name="StrongNewtons">Grip that nine tenths of such people do not exceed, N; the share stands at grip.strong-share.</param>
 /// <param name="WithWeak">First plan of a hand with the weak grip; null when none can be offered.</param>
 /// <param name="WithStrong">First plan of a hand with the strong grip; null when none can be offered.</param>
 public sealed record GripDependence(double WeakNewtons, double StrongNewtons, Plan? WithWeak, Plan? WithStrong)
 {
-    private const double WeakShare = 0.1;
-    private const double StrongShare = 0.9;
-
     /// <summary>Ranks again with a weak and a strong grip. Null when grip was measured, when nothing is ranked, or when this hand does not grip at all.</summary>
     /// <param name="knowledge">Norms.</param>
     /// <param name="advisor">Ranks.</param>
@@ -31,7 +28,7 @@ public sealed record GripDependence(double WeakNewtons, double StrongNewtons, Pl
             return null;
         }
 
-        double weak = grip.At(WeakShare), strong = grip.At(StrongShare);
+        double weak = grip.At(knowledge.Evidence.Value("grip.weak-share")), strong = grip.At(knowledge.Evidence.Value("grip.strong-share"));
         return new(weak, strong, advisor.First(With(known, weak)), advisor.First(With(known, strong)));
     }
 

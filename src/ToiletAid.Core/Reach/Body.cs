@@ -15,6 +15,10 @@ internal struct Body
     public double Forearm;
     public double HandBeyond;
     public double HandRadius;
+
+    /// <summary>Half the thickness of an aid between body and seat, m.</summary>
+    public double AidRadius;
+
     public double ForearmRadius;
     public double PelvisForward;
     public double PelvisSideways;
@@ -78,6 +82,7 @@ internal struct Body
         s.Forearm *= k;
         s.HandBeyond *= k;
         s.HandRadius *= k;
+        s.AidRadius *= k;
         s.ForearmRadius *= k;
         s.PelvisForward *= k;
         s.PelvisSideways *= k;

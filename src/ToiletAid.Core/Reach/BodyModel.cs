@@ -43,6 +43,7 @@ internal static class BodyModel
         body.Forearm = fore - (numbers["ratio.elbow-joint-before-olecranon"] * stature);
         body.HandBeyond = numbers["ratio.hand-beyond-grip"] * stature;
         body.HandRadius = numbers["ratio.hand-radius-of-breadth"] * Length(BodyMeasure.HandBreadth, deviates);
+        body.AidRadius = numbers["ratio.aid-radius-of-hand"] * body.HandRadius;
         double abdomen = Length(BodyMeasure.AbdomenDepth, deviates);
         double buttock = Length(BodyMeasure.ButtockDepth, deviates);
         double hips = Length(BodyMeasure.HipBreadth, deviates);

@@ -103,7 +103,7 @@ internal sealed class PersonModel
             return Math.Min(Math.Max(given.Value + (errors * _tables.Model.JointError(motion, given.How)), 0), Math.PI);
         }
 
-        double full = _norm[motion] * Math.Max(1 + (betweenPeople * _tables.Model["error.joint-between-people"]), 0.5);
+        double full = _norm[motion] * Math.Max(1 + (betweenPeople * _tables.Model["error.joint-between-people"]), _tables.Model["error.joint-least-share"]);
         return motion switch
         {
             JointMotion.ShoulderExtension or JointMotion.ShoulderInternalRotation => behind * _norm[motion],

@@ -151,7 +151,7 @@ internal readonly partial struct ReachObjective
         Space z,
         out JointVector sum)
     {
-        double thin = 0.25 * _body.HandRadius, rise = arm.Rise * _body.ThighOut;
+        double thin = _body.AidRadius, rise = arm.Rise * _body.ThighOut;
         Space seen = arm.FromPelvis(p);
         double depth = ThinDepth(seen, thin, rise);
         Space slope = Difference(

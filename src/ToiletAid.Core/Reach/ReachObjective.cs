@@ -111,10 +111,9 @@ internal readonly partial struct ReachObjective(in Body body, in Scene scene)
         if (_scene.HasSeat && (pressing & (7u << ReachTrial.Depths.PathOnSeat)) != 0)
         {
             double rise = arm.Rise * _body.ThighOut;
-            double thin = 0.25 * _body.HandRadius;
-            trial.Depth[ReachTrial.Depths.PathOnSeat] = ThinDepth(arm.FromPelvis(path.FirstThird), thin, rise);
-            trial.Depth[ReachTrial.Depths.PathOnSeat + 1] = ThinDepth(arm.FromPelvis(path.SecondThird), thin, rise);
-            trial.Depth[ReachTrial.Depths.PathOnSeat + 2] = ThinDepth(arm.FromPelvis(path.Touch), thin, rise);
+            trial.Depth[ReachTrial.Depths.PathOnSeat] = ThinDepth(arm.FromPelvis(path.FirstThird), _body.AidRadius, rise);
+            trial.Depth[ReachTrial.Depths.PathOnSeat + 1] = ThinDepth(arm.FromPelvis(path.SecondThird), _body.AidRadius, rise);
+            trial.Depth[ReachTrial.Depths.PathOnSeat + 2] = ThinDepth(arm.FromPelvis(path.Touch), _body.AidRadius, rise);
         }
     }
 
