@@ -9,6 +9,9 @@ internal sealed class Reader : IDisposable
     internal const string Yasr = "yasr";
     internal const string Fenrir = "fenrir";
 
+    /// <summary>What Fenrir says of itself on a machine without its library for spelling.</summary>
+    private const string NoDictionary = "pychant is not installed";
+
     private readonly TempFolder _folder = new();
     private readonly Home _home = new();
     private readonly string _voice;
@@ -43,7 +46,7 @@ internal sealed class Reader : IDisposable
 
     /// <summary>What is said once the program has started.</summary>
     /// <param name="last">The end of it.</param>
-    internal IReadOnlyList<string> Start(string last) => [.. Await(last, 0, TimeSpan.FromSeconds(30)).Where(s => s != "Start Fenrir")];
+    internal IReadOnlyList<string> Start(string last) => [.. Await(last, 0, TimeSpan.FromSeconds(30)).Where(s => s is not ("Start Fenrir" or NoDictionary))];
 
     /// <summary>Presses a key and gives what is said until the reader falls silent.</summary>
     /// <param name="key">The key.</param>
