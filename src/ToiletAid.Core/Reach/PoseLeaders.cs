@@ -49,7 +49,8 @@ internal struct PoseLeaders
         Poses[place] = pose;
     }
 
-    private static double Distance(in JointVector a, in JointVector b)
+    /// <summary>Largest difference of a joint, rad.</summary>
+    internal static double Distance(in JointVector a, in JointVector b)
     {
         double largest = 0;
         for (int i = 0; i < JointVector.Count; i++)

@@ -23,6 +23,10 @@ internal static class ReachSolver
     private const int EveryOne = 2;
     private const int FollowedRounds = 6;
 
+    /// <summary>So near the best pose, rad, and no better than this, m, a descent is on its way to the same place.</summary>
+    private const double SamePose = 0.1;
+    private const double SameValue = 1e-3;
+
     /// <summary>Share of the stature that two rounds must gain; half a millimetre matters to nobody.</summary>
     private const double DrawTolerance = 3e-4;
 
@@ -181,7 +185,8 @@ internal static class ReachSolver
     {
         JointVector other = box.Clamp(in start);
         double second = BoxMinimiser.Descend(in objective, in box, ref other, FollowedRounds, 1e-4, value + Promising);
-        if (second < value + Promising)
+        bool sameValley = second > value - SameValue && PoseLeaders.Distance(in other, in best) < SamePose;
+        if (second < value + Promising && !sameValley)
         {
             second = BoxMinimiser.Descend(in objective, in box, ref other, FineRounds, DrawTolerance);
             if (second < value)
