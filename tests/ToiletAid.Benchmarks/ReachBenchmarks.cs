@@ -23,18 +23,18 @@ public class ReachBenchmarks
     private static readonly ReachPerson Answered = Measured with { Behind = LandmarkBehind.OuterButtock, Front = LandmarkFront.Groin };
 
     [Benchmark(Description = "middle person, no landmark answers")]
-    public ReachReport Middle() => ReachAnalysis.Analyse(Tables, Measured, new ReachSettings { Draws = 0, WithDetail = false });
+    public ReachReport Middle() => ReachAnalysis.Analyse(Tables, Measured, new ReachSettings { Draws = 0 });
 
     [Benchmark(Description = "middle person, landmark answers inverted")]
-    public ReachReport Landmarks() => ReachAnalysis.Analyse(Tables, Answered, new ReachSettings { Draws = 0, WithDetail = false });
+    public ReachReport Landmarks() => ReachAnalysis.Analyse(Tables, Answered, new ReachSettings { Draws = 0 });
 
     [Benchmark(Description = "middle person with limiting joints and straight aid")]
     public ReachReport Detail() => ReachAnalysis.Analyse(Tables, Answered, new ReachSettings { Draws = 0 });
 
     [Benchmark(Description = "64 draws")]
-    public ReachReport Draws64() => ReachAnalysis.Analyse(Tables, Answered, new ReachSettings { Draws = 64, WithDetail = false });
+    public ReachReport Draws64() => ReachAnalysis.Analyse(Tables, Answered, new ReachSettings { Draws = 64 });
 
     [Benchmark(Description = "64 draws, seated only")]
     public ReachReport Seated64() =>
-        ReachAnalysis.Analyse(Tables, Answered, new ReachSettings { Draws = 64, WithDetail = false, Postures = [Posture.Seated] });
+        ReachAnalysis.Analyse(Tables, Answered, new ReachSettings { Draws = 64, Postures = [Posture.Seated] });
 }

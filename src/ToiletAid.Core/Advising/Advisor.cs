@@ -25,9 +25,6 @@ public sealed class Advisor
     private readonly ReachMemory _reach;
     private (Answers Known, Standing Standing)? _last;
 
-    /// <summary>What a straight aid pays is dear to compute, and is asked for only where there is one.</summary>
-    private readonly bool _hasStraightAids;
-
     /// <summary>Makes an advisor.</summary>
     /// <param name="knowledge">Everything that is known beforehand.</param>
     /// <param name="settings">How advice is computed.</param>
@@ -42,7 +39,6 @@ public sealed class Advisor
         _settings = settings;
         _functions = new(knowledge);
         _reach = reach;
-        _hasStraightAids = knowledge.Catalogue.Aids.Any(a => a is { Reach: ReachKind.Handle or ReachKind.Jet, Shape: AidShape.Straight });
     }
 
     /// <summary>An advisor with another catalogue and other prices, which shares the reaches of this one: they hang on the person alone. Both
@@ -109,7 +105,7 @@ public sealed class Advisor
     /// <summary>Values plans on these answers.</summary>
     internal (Appraiser Appraiser, WeightSample Weights) Appraise(Answers known, int draws)
     {
-        var appraiser = new Appraiser(_knowledge, known, _reach.Of(known, draws, _hasStraightAids), _functions);
+        var appraiser = new Appraiser(_knowledge, known, _reach.Of(known, draws), _functions);
         if (!known.Trials.IsEmpty)
         {
             appraiser.Tried = TrialEvidence.Of(_knowledge, known.Trials, plan => PlanSpread.Of(_knowledge, appraiser, plan, _settings.Seed, draws));

@@ -9,60 +9,60 @@ namespace ToiletAid.Core.Advising;
 /// <summary>Reach of persons that were computed before. Most answers do not change the reach, and it is the dearest part of the work.</summary>
 /// <param name="knowledge">Bodies and joints.</param>
 /// <param name="seed">Seed of the draws.</param>
-/// <param name="kept">How many are kept; then it starts afresh, so that a long batch does not fill the memory.</param>
+/// <param name="kept">How many persons are kept; then it starts afresh, so that a long batch does not fill the memory.</param>
 internal sealed class ReachMemory(Knowledge knowledge, ulong seed, int kept)
 {
-    private readonly Dictionary<string, ReachReport> _reports = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, ReachStudy> _studies = new(StringComparer.Ordinal);
+    private readonly Dictionary<(string Person, Posture Posture, Approach Approach), ReachNeed> _needs = [];
 
     /// <summary>Reach on these answers.</summary>
     /// <param name="known">Answers as given.</param>
     /// <param name="draws">Persons drawn; 0 for the middle one only.</param>
-    /// <param name="withDetail">True to learn which joint limits and what a straight aid pays.</param>
-    internal ReachReport Of(Answers known, int draws, bool withDetail)
+    internal ReachReport Of(Answers known, int draws)
     {
-        string key = Key(known, draws, withDetail);
-        if (!_reports.TryGetValue(key, out var report))
+        var person = AnswerMapping.Reach(known);
+
+        // How far the hand gets in front has no part in the ways from behind and from the side.
+        string others = Key(person, draws), front = string.Create(CultureInfo.InvariantCulture, $"{others}|{person.Front}{(person.Front is null ? null : person.FrontHow)}");
+        if (!_studies.TryGetValue(front, out var study))
         {
-            if (_reports.Count >= kept)
+            if (_studies.Count >= kept)
             {
-                _reports.Clear();
+                _studies.Clear();
+                _needs.Clear();
             }
 
-            report = ReachAnalysis.Analyse(
-                knowledge.Body,
-                AnswerMapping.Reach(known),
-                new() { Seed = seed, Draws = draws, WithDetail = withDetail, Postures = PlanSpace.Postures(known) });
-            _reports[key] = report;
+            _studies[front] = study = new(knowledge.Body, person, draws, seed);
         }
 
-        return report;
+        return study.Report(PlanSpace.Postures(known), [], (posture, approach) =>
+        {
+            var key = (approach == Approach.Front ? front : others, posture, approach);
+            if (!_needs.TryGetValue(key, out var need))
+            {
+                _needs[key] = need = study.Solve(posture, approach);
+            }
+
+            return need;
+        });
     }
 
-    private static string Key(Answers known, int draws, bool withDetail)
+    /// <summary>All that is known of a person but the way in front and which hand it is: right and left mirror each other.</summary>
+    private static string Key(ReachPerson person, int draws)
     {
-        var key = new StringBuilder().Append(CultureInfo.InvariantCulture, $"{draws}{withDetail}{known.Choice("posture")}{(known.Choice("place") == "bed" ? "bed" : string.Empty)}");
-        foreach (string question in AnswerMapping.ReachQuestions)
+        var key = new StringBuilder().Append(
+            CultureInfo.InvariantCulture,
+            $"{draws}|{person.Sex}|{person.AgeYears:R}|{person.Stature}|{person.Mass}|{person.Behind}{(person.Behind is null ? null : person.BehindHow)}|{person.Lean}|{person.LeanForward}|{person.LeanSideways}");
+        foreach (var joint in person.Joints.OrderBy(j => j.Key))
         {
-            key.Append('|');
-            switch (known[question])
-            {
-                case { Value: AnswerValue.Choice c } a:
-                    key.Append(c.Option).Append(a.How);
-                    break;
-                case { Value: AnswerValue.Number n } a:
-                    key.Append(CultureInfo.InvariantCulture, $"{n.Amount:R}{n.Unit}{a.How}");
-                    break;
-                case { Value: AnswerValue.Many m }:
-                    key.AppendJoin(',', m.Options);
-                    break;
-                case { Value: AnswerValue.Parts p } a:
-                    key.AppendJoin(',', p.Amounts.Select(x => string.Create(CultureInfo.InvariantCulture, $"{x.Key}{x.Value:R}"))).Append(p.Unit).Append(a.How);
-                    break;
-                default:
-                    break;
-            }
+            key.Append(CultureInfo.InvariantCulture, $"|{joint.Key}{joint.Value}");
         }
 
-        return key.ToString();
+        foreach (var length in person.Lengths.OrderBy(l => l.Key))
+        {
+            key.Append(CultureInfo.InvariantCulture, $"|{length.Key}{length.Value}");
+        }
+
+        return key.Append('|').AppendJoin(',', person.Precautions).ToString();
     }
 }

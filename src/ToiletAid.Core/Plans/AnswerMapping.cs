@@ -34,9 +34,6 @@ public static class AnswerMapping
         ("no-weight-through-the-hand", ReachPrecaution.NoWeightThroughHand),
     ];
 
-    /// <summary>Questions whose answers change the reach.</summary>
-    public static ImmutableArray<string> ReachQuestions { get; } = ["age", "sex", "stature", "mass", "hand", "lean", "reach-behind", "reach-front", "joints", "precautions"];
-
     /// <summary>Questions whose answers change what the hand can do.</summary>
     public static ImmutableArray<string> HandQuestions { get; } = ["age", "sex", "grasp", "grip", "pinch", "dexterity", "tremor", "hands-free", "cleans"];
 

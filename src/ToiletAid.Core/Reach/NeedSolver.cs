@@ -9,8 +9,7 @@ internal sealed class NeedSolver(
     ReachNumbers numbers,
     ImmutableArray<ReachPrecaution> precautions,
     PersonDraw[] draws,
-    ImmutableArray<double> hands,
-    bool withDetail)
+    ImmutableArray<double> hands)
 {
     private readonly ReachPrecaution[] _precautions = precautions.IsDefault ? [] : [.. precautions];
 
@@ -60,9 +59,7 @@ internal sealed class NeedSolver(
             Stroke = _stroke,
             SharePossible = sorted.Length == 0 ? (possible ? 1 : 0) : (double)sorted.Count(double.IsFinite) / sorted.Length,
             Pose = pose.ToPose(),
-            Sketch = withDetail ? ReachSketch.Of(in middle.Body, in scene, in pose) : null,
-            StraightExtra = withDetail && possible ? StraightExtra(in middle, in scene, in box, approach, in pose, way) : 0,
-            Limiting = withDetail && possible ? LimitingJoints.Find(in objective, in box, place, in pose, way) : [],
+            Detail = new PoseDetail(in middle.Body, in scene, in box, place, approach, in pose, way),
             MissingForBareHand = possible ? Math.Max(way - middle.Body.HandBeyond, 0) : double.PositiveInfinity,
         };
     }
@@ -85,24 +82,6 @@ internal sealed class NeedSolver(
         }
 
         return ImmutableArray.Create(lengths);
-    }
-
-    private static double StraightExtra(
-        in PersonDraw middle,
-        in Scene scene,
-        in JointBox box,
-        Approach approach,
-        in JointVector pose,
-        double way)
-    {
-        Scene straight = scene;
-        straight.Straight = true;
-        var objective = new ReachObjective(in middle.Body, in straight);
-        JointVector q = pose;
-        double least = Math.Min(
-            ReachSolver.Follow(in objective, in box, ref q),
-            ReachSolver.Solve(in objective, in box, approach, out JointVector _));
-        return least <= middle.Body.LongestWay ? Math.Max(least - way, 0) : double.PositiveInfinity;
     }
 
     /// <summary>The least length that at least a share of the draws does not exceed.</summary>

@@ -49,14 +49,17 @@ public sealed record ReachNeed
     /// <summary>Best pose of the middle person.</summary>
     public ReachPose Pose { get; init; }
 
-    /// <summary>That pose as points to be drawn; null when it is forbidden or no detail was asked for.</summary>
-    public ReachSketch? Sketch { get; init; }
+    /// <summary>That pose as points to be drawn; null when it is forbidden.</summary>
+    public ReachSketch? Sketch => Detail?.Sketch;
 
     /// <summary>What a straight aid pays on top, m; 0 or more, +infinity where a straight one cannot get there.</summary>
-    public double StraightExtra { get; init; }
+    public double StraightExtra => Detail?.StraightExtra ?? 0;
 
     /// <summary>Joints that limit the middle person, most limiting first.</summary>
-    public ImmutableArray<LimitingJoint> Limiting { get; init; } = [];
+    public ImmutableArray<LimitingJoint> Limiting => Detail?.Limiting ?? [];
+
+    /// <summary>What else can be told of the pose; null when it is forbidden.</summary>
+    internal PoseDetail? Detail { get; init; }
 
     /// <summary>Length that the bare hand lacks in the middle person, m; 0 when the hand is enough.</summary>
     public double MissingForBareHand { get; init; } = double.PositiveInfinity;

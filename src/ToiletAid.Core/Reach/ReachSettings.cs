@@ -17,7 +17,4 @@ public sealed record ReachSettings
 
     /// <summary>Approaches to solve; empty means all.</summary>
     public ImmutableArray<Approach> Approaches { get; init; } = [];
-
-    /// <summary>True to compute what a straight aid pays and which joint limits; they cost about as much again as the solve.</summary>
-    public bool WithDetail { get; init; } = true;
 }

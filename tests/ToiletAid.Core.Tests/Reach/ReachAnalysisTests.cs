@@ -12,7 +12,7 @@ public sealed class ReachAnalysisTests
     // millimetres now and then.
     private const double Near = 0.01;
 
-    private static readonly ReachSettings NoDraws = new() { Draws = 0, WithDetail = false };
+    private static readonly ReachSettings NoDraws = new() { Draws = 0 };
 
     // A lattice prototype of the same question, 172 cm, body mass index 24, right hand, seated, grip centre to target, cm, is a sanity
     // band of 4 cm and not truth. Where it is missed, the figure found here stands beside it: with extension 15 and rotation 20 degrees
@@ -68,7 +68,7 @@ public sealed class ReachAnalysisTests
             Front = LandmarkFront.PastTheGroin,
             Lean = Lean.Both,
         };
-        ReachReport report = ReachAnalysis.Analyse(ReachPeople.Tables, person, new ReachSettings { WithDetail = false });
+        ReachReport report = ReachAnalysis.Analyse(ReachPeople.Tables, person, new ReachSettings());
         Assert.Equal(0, report.Need(Posture.Seated, Approach.Behind).MissingForBareHand);
         Assert.InRange(report.Need(Posture.Seated, Approach.Behind).ProbabilityBareHand(), 0.85, 1);
     }
@@ -239,7 +239,7 @@ public sealed class ReachAnalysisTests
         ReachReport report = ReachAnalysis.Analyse(
             ReachPeople.Tables,
             ReachPeople.Reference with { Precautions = [precaution] },
-            new ReachSettings { Draws = 8, WithDetail = false });
+            new ReachSettings { Draws = 8 });
         ReachNeed need = report.Need(posture, approach);
         Assert.False(need.Allowed);
         Assert.Equal(reason, need.ForbiddenBecause);
@@ -310,7 +310,7 @@ public sealed class ReachAnalysisTests
     [Fact]
     public void Same_seed_same_bits_and_other_seed_other_draws()
     {
-        var settings = new ReachSettings { Draws = 16, Postures = [Posture.Standing], WithDetail = false };
+        var settings = new ReachSettings { Draws = 16, Postures = [Posture.Standing] };
         ImmutableArray<double> once = Draws(settings), again = Draws(settings), other = Draws(settings with { Seed = 5 });
         Assert.Equal(once, again);
         Assert.NotEqual(once, other);
@@ -349,7 +349,7 @@ public sealed class ReachAnalysisTests
             ReachReport report = ReachAnalysis.Analyse(
                 ReachPeople.Tables,
                 person,
-                new ReachSettings { Draws = Draws, WithDetail = false, Approaches = [approach] });
+                new ReachSettings { Draws = Draws, Approaches = [approach] });
             var model = new PersonModel(ReachPeople.Tables, person) { Behind = report.CapabilityBehind, Front = report.CapabilityFront };
             var chance = new Chance(Draws, report.Seed);
             foreach (ReachNeed need in report.Needs.Where(n => n.Allowed))
