@@ -11,12 +11,15 @@ internal sealed class ModeOptions
     private readonly Option<bool> _fullScreen = new("--full-screen") { Description = "On the whole terminal, whatever the settings say." };
     private readonly Option<bool> _clear = new("--clear") { Description = "Leave nothing on the screen, nor where it scrolls back to." };
 
+    private readonly Option<bool> _noColour = new("--no-color") { Description = "No colours, whatever the settings say." };
+
     /// <summary>Adds the options to a command.</summary>
     internal void AddTo(Command command)
     {
         command.Options.Add(_linear);
         command.Options.Add(_fullScreen);
         command.Options.Add(_clear);
+        command.Options.Add(_noColour);
     }
 
     /// <summary>The mode and the settings; null after a sentence on what is wrong.</summary>
@@ -37,7 +40,17 @@ internal sealed class ModeOptions
             return null;
         }
 
-        var options = parsed.GetValue(_clear) ? new Dictionary<string, string> { [SettingList.ClearOnLeaving] = SettingList.Yes } : [];
+        var options = new Dictionary<string, string>();
+        if (parsed.GetValue(_clear))
+        {
+            options[SettingList.ClearOnLeaving] = SettingList.Yes;
+        }
+
+        if (parsed.GetValue(_noColour))
+        {
+            options[SettingList.Contrast] = SettingList.TerminalsOwn;
+        }
+
         var reader = SettingsReader.Usual(terminal.Variable);
         if (reader.Read(options, out string? fault) is not { } settings)
         {

@@ -13,6 +13,7 @@ internal static class SettingList
     internal const string ClearOnLeaving = "clear-on-leaving";
     internal const string Keys = "keys:";
     internal const string High = "high";
+    internal const string TerminalsOwn = "terminal";
     internal const string Yes = "yes";
 
     /// <summary>Longest time after which a screen can be hidden: a working day.</summary>
@@ -22,7 +23,7 @@ internal static class SettingList
     internal static readonly ImmutableArray<SettingDefinition> All =
     [
         new(Mode, "full-screen", "How the program talks on a terminal.", "linear or full-screen", v => v is "linear" or "full-screen") { Label = "Mode at the start" },
-        new(Contrast, "terminal", "Colours of the full screen: the terminal's own, or white on black.", "terminal or high", v => v is "terminal" or High) { Label = "Contrast" },
+        new(Contrast, TerminalsOwn, "Colours of the full screen: the terminal's own, or white on black.", "terminal or high", v => v is TerminalsOwn or High) { Label = "Contrast" },
         new(IdleMinutes, "10", "After this many minutes without a key the full screen is hidden. 0 is never.", "a whole number from 0 to 480", IsMinutes) { Label = "Minutes until the screen is hidden" },
         new(ClearOnLeaving, "no", "Clears the screen and what can be scrolled back to on leaving.", "yes or no", v => v is Yes or "no") { Label = "Clear the screen on leaving" },
         .. KeyMap.BuiltIn.Select(b => new SettingDefinition(Keys + b.Name, string.Join(' ', b.Keys), $"Keys for: {b.Label}.", "F1 to F12, Esc, or Ctrl+ and a letter, several with spaces between them", v => KeyMap.AreKeys(v)) { Label = $"Keys, {char.ToLowerInvariant(b.Label[0])}{b.Label[1..]}" }),

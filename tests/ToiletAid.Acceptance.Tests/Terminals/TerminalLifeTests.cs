@@ -87,11 +87,12 @@ public sealed partial class TerminalLifeTests : IDisposable
     }
 
     [Theory]
-    [InlineData("", true)]
-    [InlineData("1", false)]
-    public void High_contrast_is_white_on_black_unless_colours_are_refused(string noColour, bool coloured)
+    [InlineData("", "--full-screen", true)]
+    [InlineData("1", "--full-screen", false)]
+    [InlineData("", "--no-color", false)]
+    public void High_contrast_is_white_on_black_unless_colours_are_refused(string noColour, string option, bool coloured)
     {
-        using var terminal = new PtySession([BuiltProgram.Path, "assess"], _home.Environment(("TOILETAID_CONTRAST", "high"), ("NO_COLOR", noColour)));
+        using var terminal = new PtySession([BuiltProgram.Path, "assess", option], _home.Environment(("TOILETAID_CONTRAST", "high"), ("NO_COLOR", noColour)));
         terminal.Until(Quick);
         Assert.Equal(coloured, terminal.All.Contains("\u001b[97;40m", StringComparison.Ordinal));
         Assert.Equal(coloured, Colour().IsMatch(terminal.All));
