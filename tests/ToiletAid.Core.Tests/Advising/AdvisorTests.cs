@@ -102,6 +102,30 @@ public sealed class AdvisorTests
         Assert.Equal(one.Ranked.Select(r => (r.Plan.Key, r.Value, r.FirstShare)), two.Ranked.Select(r => (r.Plan.Key, r.Value, r.FirstShare)));
     }
 
+    // Reach is kept by person, posture and way, and the way in front apart. Whatever is taken from there must be what would be computed.
+    [Fact]
+    public void Reach_kept_from_other_answers_is_that_of_these_answers()
+    {
+        var one = new Advisor(Cases.Knowledge, Cases.Quick);
+        foreach (string front in (string[])["not-past-mid-thigh", "groin", "past-the-groin", "groin"])
+        {
+            foreach (var answers in (Answers[])
+            [
+                Cases.Able.Choose("reach-front", front),
+                Cases.Able.Choose("reach-front", front).Choose("posture", "standing"),
+                Cases.Able.Choose("reach-front", front).Choose("hand", "left"),
+                Cases.Able.Choose("reach-front", front).Choose("reach-behind", "outer-buttock"),
+                Cases.Able.Choose("reach-front", front).Mark("precautions", "sternal"),
+            ])
+            {
+                var kept = one.Advise(answers).Reach!.Needs;
+                var anew = answers.Advice().Reach!.Needs;
+                Assert.Equal(anew.Select(n => (n.Posture, n.Approach, n.MiddleLength)), kept.Select(n => (n.Posture, n.Approach, n.MiddleLength)));
+                Assert.All(anew.Zip(kept), n => Assert.Equal(n.First.Draws, n.Second.Draws));
+            }
+        }
+    }
+
     /// <summary>A person with a few answers made worse, the same for the same number.</summary>
     private static Answers Somebody(int number)
     {
