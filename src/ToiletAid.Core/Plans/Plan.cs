@@ -47,5 +47,5 @@ public sealed record Plan
     }
 
     /// <summary>A key that tells any two different plans apart, and sorts them the same everywhere.</summary>
-    public string Key => string.Concat([Aid.Id, .. AddOns.Select(a => "+" + a.Id), $">{Companion?.Id}@{Posture}/{Approach}"]);
+    public string Key => string.Join('+', (string[])[Aid.Id, .. AddOns.Select(a => a.Id)]) + ">" + Companion?.Id + "@" + Posture + "/" + Approach;
 }

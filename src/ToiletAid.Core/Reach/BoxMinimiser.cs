@@ -140,8 +140,9 @@ internal static class BoxMinimiser
         {
             curvature.SolveFree(held, damping, in slope, ref step);
             Vector512<double> there = at + step.All, inside = box.Clamp(there);
-            uint outside = ~held & (uint)(~Vector512.Equals(there, inside)).ExtractMostSignificantBits();
-            step.All = Vector512.ConditionalSelect(Vector512.Equals(there, inside), step.All, inside - at);
+            Vector512<double> fits = Vector512.Equals(there, inside);
+            uint outside = ~held & (uint)(~fits).ExtractMostSignificantBits();
+            step.All = Vector512.ConditionalSelect(fits, step.All, inside - at);
             if (outside == 0)
             {
                 break;

@@ -26,7 +26,7 @@ internal struct PoseLeaders
     {
         for (int i = 0; i < Held; i++)
         {
-            if (Math.Abs(value - _values[i]) < SameValue && Distance(in pose, in Poses[i]) < SamePose)
+            if (Math.Abs(value - _values[i]) < SameValue && IsSame(in pose, in Poses[i]))
             {
                 return;
             }
@@ -49,8 +49,10 @@ internal struct PoseLeaders
         Poses[place] = pose;
     }
 
-    /// <summary>Largest difference of a joint, rad.</summary>
-    internal static double Distance(in JointVector a, in JointVector b)
+    /// <summary>True for two poses that no joint tells apart.</summary>
+    internal static bool IsSame(in JointVector a, in JointVector b) => Distance(in a, in b) < SamePose;
+
+    private static double Distance(in JointVector a, in JointVector b)
     {
         double largest = 0;
         for (int i = 0; i < JointVector.Count; i++)

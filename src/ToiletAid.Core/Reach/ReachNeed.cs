@@ -77,33 +77,26 @@ public sealed record ReachNeed
         }
 
         double usable = shape == AidShape.Straight ? length - StraightExtra : length;
-        return !Allowed ? 0
-            : Draws.IsEmpty ? (MiddleLength <= usable ? 1 : 0)
-            : (double)NotLongerThan(usable) / Draws.Length;
+        return Share(NotLongerThan(usable), MiddleLength <= usable);
     }
 
     /// <summary>Probability that the bare hand gets there: the path is no longer than the hand reaches past its grip centre.</summary>
     /// <returns>0 to 1; 0 when forbidden.</returns>
     public double ProbabilityBareHand()
     {
-        if (!Allowed)
-        {
-            return 0;
-        }
-
-        if (Draws.IsEmpty)
-        {
-            return MissingForBareHand <= 0 ? 1 : 0;
-        }
-
         int count = 0;
         for (int i = 0; i < Draws.Length; i++)
         {
             count += Draws[i] - Stroke <= HandReach[i] ? 1 : 0;
         }
 
-        return (double)count / Draws.Length;
+        return Share(count, MissingForBareHand <= 0);
     }
+
+    private double Share(int count, bool middleHolds) =>
+        !Allowed ? 0
+        : Draws.IsEmpty ? (middleHolds ? 1 : 0)
+        : (double)count / Draws.Length;
 
     private int NotLongerThan(double length)
     {

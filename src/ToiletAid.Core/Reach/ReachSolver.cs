@@ -23,8 +23,7 @@ internal static class ReachSolver
     private const int EveryOne = 2;
     private const int FollowedRounds = 6;
 
-    /// <summary>So near the best pose, rad, and no better than this, m, a descent is on its way to the same place.</summary>
-    private const double SamePose = 0.1;
+    /// <summary>At nearly the best pose and no better than this, m, a descent is on its way to the same place.</summary>
     private const double SameValue = 1e-3;
 
     /// <summary>Share of the stature that two rounds must gain; half a millimetre matters to nobody.</summary>
@@ -185,7 +184,7 @@ internal static class ReachSolver
     {
         JointVector other = box.Clamp(in start);
         double second = BoxMinimiser.Descend(in objective, in box, ref other, FollowedRounds, 1e-4, value + Promising);
-        bool sameValley = second > value - SameValue && PoseLeaders.Distance(in other, in best) < SamePose;
+        bool sameValley = second > value - SameValue && PoseLeaders.IsSame(in other, in best);
         if (second < value + Promising && !sameValley)
         {
             second = BoxMinimiser.Descend(in objective, in box, ref other, FineRounds, DrawTolerance);

@@ -162,14 +162,7 @@ internal sealed class Assessment(Terminal terminal, Manner manner, Depth depth, 
         string wanted = "Code of the person, such as K-014: ";
         while (true)
         {
-            _lines.Prompt(wanted);
-            string? typed = _input.ReadLine()?.Trim();
-            if (typed is null || !terminal.InputIsTerminal)
-            {
-                _lines.EndPrompt();
-            }
-
-            if (typed is null)
+            if (_lines.Ask(wanted, _input, terminal.InputIsTerminal)?.Trim() is not { } typed)
             {
                 return AnswerJournal.NoCode;
             }

@@ -28,9 +28,9 @@ public static class CliHost
     internal static int Run(string[] args, Terminal terminal, bool keepsPassphrase)
     {
         var parsed = Root(terminal).Parse(args);
-        if (parsed.Errors.Count > 0 || UsageFault.OptionAmongArguments(parsed) is not null)
+        if ((UsageFault.OptionAmongArguments(parsed) ?? parsed.Errors.Select(UsageFault.Sentence).FirstOrDefault()) is { } fault)
         {
-            terminal.Error.WriteLine(UsageFault.OptionAmongArguments(parsed) ?? UsageFault.Sentence(parsed.Errors[0]));
+            terminal.Error.WriteLine(fault);
             return ExitCode.WrongUsage;
         }
 

@@ -43,6 +43,20 @@ public sealed class SpeechLines(TextWriter writer, int width)
         writer.Flush();
     }
 
-    /// <summary>Ends the line with the cursor, where nobody's Enter did.</summary>
-    public void EndPrompt() => writer.WriteLine();
+    /// <summary>Prompts and waits for a line; null when the input ended. Where nobody's Enter ended the line with the cursor, it is ended.</summary>
+    /// <param name="prompt">The prompt.</param>
+    /// <param name="input">Where it is typed.</param>
+    /// <param name="echoesTyping">True when the terminal shows what is typed, with its line end.</param>
+    public string? Ask(string prompt, LineReader input, bool echoesTyping)
+    {
+        ArgumentNullException.ThrowIfNull(input);
+        Prompt(prompt);
+        string? typed = input.ReadLine();
+        if (typed is null || !echoesTyping)
+        {
+            writer.WriteLine();
+        }
+
+        return typed;
+    }
 }

@@ -46,7 +46,7 @@ public sealed class LinearInterview(InterviewEngine engine, SpeechLines lines, L
         string wanted = $"{QuestionText.Prompt(engine)} ";
         while (true)
         {
-            if (Read(wanted) is not { } text)
+            if (lines.Ask(wanted, input, echoesTyping) is not { } text)
             {
                 return InterviewEnd.InputEnded;
             }
@@ -97,18 +97,6 @@ public sealed class LinearInterview(InterviewEngine engine, SpeechLines lines, L
 
             wanted = $"{QuestionText.Prompt(engine)} ";
         }
-    }
-
-    private string? Read(string prompt)
-    {
-        lines.Prompt(prompt);
-        string? text = input.ReadLine();
-        if (text is null || !echoesTyping)
-        {
-            lines.EndPrompt();
-        }
-
-        return text;
     }
 
     /// <summary>Takes an answer; gives the next prompt when it was not taken.</summary>

@@ -110,10 +110,8 @@ internal sealed class LinearPages(Shell shell, SpeechLines lines, LineReader inp
         }
 
         var edit = page as EditPage;
-        lines.Prompt(edit is null ? $"Number 1 to {((ListPage)page).Entries.Count}: " : $"{edit.Prompt}: ");
-        if (input.ReadLine() is not { } typed)
+        if (lines.Ask(edit is null ? $"Number 1 to {((ListPage)page).Entries.Count}: " : $"{edit.Prompt}: ", input, echoesTyping: true) is not { } typed)
         {
-            lines.EndPrompt();
             shell.Ending = Ending.Stopped;
             return;
         }

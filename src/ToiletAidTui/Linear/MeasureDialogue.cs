@@ -21,14 +21,7 @@ internal sealed class MeasureDialogue(AidMeasuring measuring, SpeechLines lines,
                 lines.Lines(measuring.Asking());
             }
 
-            lines.Prompt($"{measuring.Position + 1}. {measuring.Wanted}: ");
-            string? text = input.ReadLine();
-            if (text is null || !echoesTyping)
-            {
-                lines.EndPrompt();
-            }
-
-            if (text is null)
+            if (lines.Ask($"{measuring.Position + 1}. {measuring.Wanted}: ", input, echoesTyping) is not { } text)
             {
                 return InterviewEnd.InputEnded;
             }

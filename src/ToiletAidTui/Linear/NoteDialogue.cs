@@ -30,13 +30,7 @@ internal sealed class NoteDialogue(SessionNote note, SpeechLines lines, LineRead
         string before = string.Empty;
         while (true)
         {
-            lines.Prompt($"{before}Note, line {note.Lines.Length + 1}: ");
-            string? typed = input.ReadLine();
-            if (typed is null || !echoesTyping)
-            {
-                lines.EndPrompt();
-            }
-
+            string? typed = lines.Ask($"{before}Note, line {note.Lines.Length + 1}: ", input, echoesTyping);
             before = string.Empty;
             switch (typed?.Trim().ToLowerInvariant())
             {

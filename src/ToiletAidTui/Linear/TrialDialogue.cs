@@ -45,14 +45,7 @@ internal sealed class TrialDialogue(TrialRecording recording, SpeechLines lines,
                 lines.Lines(_interview.Asking());
             }
 
-            lines.Prompt($"{_interview.Position}. {_interview.Wanted}: ");
-            string? text = input.ReadLine();
-            if (text is null || !echoesTyping)
-            {
-                lines.EndPrompt();
-            }
-
-            if (text is null)
+            if (lines.Ask($"{_interview.Position}. {_interview.Wanted}: ", input, echoesTyping) is not { } text)
             {
                 return InterviewEnd.InputEnded;
             }

@@ -6,6 +6,15 @@ namespace ToiletAid.Acceptance.Tests.FullScreen;
 /// <summary>Keys as a person presses them on the screens.</summary>
 internal static class Hands
 {
+    /// <summary>The screens with a saved profile opened.</summary>
+    internal static Model Opened(string file)
+    {
+        var model = new Model(depth: null);
+        model.Choose("Open a saved profile");
+        model.Type(file);
+        return model;
+    }
+
     /// <summary>Goes to an entry of the list in front and takes it.</summary>
     internal static void Choose(this Model model, string label)
     {

@@ -168,9 +168,7 @@ public sealed class LayoutTests
     {
         using var folder = new TempFolder();
         string file = folder.File("k-014.json", File.ReadAllText(DemoPeople.File("k-014-stiff-shoulder")));
-        var model = new Model(depth: null);
-        model.Choose("Open a saved profile");
-        model.Type(file);
+        var model = Hands.Opened(file);
         using var stage = new Stage(model.Shell, 80, 24);
         capture(stage, model);
         model.Choose("Write a paper");

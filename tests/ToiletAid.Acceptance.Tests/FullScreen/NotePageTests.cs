@@ -67,9 +67,7 @@ public sealed class NotePageTests
     {
         using var folder = new TempFolder();
         string file = folder.File("k-014.json", File.ReadAllText(DemoPeople.File("k-014-stiff-shoulder")));
-        var model = new Model(depth: null);
-        model.Choose("Open a saved profile");
-        model.Type(file);
+        var model = Hands.Opened(file);
         model.Choose("Write a note for today");
         model.Type("Rang, all well");
         model.Press(Keys.Enter);
@@ -95,9 +93,7 @@ public sealed class NotePageTests
     {
         using var folder = new TempFolder();
         string one = folder.File("k-014.json", File.ReadAllText(DemoPeople.File("k-014-stiff-shoulder")));
-        var model = new Model(depth: null);
-        model.Choose("Open a saved profile");
-        model.Type(one);
+        var model = Hands.Opened(one);
         model.Choose("Write a note for today");
         model.Type("For K-014 alone");
         model.Press(Keys.Enter);
@@ -115,9 +111,7 @@ public sealed class NotePageTests
     {
         using var folder = new TempFolder();
         string file = folder.File("k-014.json", File.ReadAllText(DemoPeople.File("k-014-stiff-shoulder")));
-        var model = new Model(depth: null);
-        model.Choose("Open a saved profile");
-        model.Type(file);
+        var model = Hands.Opened(file);
         model.Choose("Write a note for today");
         model.Type("Comes with a stick");
         model.Press(Keys.Enter);

@@ -60,9 +60,7 @@ public sealed class ToolPagesTests
     {
         using var folder = new TempFolder();
         string path = DemoPeople.File("k-014-stiff-shoulder"), file = folder.File("note.html");
-        var model = new Model(depth: null);
-        model.Choose("Open a saved profile");
-        model.Type(path);
+        var model = Hands.Opened(path);
         model.Choose("Write a paper");
         model.Choose("Write or show it");
         Assert.Equal(Hands.Split(Cli.Run("", "report", path).Output), model.Shell.Lines);
@@ -79,9 +77,7 @@ public sealed class ToolPagesTests
     public void A_result_gives_set_up_what_would_change_it_and_why_not_another_kind()
     {
         string path = DemoPeople.File("k-014-stiff-shoulder");
-        var model = new Model(depth: null);
-        model.Choose("Open a saved profile");
-        model.Type(path);
+        var model = Hands.Opened(path);
         model.Choose("Result of the latest visit");
         model.Choose("Set-up");
         Assert.Contains(model.Shell.Lines, l => l.StartsWith("1. ", StringComparison.Ordinal));
@@ -103,9 +99,7 @@ public sealed class ToolPagesTests
         string path = folder.File("k-014.json", File.ReadAllText(DemoPeople.File("k-014-stiff-shoulder")));
         Assert.Equal(0, Cli.Run("tongs\nunknown\nunknown\nno\nyes\n6\n1\nunknown\nunknown\nnone\n", "trial", path, "--date", "2026-03-16").Code);
         Assert.Equal(0, Cli.Run("short-soft\nunknown\nunknown\nno\nyes\n2\n3\nunknown\nunknown\n4\n", "trial", path, "--date", "2026-03-16").Code);
-        var model = new Model(depth: null);
-        model.Choose("Open a saved profile");
-        model.Type(path);
+        var model = Hands.Opened(path);
         model.Choose("Result of the latest visit");
         model.Choose("Reasons");
         Assert.Contains(model.Shell.Lines, l => l.StartsWith("Tried on 2026-03-16: toilet-paper tongs", StringComparison.Ordinal));

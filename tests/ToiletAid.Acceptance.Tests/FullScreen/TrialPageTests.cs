@@ -18,7 +18,7 @@ public sealed class TrialPageTests : IDisposable
         string byCommand = Copy("command"), onScreen = Copy("screen");
         string output = Cli.Run("note Sat well\n" + Typed, "trial", byCommand, "--date", "2026-03-16").Output;
 
-        var model = Opened(onScreen);
+        var model = Hands.Opened(onScreen);
         model.Press(Keys.Control('D'));
         Assert.Equal("Trial of a plan with K-014, on 2026-03-16.", model.Shell.Opening);
         model.Press(Keys.Control('K'));
@@ -43,7 +43,7 @@ public sealed class TrialPageTests : IDisposable
         string byCommand = Copy("command"), onScreen = Copy("screen");
         Cli.Run(Typed, "trial", byCommand, "--date", "2026-03-16");
 
-        var model = Opened(onScreen);
+        var model = Hands.Opened(onScreen);
         model.Choose("Record a trial");
         Reach(model, "plan", 1);
         Assert.Equal("2. Code, or unknown:", model.Answer);
@@ -83,7 +83,7 @@ public sealed class TrialPageTests : IDisposable
     [Fact]
     public void A_digit_is_a_code_and_never_a_place()
     {
-        var model = Opened(Copy("screen"));
+        var model = Hands.Opened(Copy("screen"));
         model.Press(Keys.Control('D'));
         model.Type("1");
         model.Press(Keys.Down);
@@ -100,7 +100,7 @@ public sealed class TrialPageTests : IDisposable
     public void The_result_of_a_saved_visit_is_computed_anew()
     {
         string file = Copy("screen");
-        var model = Opened(file);
+        var model = Hands.Opened(file);
         model.Choose("Result of the latest visit");
         string[] before = [.. model.Shell.Lines];
         model.Choose("Record a trial");
@@ -122,7 +122,7 @@ public sealed class TrialPageTests : IDisposable
     public void Leaving_in_the_middle_asks_and_going_back_at_the_start_saves_nothing()
     {
         string file = Copy("screen"), before = File.ReadAllText(file);
-        var model = Opened(file);
+        var model = Hands.Opened(file);
         model.Press(Keys.Control('D'));
         model.Type("1");
         model.Press(Keys.Control('Q'));
@@ -155,7 +155,7 @@ public sealed class TrialPageTests : IDisposable
         model.Press(Keys.Control('D'));
         Assert.Equal("A trial is recorded in what is saved. Save first.", model.Shell.Opening);
 
-        model = Opened(DemoPeople.File("w-701-red-flag"));
+        model = Hands.Opened(DemoPeople.File("w-701-red-flag"));
         model.Press(Keys.Control('D'));
         Assert.Contains("Call the emergency service now", model.Shell.Opening, StringComparison.Ordinal);
 
@@ -170,7 +170,7 @@ public sealed class TrialPageTests : IDisposable
     public void A_file_that_cannot_be_written_keeps_the_answers_and_a_second_try_saves_them()
     {
         string file = Copy("screen"), away = file + ".away";
-        var model = Opened(file);
+        var model = Hands.Opened(file);
         model.Press(Keys.Control('D'));
         string[] answers = Hands.Split(Typed);
         foreach (string answer in answers[..^1])
@@ -197,14 +197,6 @@ public sealed class TrialPageTests : IDisposable
 
         Assert.True(model.Answer.Contains($": {label}", StringComparison.Ordinal), $"at {step}: {model.Answer}");
         model.Press(Keys.Enter);
-    }
-
-    private static Model Opened(string file)
-    {
-        var model = new Model(depth: null);
-        model.Choose("Open a saved profile");
-        model.Type(file);
-        return model;
     }
 
     private string Copy(string name) => _folder.File(name + ".json", File.ReadAllText(DemoPeople.File("k-014-stiff-shoulder")));

@@ -1,3 +1,5 @@
+using ToiletAid.TestKit;
+
 namespace ToiletAid.Acceptance.Tests.Readme;
 
 /// <summary>What the README shows as output is what comes out.</summary>
@@ -39,7 +41,7 @@ public sealed class TourTests
 
     private static List<(string Command, string[] Shown)> Tour()
     {
-        string[] lines = File.ReadAllLines(Path.Combine(DemoPeople.Folder, "..", "README.md"));
+        string[] lines = File.ReadAllLines(Repository.Path("README.md"));
         var tour = new List<(string, string[])>();
         for (int i = 0; i < lines.Length; i++)
         {
