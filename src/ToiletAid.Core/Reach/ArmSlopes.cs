@@ -31,10 +31,7 @@ internal struct ArmSlopes
         ArmSlopes s = default;
         var shoulder = new Space(0, body.ShoulderOut, body.ShoulderUp);
         Space toElbow = arm.ElbowInTrunk - shoulder, toGrip = arm.GripInTrunk - shoulder, fore = arm.GripInTrunk - arm.ElbowInTrunk;
-        var flexion = new Space(0, -1, 0);
-        var abduction = new Space(q.FlexionCosine, 0, q.FlexionSine);
-        Space rotation = (1 / body.UpperArm) * toElbow;
-        Space elbow = Arm.FromUpperArm(-q.RotationSine, -q.RotationCosine, 0, q.FlexionSine, q.FlexionCosine, q.AbductionSine, q.AbductionCosine);
+        Space flexion = Flexion, abduction = Abduction(in q), rotation = Rotation(in q), elbow = ElbowAxis(in q);
 
         s.ElbowInTrunk[JointVector.Flexion] = Space.Cross(flexion, toElbow);
         s.ElbowInTrunk[JointVector.Abduction] = Space.Cross(abduction, toElbow);
@@ -45,9 +42,7 @@ internal struct ArmSlopes
         s.Elbow = FromTrunk(in s.ElbowInTrunk, in q);
         s.Grip = FromTrunk(in s.GripInTrunk, in q);
 
-        var lean = new Space(0, 1, 0);
-        var bend = new Space(-q.LeanCosine, 0, q.LeanSine);
-        Space twist = Arm.FromTrunk(new Space(0, 0, 1), in q);
+        Space lean = Lean, bend = Bend(in q), twist = Twist(in q);
         s.Elbow[JointVector.Lean] = Space.Cross(lean, arm.Elbow);
         s.Elbow[JointVector.Bend] = Space.Cross(bend, arm.Elbow);
         s.Elbow[JointVector.Twist] = Space.Cross(twist, arm.Elbow);
@@ -58,6 +53,38 @@ internal struct ArmSlopes
         s.PelvisBend = pelvisBend * new Space(-q.PelvisLeanCosine, 0, q.PelvisLeanSine);
         return s;
     }
+
+    /// <summary>How the direction of the thumb turns with each joint, in the frame of seat and thighs.</summary>
+    public static ReachSlopes.Points ThumbAt(in JointAngles q, in Arm arm)
+    {
+        ReachSlopes.Points turned = default;
+        turned[JointVector.Lean] = Space.Cross(Lean, arm.Thumb);
+        turned[JointVector.Bend] = Space.Cross(Bend(in q), arm.Thumb);
+        turned[JointVector.Twist] = Space.Cross(Twist(in q), arm.Thumb);
+        turned[JointVector.Flexion] = Space.Cross(Arm.FromTrunk(Flexion, in q), arm.Thumb);
+        turned[JointVector.Abduction] = Space.Cross(Arm.FromTrunk(Abduction(in q), in q), arm.Thumb);
+        turned[JointVector.Rotation] = Space.Cross(Arm.FromTrunk(Rotation(in q), in q), arm.Thumb);
+        turned[JointVector.Elbow] = Space.Cross(Arm.FromTrunk(ElbowAxis(in q), in q), arm.Thumb);
+        return turned;
+    }
+
+    // Axes of the arm's joints, in the trunk's frame.
+    private static Space Flexion => new(0, -1, 0);
+
+    private static Space Abduction(in JointAngles q) => new(q.FlexionCosine, 0, q.FlexionSine);
+
+    private static Space Rotation(in JointAngles q) =>
+        Arm.FromUpperArm(0, 0, -1, q.FlexionSine, q.FlexionCosine, q.AbductionSine, q.AbductionCosine);
+
+    private static Space ElbowAxis(in JointAngles q) =>
+        Arm.FromUpperArm(-q.RotationSine, -q.RotationCosine, 0, q.FlexionSine, q.FlexionCosine, q.AbductionSine, q.AbductionCosine);
+
+    // Axes of the trunk's joints, in the frame of seat and thighs.
+    private static Space Lean => new(0, 1, 0);
+
+    private static Space Bend(in JointAngles q) => new(-q.LeanCosine, 0, q.LeanSine);
+
+    private static Space Twist(in JointAngles q) => Arm.FromTrunk(new Space(0, 0, 1), in q);
 
     /// <summary>Slopes of a point as the pelvis sees it, from its slopes in the frame of seat and thighs.</summary>
     public readonly ReachSlopes.Points ToPelvis(in Arm arm, in ReachSlopes.Points slopes, Space point)

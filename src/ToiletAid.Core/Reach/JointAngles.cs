@@ -54,25 +54,4 @@ internal struct JointAngles
         (a.PelvisBendSine, a.PelvisBendCosine) = pelvisBend == 0 ? (0, 1) : Math.SinCos(pelvisBend * q[JointVector.Bend]);
         return a;
     }
-
-    /// <summary>The pose with one joint turned by a step so small that its square does not count.</summary>
-    public readonly JointAngles Nudged(int joint, double step, double pelvisLean, double pelvisBend)
-    {
-        JointAngles a = this;
-        a.Turn(joint, step);
-        if (joint == JointVector.Lean)
-        {
-            a.Turn(JointVector.Count, step * pelvisLean);
-        }
-        else if (joint == JointVector.Bend)
-        {
-            double turn = step * pelvisBend;
-            (a.PelvisBendSine, a.PelvisBendCosine) = (PelvisBendSine + (turn * PelvisBendCosine), PelvisBendCosine - (turn * PelvisBendSine));
-        }
-
-        return a;
-    }
-
-    private void Turn(int place, double step) =>
-        (_sines[place], _cosines[place]) = (_sines[place] + (step * _cosines[place]), _cosines[place] - (step * _sines[place]));
 }

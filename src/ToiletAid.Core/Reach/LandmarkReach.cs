@@ -6,7 +6,18 @@ namespace ToiletAid.Core.Reach;
 /// <remarks>Hand behind the back is tested upright, standing; hand between the thighs seated, leaning as the person can.</remarks>
 internal sealed class LandmarkReach(ReachNumbers numbers, PersonModel model)
 {
-    private const int Halvings = 10;
+    /// <summary>Capabilities that differ by no more than this tell nothing apart.</summary>
+    private const double NearlySame = 1e-3;
+
+    /// <summary>A hand that reaches this much farther than it must is near enough, m: a twentieth of what the tests of it may be off.</summary>
+    private const double NearlyThere = 5e-4;
+
+    /// <summary>Each step takes at least this share off the range, so that it ends.</summary>
+    private const double LeastShare = 0.05;
+    private const int Followed = 2;
+
+    /// <summary>What the hand reaches, m, and what it has to do, at a capability.</summary>
+    private delegate double Attempt(double capability, out ReachObjective objective, out JointBox box);
 
     /// <summary>Range of capability that reproduces a landmark behind.</summary>
     public (double Low, double High) Behind(LandmarkBehind landmark)
@@ -44,65 +55,66 @@ internal sealed class LandmarkReach(ReachNumbers numbers, PersonModel model)
         return ReachSolver.Solve(in objective, in box, Approach.Front, out JointVector _) - Hand(in person);
     }
 
-    private double Least(LandmarkBehind landmark)
+    private double Least(LandmarkBehind landmark) => Least(Approach.Behind, (double capability, out ReachObjective objective, out JointBox box) =>
     {
-        PersonDraw person = model.Middle(1, 1, 0);
-        Set(in person, landmark, out ReachObjective objective, out JointBox box);
-        if (ReachSolver.Solve(in objective, in box, Approach.Behind, out PoseLeaders leaders) > Hand(in person))
+        PersonDraw person = model.Middle(capability, 1, 0);
+        Set(in person, landmark, out objective, out box);
+        return Hand(in person);
+    });
+
+    private double Least(LandmarkFront landmark) => Least(Approach.Front, (double capability, out ReachObjective objective, out JointBox box) =>
+    {
+        PersonDraw person = model.Middle((model.Behind.Low + model.Behind.High) / 2, capability, 0);
+        Set(in person, landmark, out objective, out box);
+        return Hand(in person);
+    });
+
+    /// <summary>Least capability with which the hand gets there, by false position as in the Illinois method (from memory): what the hand
+    /// lacks falls smoothly with capability, so that a few straight lines find where it ends.</summary>
+    private static double Least(Approach approach, Attempt attempt)
+    {
+        double hand = attempt(1, out ReachObjective objective, out JointBox box);
+        double atHigh = ReachSolver.Solve(in objective, in box, approach, out PoseLeaders leaders) - hand;
+        JointVector pose = leaders.Poses[0];
+        if (atHigh > 0)
         {
             return 1;
         }
 
-        JointVector pose = leaders.Poses[0];
-        double low = 0, high = 1;
-        for (int i = 0; i < Halvings; i++)
+        JointVector from = pose;
+        double low = 0, high = 1, atLow = Lacking(low, attempt, in leaders, ref from);
+        if (atLow <= 0)
         {
-            double middle = (low + high) / 2;
-            person = model.Middle(middle, 1, 0);
-            Set(in person, landmark, out objective, out box);
-            JointVector q = pose;
-            if (ReachSolver.Follow(in objective, in box, Approach.Behind, 0, in leaders, ref q) <= Hand(in person))
+            return low;
+        }
+
+        bool cameFromBelow = false, cameFromAbove = false;
+        while (high - low > NearlySame && atHigh < -NearlyThere)
+        {
+            double share = Math.Clamp(atLow / (atLow - atHigh), LeastShare, 1 - LeastShare);
+            double middle = low + (share * (high - low));
+            from = pose;
+            double lacking = Lacking(middle, attempt, in leaders, ref from);
+            if (lacking > 0)
             {
-                (high, pose) = (middle, q);
+                // An end that stays twice running counts half, or the other would creep.
+                (low, atLow, atHigh) = (middle, lacking, cameFromBelow ? atHigh / 2 : atHigh);
+                (cameFromBelow, cameFromAbove) = (true, false);
             }
             else
             {
-                low = middle;
+                (high, atHigh, pose, atLow) = (middle, lacking, from, cameFromAbove ? atLow / 2 : atLow);
+                (cameFromBelow, cameFromAbove) = (false, true);
             }
         }
 
         return high;
     }
 
-    private double Least(LandmarkFront landmark)
+    private static double Lacking(double capability, Attempt attempt, in PoseLeaders leaders, ref JointVector pose)
     {
-        double behind = (model.Behind.Low + model.Behind.High) / 2;
-        PersonDraw person = model.Middle(behind, 1, 0);
-        Set(in person, landmark, out ReachObjective objective, out JointBox box);
-        if (ReachSolver.Solve(in objective, in box, Approach.Front, out PoseLeaders leaders) > Hand(in person))
-        {
-            return 1;
-        }
-
-        JointVector pose = leaders.Poses[0];
-        double low = 0, high = 1;
-        for (int i = 0; i < Halvings; i++)
-        {
-            double middle = (low + high) / 2;
-            person = model.Middle(behind, middle, 0);
-            Set(in person, landmark, out objective, out box);
-            JointVector q = pose;
-            if (ReachSolver.Follow(in objective, in box, Approach.Behind, 0, in leaders, ref q) <= Hand(in person))
-            {
-                (high, pose) = (middle, q);
-            }
-            else
-            {
-                low = middle;
-            }
-        }
-
-        return high;
+        double hand = attempt(capability, out ReachObjective objective, out JointBox box);
+        return ReachSolver.Follow(in objective, in box, in leaders, Followed, ref pose) - hand;
     }
 
     private double Hand(in PersonDraw person) => person.Body.HandBeyond + numbers["landmark.hand-errors"];

@@ -67,16 +67,15 @@ internal sealed class NeedSolver(
     private ImmutableArray<double> Sample(PostureNumbers place, Approach approach, in PoseLeaders leaders)
     {
         double[] lengths = new double[draws.Length];
-        JointVector last = leaders.Poses[0];
+        var solver = new DrawSolver(approach, leaders, draws.Length);
         int[] order = approach == Approach.Front ? _byFront : _byBehind;
-        for (int turn = 0; turn < order.Length; turn++)
+        foreach (int i in order)
         {
-            int i = order[turn];
             lengths[i] = double.PositiveInfinity;
             if (PostureSetting.Prepare(numbers, place, approach, in draws[i], _precautions, out JointBox box, out Scene scene) is null)
             {
                 var objective = new ReachObjective(in draws[i].Body, in scene);
-                double way = ReachSolver.Follow(in objective, in box, approach, turn, in leaders, ref last);
+                double way = solver.Next(in objective, in box);
                 lengths[i] = way <= draws[i].Body.LongestWay ? way + _stroke : double.PositiveInfinity;
             }
         }

@@ -59,7 +59,7 @@ internal readonly partial struct ReachObjective
 
         if ((bits & ReachTrial.Bends) != 0)
         {
-            BendSlopes(in angles, in here, ref slopes);
+            BendSlopes(in arm, in moves, in angles, in here, ref slopes);
         }
 
         double pressure = 2 * Pressure(here.Pressed);
@@ -206,33 +206,72 @@ internal readonly partial struct ReachObjective
             point = arm.ToPelvis(point);
         }
 
-        double here = DepthIn(solid, point, radius, rise);
-        Space slope = Difference(
-            DepthIn(solid, point with { X = point.X + Nudge }, radius, rise),
-            DepthIn(solid, point with { Y = point.Y + Nudge }, radius, rise),
-            DepthIn(solid, point with { Z = point.Z + Nudge }, radius, rise),
-            here);
         sum = default;
-        sum.All = move.Along(slope);
+        sum.All = move.Along(solid switch
+        {
+            ReachTrial.Depths.Pelvis => PelvisSlope(point),
+            ReachTrial.Depths.Trunk => TrunkSlope(point, radius),
+            ReachTrial.Depths.Thighs => ThighSlope(point, 1),
+            ReachTrial.Depths.Thighs + 3 => ThighSlope(point, -1),
+            ReachTrial.Depths.Seat => SeatSlope(point, radius, rise),
+            _ => _scene.Mattress == 1 ? new Space(0, -1, 0) : new Space(-1, 0, 0),
+        });
         if (solid == ReachTrial.Depths.Seat)
         {
-            sum[JointVector.Bend] += (DepthIn(solid, point, radius, rise + Nudge) - here) / Nudge * risePerBend;
+            // The seat goes down by as much as the body rises.
+            sum[JointVector.Bend] -= risePerBend;
         }
     }
 
-    private double DepthIn(int solid, Space p, double radius, double rise) => solid switch
-    {
-        ReachTrial.Depths.Pelvis => Over(radius - PelvisGap(p)),
-        ReachTrial.Depths.Trunk => TrunkDepth(p, radius),
-        ReachTrial.Depths.Thighs => ThighDepth(p, radius, 1),
-        ReachTrial.Depths.Thighs + 3 => ThighDepth(p, radius, -1),
-        ReachTrial.Depths.Seat => SeatDepth(p, radius, rise),
-        _ => MattressDepth(p, radius),
-    };
+    // Each of these is the slope of a depth above 0 with the point; nobody asks for another.
 
-    /// <summary>Slopes of the handle's bend: the arm is moved by a small step of each joint, the point that the way touches with it.</summary>
-    private void BendSlopes(in JointAngles angles, in ReachTrial here, ref ReachSlopes slopes)
+    private Space PelvisSlope(Space p)
     {
+        double a = _body.PelvisForwardInverse, b = _body.PelvisSidewaysInverse, c = _body.PelvisUpInverse;
+        (double aa, double bb, double cc) = (a * a, b * b, c * c);
+        var across = new Space(p.X * aa, p.Y * bb, p.Z * cc);
+        double r = Math.Sqrt(Space.Dot(p, across)), size = across.Length;
+        if (r < 1e-9)
+        {
+            return default;
+        }
+
+        var curved = new Space(across.X * aa, across.Y * bb, across.Z * cc);
+        return ((1 - (2 * r)) / (size * r) * across) + (r * (r - 1) / (size * size * size) * curved);
+    }
+
+    private Space TrunkSlope(Space p, double radius)
+    {
+        double here = TrunkDepth(p, radius);
+        return Difference(
+            TrunkDepth(p with { X = p.X + Nudge }, radius),
+            TrunkDepth(p with { Y = p.Y + Nudge }, radius),
+            TrunkDepth(p with { Z = p.Z + Nudge }, radius),
+            here);
+    }
+
+    /// <summary>Away from the nearest point of the thigh; at its ends that is a point, and between them the slope has no part along it.</summary>
+    private Space ThighSlope(Space p, double side)
+    {
+        Space away = FromThigh(p, side);
+        double size = away.Length;
+        return size < 1e-9 ? default : (-1 / size) * away;
+    }
+
+    private Space SeatSlope(Space p, double radius, double rise)
+    {
+        double here = SeatDepth(p, radius, rise);
+        return new Space(
+            (SeatDepth(p with { X = p.X + Nudge }, radius, rise) - here) / Nudge,
+            (SeatDepth(p with { Y = p.Y + Nudge }, radius, rise) - here) / Nudge,
+            -1);
+    }
+
+    /// <summary>Slopes of the handle's bend: hand, elbow, thumb and the point that the way touches are moved as a small step of each joint
+    /// moves them.</summary>
+    private void BendSlopes(in Arm arm, in ArmSlopes moves, in JointAngles angles, in ReachTrial here, ref ReachSlopes slopes)
+    {
+        ReachSlopes.Points thumb = ArmSlopes.ThumbAt(in angles, in arm);
         Space x = default, y = default, z = default;
         if (!_scene.TargetOnTrunk && here.Touch != _scene.Target)
         {
@@ -242,15 +281,24 @@ internal readonly partial struct ReachObjective
             z = (1 / Nudge) * (PelvisPath.To(in _body, _scene.Target, grip with { Z = grip.Z + Nudge }).Touch - here.Touch);
         }
 
+        Space seen = arm.FromPelvis(here.Touch);
         ReachTrial there = default;
         for (int i = 0; i < JointVector.Count; i++)
         {
-            JointAngles moved = angles.Nudged(i, Nudge, _scene.PelvisLean, _scene.PelvisBend);
-            Arm arm = Arm.At(in _body, in moved);
             Space g = slopes.Grip[i];
-            Space touch = here.Touch + (Nudge * ((g.X * x) + (g.Y * y) + (g.Z * z)));
+            Space touch = arm.FromPelvis((g.X * x) + (g.Y * y) + (g.Z * z)) + (i switch
+            {
+                JointVector.Lean => Space.Cross(moves.PelvisLean, seen),
+                JointVector.Bend => Space.Cross(moves.PelvisBend, seen),
+                _ => default,
+            });
             (there.Tilt, there.Turn) = (0, 0);
-            HandleBend(in arm, arm.FromPelvis(touch), ref there);
+            HandleBend(
+                arm.Grip + (Nudge * moves.Grip[i]),
+                arm.Elbow + (Nudge * moves.Elbow[i]),
+                arm.Thumb + (Nudge * thumb[i]),
+                seen + (Nudge * touch),
+                ref there);
             slopes.Tilt[i] = here.Tilt > 0 ? (there.Tilt - here.Tilt) / Nudge : 0;
             slopes.Turn[i] = here.Turn > 0 ? (there.Turn - here.Turn) / Nudge : 0;
         }

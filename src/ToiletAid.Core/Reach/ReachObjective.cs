@@ -9,9 +9,6 @@ namespace ToiletAid.Core.Reach;
 [StructLayout(LayoutKind.Auto)]
 internal readonly partial struct ReachObjective(in Body body, in Scene scene)
 {
-    /// <summary>Square of how many times its own size away a solid is no longer felt, whatever touches it.</summary>
-    private const double Far = 9;
-
     private readonly Body _body = body;
     private readonly Scene _scene = scene;
     private readonly double _firmness = 1 / (body.FleshDepth * body.FleshDepth);
@@ -81,7 +78,7 @@ internal readonly partial struct ReachObjective(in Body body, in Scene scene)
         trial.Depth[ReachTrial.Depths.Wedge] = Wedge(trial.Grip);
         if ((pressing & ReachTrial.Bends) != 0)
         {
-            HandleBend(in arm, arm.FromPelvis(trial.Touch), ref trial);
+            HandleBend(arm.Grip, arm.Elbow, arm.Thumb, arm.FromPelvis(trial.Touch), ref trial);
         }
 
         double pressed = trial.Depth.Squares();
@@ -138,7 +135,7 @@ internal readonly partial struct ReachObjective(in Body body, in Scene scene)
         uint which = pressing >> part;
         if ((which & (1u << ReachTrial.Depths.Pelvis)) != 0)
         {
-            depth[ReachTrial.Depths.Pelvis + part] = Over(radius - PelvisGap(arm.ToPelvis(p)));
+            depth[ReachTrial.Depths.Pelvis + part] = PelvisDepth(arm.ToPelvis(p), radius);
         }
 
         if ((which & (1u << ReachTrial.Depths.Trunk)) != 0)
@@ -167,21 +164,29 @@ internal readonly partial struct ReachObjective(in Body body, in Scene scene)
         }
     }
 
-    /// <summary>Distance from the skin of the pelvis, m; below 0 inside. First-order, exact on the skin.</summary>
-    private double PelvisGap(Space p)
+    /// <summary>How deep a ball presses into the pelvis, m. First-order, exact on the skin.</summary>
+    private double PelvisDepth(Space p, double radius)
     {
         double a = _body.PelvisForwardInverse, b = _body.PelvisSidewaysInverse, c = _body.PelvisUpInverse;
         double x = p.X * a, y = p.Y * b, z = p.Z * c;
         double square = (x * x) + (y * y) + (z * z);
-        if (square > Far)
+        double sharpest = Math.Max(a, Math.Max(b, c));
+        if (IsClear(square, radius * sharpest))
         {
-            return double.MaxValue;
+            return 0;
         }
 
         (x, y, z) = (x * a, y * b, z * c);
-        double r = Math.Sqrt(square), slope = Math.Sqrt((x * x) + (y * y) + (z * z));
-        return r < 1e-9 ? -1 / Math.Max(a, Math.Max(b, c)) : r * (r - 1) / slope;
+        double r = Math.Sqrt(square);
+        double gap = r < 1e-9 ? -1 / sharpest : r * (r - 1) / Math.Sqrt((x * x) + (y * y) + (z * z));
+        return Over(radius - gap);
     }
+
+    /// <summary>True when a ball is certainly off a solid, so that nothing more need be computed: the first-order gap is never less than
+    /// the distance in half-axes times the shortest of these.</summary>
+    /// <param name="square">Square of the distance from the centre, in half-axes.</param>
+    /// <param name="radius">Of the ball, as a share of the shortest half-axis.</param>
+    private static bool IsClear(double square, double radius) => square >= (1 + radius) * (1 + radius);
 
     /// <summary>How deep a ball presses into the trunk, m; fades out below the waist, where the pelvis takes over.</summary>
     private double TrunkDepth(Space p, double radius)
@@ -189,26 +194,33 @@ internal readonly partial struct ReachObjective(in Body body, in Scene scene)
         double a = _body.TrunkForwardInverse, b = _body.TrunkSidewaysInverse;
         double x = (p.X - _body.TrunkCentre) * a, y = p.Y * b;
         double square = (x * x) + (y * y);
-        if (square > Far || p.Z <= 0 || p.Z >= _body.ShoulderUp)
+        double sharpest = Math.Max(a, b);
+        if (p.Z <= 0 || p.Z >= _body.ShoulderUp || IsClear(square, radius * sharpest))
         {
             return 0;
         }
 
         (x, y) = (x * a, y * b);
         double r = Math.Sqrt(square);
-        double gap = r < 1e-9 ? -1 / Math.Max(a, b) : r * (r - 1) / Math.Sqrt((x * x) + (y * y));
+        double gap = r < 1e-9 ? -1 / sharpest : r * (r - 1) / Math.Sqrt((x * x) + (y * y));
         double depth = Over(radius - gap);
         return depth == 0 ? 0 : depth * Step(2 * p.Z * _body.PelvisUpInverse) * Step(2 * (_body.ShoulderUp - p.Z) * _body.PelvisUpInverse);
     }
 
     private double ThighDepth(Space p, double radius, double side)
     {
+        Space away = FromThigh(p, side);
+        double near = radius + _body.ThighRadius, square = Space.Dot(away, away);
+        return square >= near * near ? 0 : near - Math.Sqrt(square);
+    }
+
+    /// <summary>From the nearest point of the middle line of a thigh.</summary>
+    private Space FromThigh(Space p, double side)
+    {
         var from = new Space(p.X, p.Y - (side * _body.ThighOut), p.Z);
         var along = new Space(_scene.Thigh.X, side * _scene.Thigh.Y, _scene.Thigh.Z);
         double t = Math.Min(Math.Max(Space.Dot(from, along), _body.ThighRadius), _body.ThighLength);
-        Space away = from - (t * along);
-        double near = radius + _body.ThighRadius, square = Space.Dot(away, away);
-        return square >= near * near ? 0 : near - Math.Sqrt(square);
+        return from - (t * along);
     }
 
     /// <summary>How deep a ball is in the seat; in the opening it may go down a little.</summary>
@@ -253,28 +265,28 @@ internal readonly partial struct ReachObjective(in Body body, in Scene scene)
     }
 
     /// <summary>How far the handle must bend where forearm and wrist do not point it.</summary>
-    private void HandleBend(in Arm arm, Space touch, ref ReachTrial trial)
+    private void HandleBend(Space grip, Space elbow, Space thumb, Space touch, ref ReachTrial trial)
     {
-        Space d = touch - arm.Grip;
+        Space d = touch - grip;
         double size = d.Length;
         if (size < 1e-9)
         {
             return;
         }
 
-        Space fore = (1 / _body.Forearm) * (arm.Grip - arm.Elbow);
+        Space fore = (1 / _body.Forearm) * (grip - elbow);
         double forth = Space.Dot(d, fore) / size;
-        double thumb = Space.Dot(d, arm.Thumb) / size;
-        double inward = Space.Dot(d, Space.Cross(fore, arm.Thumb)) / size;
+        double ahead = Space.Dot(d, thumb) / size;
+        double inward = Space.Dot(d, Space.Cross(fore, thumb)) / size;
         trial.Tilt = forth >= -_tiltSine ? 0 : Over(Math.Acos(Math.Max(forth, -1)) - (Math.PI / 2) - _scene.Deviation);
 
         // The handle sticks out of either end of the fist, so a direction and its opposite are the same.
-        (double y, double x) = thumb < 0 ? (-inward, -thumb) : (inward, thumb);
+        (double y, double x) = ahead < 0 ? (-inward, -ahead) : (inward, ahead);
         if (y > _pronationSlope * x || -y > _supinationSlope * x)
         {
             double turn = Math.Atan2(y, x);
             double aside = Over(turn - _scene.Pronation) + Over(-turn - _scene.Supination);
-            trial.Turn = aside * Math.Sqrt((thumb * thumb) + (inward * inward));
+            trial.Turn = aside * Math.Sqrt((ahead * ahead) + (inward * inward));
         }
     }
 }

@@ -16,11 +16,6 @@ internal static class ReachSolver
 
     /// <summary>How far above the best a pose may seem to end and still be followed, m.</summary>
     private const double Hope = 0.03;
-    private const int Screened = 6;
-    private const int Followed = 2;
-
-    /// <summary>From the front and the side one person in so many also looks at the middle person's second pose; the others follow that one.</summary>
-    private const int EveryOne = 2;
     private const int FollowedRounds = 6;
 
     /// <summary>At nearly the best pose and no better than this, m, a descent is on its way to the same place.</summary>
@@ -45,7 +40,8 @@ internal static class ReachSolver
         new(0.02, -0.23, 0.79, -0.20, -0.13, 0.24, 0.23),
     ];
 
-    private static readonly ImmutableArray<JointVector> FrontStarts =
+    /// <summary>Starts from the front.</summary>
+    public static readonly ImmutableArray<JointVector> FrontStarts =
     [
         new(0.16, -0.09, -0.79, -0.08, 0.29, 0.57, 1.06),
         new(0.74, -0.20, -0.36, 0.29, -0.23, 0.95, 0.11),
@@ -142,38 +138,15 @@ internal static class ReachSolver
     /// <summary>Least value near poses that were best for similar persons.</summary>
     /// <param name="objective">What to make small.</param>
     /// <param name="box">Limits.</param>
-    /// <param name="approach">From the front a look is taken at all starts too, as there are many valleys.</param>
-    /// <param name="turn">How many persons went before.</param>
     /// <param name="middle">Best poses of the middle person.</param>
+    /// <param name="followed">How many of those to go down from.</param>
     /// <param name="last">Best pose of the person before; replaced by the best of this one.</param>
-    public static double Follow(
-        in ReachObjective objective,
-        in JointBox box,
-        Approach approach,
-        int turn,
-        in PoseLeaders middle,
-        ref JointVector last)
+    public static double Follow(in ReachObjective objective, in JointBox box, in PoseLeaders middle, int followed, ref JointVector last)
     {
         double value = Follow(in objective, in box, ref last);
-        int followed = approach == Approach.Behind || turn % EveryOne == 0 ? Followed : 1;
         for (int i = 0; i < Math.Min(middle.Held, followed); i++)
         {
             Improve(in objective, in box, in middle.Poses[i], ref value, ref last);
-        }
-
-        if (approach == Approach.Front)
-        {
-            PoseLeaders likely = default;
-            foreach (JointVector start in FrontStarts)
-            {
-                JointVector q = box.Clamp(in start);
-                likely.Offer(objective.At(in q), in q);
-            }
-
-            for (int i = 0; i < Math.Min(likely.Held, Screened); i++)
-            {
-                Improve(in objective, in box, in likely.Poses[i], ref value, ref last);
-            }
         }
 
         return value;
