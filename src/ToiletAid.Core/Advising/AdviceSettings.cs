@@ -11,7 +11,7 @@ public sealed record AdviceSettings
 
     /// <summary>How plans are judged while questions are still being asked: fewer persons, so that the next question is there at once. The
     /// result is then computed with all of them.</summary>
-    public static AdviceSettings WhileAsking { get; } = new() { ValueDraws = Advisor.WhatIfDraws };
+    public static AdviceSettings WhileAsking { get; } = new() { ValueDraws = Advisor.AskingDraws };
 
     /// <summary>Weightings drawn. With 9,604 a share is within one in a hundred, 95 times of 100 (Tervonen and Lahdelma 2007).</summary>
     public int WeightDraws { get; init; } = 9604;

@@ -18,6 +18,9 @@ public sealed class Advisor
     /// <summary>Persons drawn for a what-if: enough for a share in steps of about three in a hundred.</summary>
     internal const int WhatIfDraws = 32;
 
+    /// <summary>Persons drawn while questions are asked: enough for a share in steps of five in a hundred.</summary>
+    internal const int AskingDraws = 20;
+
     private readonly Knowledge _knowledge;
     private readonly AdviceSettings _settings;
     private readonly CriterionFunctions _functions;
@@ -174,13 +177,15 @@ public sealed class Advisor
     private IEnumerable<Plan> ByValue(PlanSpace space, Aid aid, Appraiser appraiser, WeightSet weights)
     {
         double gain = _knowledge.Evidence.Value("plans.add-on-gain");
-        var plans = space.Of(aid)
-            .Select(plan => (Plan: plan, Value: Dot(appraiser.Values(plan, appraiser.Middle), weights.Centroid) - (gain * plan.AddOns.Count(a => a.OnlyHelps))))
-            .ToList();
+        Plan[] plans = [.. space.Of(aid)];
+        double[] values = [.. plans.Select(plan => Dot(appraiser.Values(plan, appraiser.Middle), weights.Centroid) - (gain * plan.AddOns.Count(a => a.OnlyHelps)))];
+        int[] order = [.. Enumerable.Range(0, plans.Length)];
 
-        // Keys are made only where values are equal.
-        plans.Sort((a, b) => b.Value.CompareTo(a.Value) is not 0 and var order ? order : string.CompareOrdinal(a.Plan.Key, b.Plan.Key));
-        return plans.Select(p => p.Plan);
+        // Keys are made only where values are equal, and once.
+        string?[] keys = new string?[plans.Length];
+        string Key(int i) => keys[i] ??= plans[i].Key;
+        Array.Sort(order, (a, b) => values[b].CompareTo(values[a]) is not 0 and var by ? by : string.CompareOrdinal(Key(a), Key(b)));
+        return order.Select(i => plans[i]);
     }
 
     internal static double Dot(double[] values, ReadOnlySpan<double> weights)

@@ -1,3 +1,4 @@
+using System.Runtime.InteropServices;
 using ToiletAid.Core.Catalogue;
 using ToiletAid.Core.Hand;
 using ToiletAid.Core.Person;
@@ -15,6 +16,7 @@ internal sealed class Appraiser
     private readonly Knowledge _knowledge;
     private readonly CriterionFunctions _functions;
     private readonly Dictionary<HandFacts, KnownHand> _hands = [];
+    private readonly Dictionary<(string Aid, AddOn[] AddOns), double> _middleHandling = [];
 
     internal Appraiser(Knowledge knowledge, Answers known, ReachReport reach, CriterionFunctions functions)
     {
@@ -146,8 +148,27 @@ internal sealed class Appraiser
 
     private double Length(Aid aid) => aid.Reach == ReachKind.BareHand ? Reach.HandReach : (aid.Length?.Value ?? 0) + (aid.JetReach?.Value ?? 0);
 
-    private double Handling(Aid aid, Plan plan, World world) =>
-        aid.Method == MethodKind.Helper ? 0 : DemandsOf(aid, plan, world).Score(world.Strength).Value;
+    private double Handling(Aid aid, Plan plan, World world)
+    {
+        if (aid.Method == MethodKind.Helper)
+        {
+            return 0;
+        }
+
+        if (!ReferenceEquals(world, Middle))
+        {
+            return DemandsOf(aid, plan, world).Score(world.Strength).Value;
+        }
+
+        // Plans that differ only in posture, approach or companion share their set of add-ons, and the middle case is looked at for all.
+        var key = (aid.Id, ImmutableCollectionsMarshal.AsArray(plan.AddOns)!);
+        if (!_middleHandling.TryGetValue(key, out double handling))
+        {
+            _middleHandling[key] = handling = DemandsOf(aid, plan, world).Score(world.Strength).Value;
+        }
+
+        return handling;
+    }
 
     private HandlingAssessment? Assessment(Aid aid, Plan plan) =>
         aid.Method == MethodKind.Helper ? null : DemandsOf(aid, plan, Middle).Assess(Middle.Strength);

@@ -13,6 +13,7 @@ internal sealed class PlanSpace
 
     private readonly AidCatalogue _catalogue;
     private readonly Dictionary<string, Aid> _aids;
+    private readonly Dictionary<(string Aid, string? Companion, ulong Needed), ImmutableArray<ImmutableArray<AddOn>>> _sets = [];
     private readonly ImmutableArray<Posture> _postures;
     private readonly bool _hipLimit;
     private readonly bool _poorFeeling;
@@ -68,19 +69,30 @@ internal sealed class PlanSpace
         return ways.IsEmpty ? [null] : ways.Select(w => (Approach?)w);
     }
 
-    private IEnumerable<ImmutableArray<AddOn>> AddOns(Aid aid, Aid? companion, Posture posture, Approach? approach)
+    /// <summary>Sets of add-ons to try. The same sets are given again for another posture or approach that needs the same, so that what
+    /// was worked out for one of them need not be worked out anew.</summary>
+    private ImmutableArray<ImmutableArray<AddOn>> AddOns(Aid aid, Aid? companion, Posture posture, Approach? approach)
     {
         var possible = _catalogue.AddOns.Where(a => aid.AddOns.Contains(a.Id) || (companion?.AddOns.Contains(a.Id) ?? false)).ToList();
-        var needed = possible.Where(a => IsNeeded(a, posture, approach)).ToList();
-        var forHand = possible.Where(a => a.HoldsTheHand || a.GripShare is not null).ToList();
-        var forPaper = possible.Where(a => a.PreparesPaper).ToList();
-        foreach (var hand in (IEnumerable<AddOn?>)[null, .. forHand])
+        ulong needed = 0;
+        for (int i = 0; i < possible.Count; i++)
         {
-            foreach (var paper in (IEnumerable<AddOn?>)[null, .. forPaper])
-            {
-                yield return [.. _catalogue.AddOns.Where(a => a == hand || a == paper || needed.Contains(a))];
-            }
+            needed |= IsNeeded(possible[i], posture, approach) ? 1UL << i : 0;
         }
+
+        if (!_sets.TryGetValue((aid.Id, companion?.Id, needed), out var sets))
+        {
+            IEnumerable<AddOn?> forHand = [null, .. possible.Where(a => a.HoldsTheHand || a.GripShare is not null)];
+            List<AddOn?> forPaper = [null, .. possible.Where(a => a.PreparesPaper)];
+            _sets[(aid.Id, companion?.Id, needed)] = sets =
+            [
+                .. from hand in forHand
+                   from paper in forPaper
+                   select (ImmutableArray<AddOn>)[.. possible.Where((a, i) => a == hand || a == paper || (needed & (1UL << i)) != 0)],
+            ];
+        }
+
+        return sets;
     }
 
     /// <summary>What safety asks for is part of every plan that needs it; what only helps the hand is tried with and without.</summary>

@@ -1,3 +1,4 @@
+using System.Numerics;
 using System.Runtime.CompilerServices;
 using System.Runtime.InteropServices;
 using System.Runtime.Intrinsics;
@@ -123,17 +124,37 @@ internal sealed class PairCounts
         above.CopyTo(_above, block);
     }
 
+    /// <summary>How many alternatives of the last draw have as many above them as this one, itself included.</summary>
+    internal int Tied(int alternative)
+    {
+        int tied = 0;
+        var rank = Vector128.Create(_above[alternative]);
+        for (int block = 0; block < _stride; block += Lanes)
+        {
+            var same = Vector128.Equals(Vector128.Create(_above, block), rank) & Vector128.Create(_used, block);
+            tied += BitOperations.PopCount(same.ExtractMostSignificantBits());
+        }
+
+        return tied;
+    }
+
     /// <summary>Compares again, exactly, where singles are equal.</summary>
     private void Settle(ReadOnlySpan<double> sums)
     {
         for (int i = 0; i < _alternatives; i++)
         {
-            for (int j = 0; j < _alternatives; j++)
+            var one = Vector512.Create(_singles[i]);
+            for (int block = 0; block < _stride; block += Lanes)
             {
-                if (_singles[i].Equals(_singles[j]) && sums[i] > sums[j])
+                uint equal = (uint)Vector512.Equals(Vector512.Create(_singles, block), one).ExtractMostSignificantBits();
+                for (; equal != 0; equal &= equal - 1)
                 {
-                    _wins[(i * _stride) + j]++;
-                    _above[j]++;
+                    int j = block + BitOperations.TrailingZeroCount(equal);
+                    if (j < _alternatives && sums[i] > sums[j])
+                    {
+                        _wins[(i * _stride) + j]++;
+                        _above[j]++;
+                    }
                 }
             }
         }
@@ -169,6 +190,6 @@ internal sealed class PairCounts
         }
 
         uint firsts = (Vector128.Equals(above, Vector128<byte>.Zero) & Vector128.Create(_used, block)).ExtractMostSignificantBits();
-        return firsts == 0 ? -1 : block + System.Numerics.BitOperations.TrailingZeroCount(firsts);
+        return firsts == 0 ? -1 : block + BitOperations.TrailingZeroCount(firsts);
     }
 }

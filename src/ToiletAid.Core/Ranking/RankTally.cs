@@ -96,12 +96,7 @@ internal sealed class RankTally
         var above = _pairs.Above;
         for (int i = 0; i < alternatives; i++)
         {
-            int tied = 0;
-            for (int j = 0; j < alternatives; j++)
-            {
-                tied += above[j] == above[i] ? 1 : 0;
-            }
-
+            int tied = _pairs.Tied(i);
             Ranks.Of(tied)[(i * alternatives) + above[i]]++;
             if (above[i] == 0)
             {
