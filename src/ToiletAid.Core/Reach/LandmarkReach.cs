@@ -76,7 +76,7 @@ internal sealed class LandmarkReach(ReachNumbers numbers, PersonModel model)
         double hand = attempt(1, out ReachObjective objective, out JointBox box);
         double atHigh = ReachSolver.Solve(in objective, in box, approach, out PoseLeaders leaders) - hand;
         JointVector pose = leaders.Poses[0];
-        if (atHigh > 0)
+        if (atHigh > -NearlyThere)
         {
             return 1;
         }
@@ -88,24 +88,34 @@ internal sealed class LandmarkReach(ReachNumbers numbers, PersonModel model)
             return low;
         }
 
-        bool cameFromBelow = false, cameFromAbove = false;
-        while (high - low > NearlySame && atHigh < -NearlyThere)
+        bool? roseLast = null;
+        while (high - low > NearlySame)
         {
             double share = Math.Clamp(atLow / (atLow - atHigh), LeastShare, 1 - LeastShare);
             double middle = low + (share * (high - low));
             from = pose;
             double lacking = Lacking(middle, attempt, in leaders, ref from);
-            if (lacking > 0)
+            bool rises = lacking > 0;
+            if (rises)
             {
-                // An end that stays twice running counts half, or the other would creep.
-                (low, atLow, atHigh) = (middle, lacking, cameFromBelow ? atHigh / 2 : atHigh);
-                (cameFromBelow, cameFromAbove) = (true, false);
+                (low, atLow) = (middle, lacking);
             }
             else
             {
-                (high, atHigh, pose, atLow) = (middle, lacking, from, cameFromAbove ? atLow / 2 : atLow);
-                (cameFromBelow, cameFromAbove) = (false, true);
+                (high, atHigh, pose) = (middle, lacking, from);
+                if (lacking > -NearlyThere)
+                {
+                    break;
+                }
             }
+
+            // An end that stays twice running counts half, or the other would creep.
+            if (rises == roseLast)
+            {
+                (atLow, atHigh) = rises ? (atLow, atHigh / 2) : (atLow / 2, atHigh);
+            }
+
+            roseLast = rises;
         }
 
         return high;

@@ -8,7 +8,7 @@ namespace ToiletAid.Core.Tests.Reach;
 
 public sealed class ReachAnalysisTests
 {
-    // Half of what a landmark test may be off in the model (2 cm): following a pose through the halvings misses the deepest valley by
+    // Half of what a landmark test may be off in the model (2 cm): following a pose through the steps of the search misses the deepest valley by
     // millimetres now and then.
     private const double Near = 0.01;
 
