@@ -49,7 +49,6 @@ public sealed class AdviceText(Knowledge knowledge)
         }
 
         bool leads = plan.Reasons.Sum(r => r.Contribution) >= 0;
-        string thanOther = leads ? "against" : "behind";
         var telling = leads
             ? plan.Reasons.Where(r => r.Contribution > 0.0005).Take(MostReasons)
             : plan.Reasons.Where(r => r.Contribution < -0.0005).Reverse().Take(MostReasons);
@@ -65,7 +64,7 @@ public sealed class AdviceText(Knowledge knowledge)
         foreach (var r in telling)
         {
             any = true;
-            yield return $"{PlanText.Of(r.Criterion)}: {SlotText.OfHundred(r.Value)} of 100, {thanOther} {SlotText.OfHundred(r.Other)} for {PlanText.Method(other)}. 100 means that {PlanText.Best(r.Criterion)}.";
+            yield return $"{PlanText.Of(r.Criterion)}: {SlotText.OfHundred(r.Value)} of 100, {(leads ? "against" : "behind")} {SlotText.OfHundred(r.Other)} for {PlanText.Method(other)}. 100 means that {PlanText.Best(r.Criterion)}.";
         }
 
         if (!any)

@@ -1,4 +1,3 @@
-using System.Runtime.InteropServices;
 using ToiletAid.Core.Catalogue;
 using ToiletAid.Core.Hand;
 using ToiletAid.Core.Person;
@@ -16,7 +15,6 @@ internal sealed class Appraiser
     private readonly Knowledge _knowledge;
     private readonly CriterionFunctions _functions;
     private readonly Dictionary<HandFacts, KnownHand> _hands = [];
-    private readonly Dictionary<(string Aid, AddOn[] AddOns), double> _middleHandling = [];
 
     internal Appraiser(Knowledge knowledge, Answers known, ReachReport reach, CriterionFunctions functions)
     {
@@ -148,35 +146,11 @@ internal sealed class Appraiser
 
     private double Length(Aid aid) => aid.Reach == ReachKind.BareHand ? Reach.HandReach : (aid.Length?.Value ?? 0) + (aid.JetReach?.Value ?? 0);
 
-    private double Handling(Aid aid, Plan plan, World world)
-    {
-        if (aid.Method == MethodKind.Helper)
-        {
-            return 0;
-        }
-
-        if (!ReferenceEquals(world, Middle))
-        {
-            return DemandsOf(aid, plan, world).Score(world.Strength).Value;
-        }
-
-        // Plans that differ only in posture, approach or companion share their set of add-ons, and the middle case is looked at for all.
-        var key = (aid.Id, ImmutableCollectionsMarshal.AsArray(plan.AddOns)!);
-        if (!_middleHandling.TryGetValue(key, out double handling))
-        {
-            _middleHandling[key] = handling = DemandsOf(aid, plan, world).Score(world.Strength).Value;
-        }
-
-        return handling;
-    }
+    private double Handling(Aid aid, Plan plan, World world) =>
+        aid.Method == MethodKind.Helper ? 0 : DemandsOf(aid, plan, world).Score(world.Strength).Value;
 
     private HandlingAssessment? Assessment(Aid aid, Plan plan) =>
         aid.Method == MethodKind.Helper ? null : DemandsOf(aid, plan, Middle).Assess(Middle.Strength);
 
-    private HandlingDemands DemandsOf(Aid aid, Plan plan, World world)
-    {
-        // Only add-ons that fit this method help with it: a cuff on the washer does nothing for the paper.
-        var fitting = plan.AddOns.All(a => a.OnlyHelps && aid.AddOns.Contains(a.Id)) ? plan.AddOns : [.. plan.AddOns.Where(a => a.OnlyHelps && aid.AddOns.Contains(a.Id))];
-        return world.Hand.Demands(aid, fitting.AsSpan(), _knowledge.Hand.Coefficients);
-    }
+    private HandlingDemands DemandsOf(Aid aid, Plan plan, World world) => world.Hand.Demands(aid, plan.AddOns, _knowledge.Hand.Coefficients);
 }

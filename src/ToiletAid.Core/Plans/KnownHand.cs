@@ -1,3 +1,6 @@
+using System.Collections.Immutable;
+using System.Runtime.InteropServices;
+using ToiletAid.Core.Catalogue;
 using ToiletAid.Core.Hand;
 
 namespace ToiletAid.Core.Plans;
@@ -7,31 +10,22 @@ namespace ToiletAid.Core.Plans;
 /// <param name="Capacity">How strong it may be.</param>
 internal sealed record KnownHand(HandFacts Facts, HandCapacity Capacity)
 {
-    private readonly Dictionary<(string Aid, string AddOns), HandlingDemands> _demands = [];
+    private readonly Dictionary<(string Aid, AddOn[] AddOns), HandlingDemands> _demands = [];
 
-    /// <summary>What an aid asks of the hand with these add-ons, worked out once.</summary>
+    /// <summary>What an aid asks of the hand with the add-ons of a plan, worked out once for each set of them: plans that differ only in
+    /// posture, approach or companion share theirs.</summary>
     /// <param name="aid">The aid.</param>
-    /// <param name="addOns">Add-ons that fit it.</param>
+    /// <param name="addOns">Add-ons of the plan; only those that fit this aid help with it: a cuff on the washer does nothing for the paper.</param>
     /// <param name="coefficients">Coefficients.</param>
-    internal HandlingDemands Demands(Catalogue.Aid aid, ReadOnlySpan<Catalogue.AddOn> addOns, HandCoefficients coefficients)
+    internal HandlingDemands Demands(Aid aid, ImmutableArray<AddOn> addOns, HandCoefficients coefficients)
     {
-        var key = (aid.Id, Ids(addOns));
+        var key = (aid.Id, ImmutableCollectionsMarshal.AsArray(addOns)!);
         if (!_demands.TryGetValue(key, out var demands))
         {
-            _demands[key] = demands = HandlingDemands.Of(aid, addOns, Facts, Capacity.Slowness, coefficients);
+            AddOn[] fitting = [.. addOns.Where(a => a.OnlyHelps && aid.AddOns.Contains(a.Id))];
+            _demands[key] = demands = HandlingDemands.Of(aid, fitting, Facts, Capacity.Slowness, coefficients);
         }
 
         return demands;
-    }
-
-    private static string Ids(ReadOnlySpan<Catalogue.AddOn> addOns)
-    {
-        string ids = addOns.IsEmpty ? string.Empty : addOns[0].Id;
-        for (int i = 1; i < addOns.Length; i++)
-        {
-            ids += "+" + addOns[i].Id;
-        }
-
-        return ids;
     }
 }

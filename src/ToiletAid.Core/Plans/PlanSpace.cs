@@ -13,7 +13,7 @@ internal sealed class PlanSpace
 
     private readonly AidCatalogue _catalogue;
     private readonly Dictionary<string, Aid> _aids;
-    private readonly Dictionary<(string Aid, string? Companion, ulong Needed), ImmutableArray<ImmutableArray<AddOn>>> _sets = [];
+    private readonly Dictionary<(string Aid, string? Companion, string Needed), ImmutableArray<ImmutableArray<AddOn>>> _sets = [];
     private readonly ImmutableArray<Posture> _postures;
     private readonly bool _hipLimit;
     private readonly bool _poorFeeling;
@@ -74,21 +74,17 @@ internal sealed class PlanSpace
     private ImmutableArray<ImmutableArray<AddOn>> AddOns(Aid aid, Aid? companion, Posture posture, Approach? approach)
     {
         var possible = _catalogue.AddOns.Where(a => aid.AddOns.Contains(a.Id) || (companion?.AddOns.Contains(a.Id) ?? false)).ToList();
-        ulong needed = 0;
-        for (int i = 0; i < possible.Count; i++)
-        {
-            needed |= IsNeeded(possible[i], posture, approach) ? 1UL << i : 0;
-        }
-
-        if (!_sets.TryGetValue((aid.Id, companion?.Id, needed), out var sets))
+        var needed = possible.Where(a => IsNeeded(a, posture, approach)).ToList();
+        var key = (aid.Id, companion?.Id, string.Join('+', needed.Select(a => a.Id)));
+        if (!_sets.TryGetValue(key, out var sets))
         {
             IEnumerable<AddOn?> forHand = [null, .. possible.Where(a => a.HoldsTheHand || a.GripShare is not null)];
             List<AddOn?> forPaper = [null, .. possible.Where(a => a.PreparesPaper)];
-            _sets[(aid.Id, companion?.Id, needed)] = sets =
+            _sets[key] = sets =
             [
                 .. from hand in forHand
                    from paper in forPaper
-                   select (ImmutableArray<AddOn>)[.. possible.Where((a, i) => a == hand || a == paper || (needed & (1UL << i)) != 0)],
+                   select (ImmutableArray<AddOn>)[.. possible.Where(a => a == hand || a == paper || needed.Contains(a))],
             ];
         }
 
