@@ -52,10 +52,11 @@ public sealed class AdviceText(Knowledge knowledge)
         var telling = leads
             ? plan.Reasons.Where(r => r.Contribution > 0.0005).Take(MostReasons)
             : plan.Reasons.Where(r => r.Contribution < -0.0005).Reverse().Take(MostReasons);
-        bool any = SlotText.OfHundred(plan.UsableShare) != SlotText.OfHundred(plan.OtherUsableShare);
+        string usable = SlotText.OfHundred(plan.UsableShare), otherUsable = SlotText.OfHundred(plan.OtherUsableShare);
+        bool any = usable != "100" || otherUsable != "100";
         if (any)
         {
-            yield return $"It can be used in {SlotText.OfHundred(plan.UsableShare)} of 100 cases, and {PlanText.Method(other)} in {SlotText.OfHundred(plan.OtherUsableShare)}.";
+            yield return $"It can be used in {usable} of 100 cases, and {PlanText.Method(other)} in {otherUsable}.";
 
             // The rest is told of those who can use them, and then a criterion may have nothing to say.
             telling = telling.Where(r => leads == r.Value > r.Other);

@@ -86,6 +86,7 @@ public sealed class CriterionValues
     }
 
     /// <summary>Share of the draws in which an alternative is worth anything on any criterion, 0 to 1.</summary>
+    /// <param name="alternative">Its number, from 0.</param>
     public double WorthShare(int alternative)
     {
         int worth = 0;

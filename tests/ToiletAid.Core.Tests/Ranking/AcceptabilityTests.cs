@@ -82,6 +82,15 @@ public sealed class AcceptabilityTests
     }
 
     [Fact]
+    public void An_alternative_is_worth_something_in_the_draws_in_which_any_criterion_is()
+    {
+        // Two alternatives on two criteria in four draws: the first is worth nothing in the last draw, the second in none but the first.
+        var values = CriterionValues.Of(2, 2, 4, [0.4, 0, 0, 0.5, 0, 0.2, 0, 0, 0.1, 0.1, 0, 0, 0, 0, 0, 0]);
+        Assert.Equal(0.75, values.WorthShare(0));
+        Assert.Equal(0.25, values.WorthShare(1));
+    }
+
+    [Fact]
     public void More_alternatives_than_a_byte_counts_are_refused()
     {
         Assert.Equal(255, new CriterionValues(255, 1).Alternatives);
