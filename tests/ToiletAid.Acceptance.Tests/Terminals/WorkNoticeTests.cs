@@ -1,3 +1,4 @@
+using ToiletAidTui.Commands;
 using ToiletAidTui.Host;
 
 namespace ToiletAid.Acceptance.Tests.Terminals;
@@ -29,5 +30,37 @@ public sealed class WorkNoticeTests
         new WorkNotice(said.Add, clock).Dispose();
         clock.Pass(TimeSpan.FromSeconds(3));
         Assert.Empty(said);
+    }
+
+    /// <summary>With a clock on which every work lasts long: told where a person listens, and the result is the same.</summary>
+    [Theory]
+    [InlineData("why", "k-014-stiff-shoulder")]
+    [InlineData("next", "k-014-stiff-shoulder")]
+    [InlineData("report", "k-014-stiff-shoulder")]
+    [InlineData("compare", "visits/g-226-sore-hands")]
+    public void Commands_that_compute_long_tell_it_beside_their_result(string command, string person)
+    {
+        string[] words = [command, DemoPeople.File(person)];
+        var (code, output, error) = Cli.Run(string.Empty, words);
+        using var result = new StringWriter { NewLine = "\n" };
+        using var told = new StringWriter { NewLine = "\n" };
+        int again = CliHost.Run(words, new() { Input = Stream.Null, Output = result, Error = told, ErrorIsTerminal = true, Clock = new HurriedClock() });
+        Assert.Equal((0, string.Empty), (code, error));
+        Assert.Equal((code, output), (again, result.ToString()));
+        Assert.Equal("Working...\nDone.\n", told.ToString());
+    }
+
+    /// <summary>Each timer rings as soon as it is set.</summary>
+    private sealed class HurriedClock : TimeProvider
+    {
+        public override TimeZoneInfo LocalTimeZone => TimeZoneInfo.Utc;
+
+        public override DateTimeOffset GetUtcNow() => Cli.Now;
+
+        public override ITimer CreateTimer(TimerCallback callback, object? state, TimeSpan dueTime, TimeSpan period)
+        {
+            callback(state);
+            return System.CreateTimer(_ => { }, null, Timeout.InfiniteTimeSpan, Timeout.InfiniteTimeSpan);
+        }
     }
 }
