@@ -94,16 +94,20 @@ internal sealed class CompareCommand
         ImmutableArray<Visit> all = [.. Counting(profile).Select(n => At(n - 1))];
 
         bool? sameRater = parsed.GetValue(_rater) switch { Same => true, Different => false, _ => null };
+        using var notice = WorkNotice.Of(_terminal);
         var advisor = new Advisor(knowledge, new());
         var comparison = new VisitComparer(knowledge, advisor).Compare(At(from), At(to), sameRater);
         string person = profile.Person;
         var trends = Trend.Of(knowledge, all, sameRater);
+        bool asJson = parsed.GetValue(_format) == Formats.Json;
+        string? firsts = asJson || all.Length < Trend.Fewest ? null : TrendText.Firsts(all.Select(v => (v, advisor.Advise(v.Answers))));
+        notice?.Dispose();
         if (parsed.GetValue(_picture) is { } picture && Draw(picture, person, trends) is { } fault)
         {
             return fault;
         }
 
-        if (parsed.GetValue(_format) == Formats.Json)
+        if (asJson)
         {
             WriteJson(person, comparison, trends);
             return ExitCode.Good;
@@ -111,10 +115,10 @@ internal sealed class CompareCommand
 
         var lines = new SpeechLines(_terminal.Output, _terminal.OutputIsTerminal ? _terminal.Width : 0);
         lines.Lines(new CompareText(knowledge).Lines(comparison, person, sameRater));
-        if (all.Length >= Trend.Fewest)
+        if (firsts is not null)
         {
             lines.Line($"Over {all.Length} visits:");
-            lines.Line(TrendText.Firsts(all.Select(v => (v, advisor.Advise(v.Answers)))));
+            lines.Line(firsts);
             lines.Lines(trends.Select(TrendText.Line));
         }
 

@@ -66,14 +66,17 @@ internal sealed class ReportCommand
 
     private int Write(ParseResult parsed, Knowledge knowledge, Profile profile, string kind, string format)
     {
+        using var notice = WorkNotice.Of(_terminal);
         int? place = parsed.GetValue(_plan);
         if (Paper.About(knowledge, profile, place, parsed.GetValue(_language)!) is not { } about)
         {
+            notice?.Dispose();
             _terminal.Error.WriteLine($"There is no plan in place {place}, look at the shortlist with toiletaid rank.");
             return ExitCode.WrongUsage;
         }
 
         string text = Text(about, kind, format, parsed.GetValue(_for) == Helper);
+        notice?.Dispose();
         if (parsed.GetValue(_out) is not { } path)
         {
             _terminal.Output.Write(text);

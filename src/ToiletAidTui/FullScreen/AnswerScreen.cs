@@ -4,6 +4,7 @@ using TerminalGui::Terminal.Gui.Drawing;
 using TerminalGui::Terminal.Gui.Input;
 using TerminalGui::Terminal.Gui.ViewBase;
 using TerminalGui::Terminal.Gui.Views;
+using ToiletAidTui.Host;
 using ToiletAidTui.Screens;
 using Attribute = TerminalGui::Terminal.Gui.Drawing.Attribute;
 
@@ -19,6 +20,11 @@ internal sealed class AnswerScreen : Runnable
     private static readonly Attribute Plain = new(Color.None, Color.None, TextStyle.None);
 
     private readonly Shell _shell;
+    private readonly KeyWork _work;
+    private readonly Queue<KeyPress> _waiting = new();
+    private ScreenText _before;
+    private Action _after = () => { };
+    private bool _isTold;
     private int _turn = -1;
     private int _part;
     private bool _blank;
@@ -26,9 +32,10 @@ internal sealed class AnswerScreen : Runnable
 
     /// <summary>Makes the view.</summary>
     /// <param name="shell">The screens.</param>
-    internal AnswerScreen(Shell shell)
+    /// <param name="work">Where keys act.</param>
+    internal AnswerScreen(Shell shell, KeyWork work)
     {
-        _shell = shell;
+        (_shell, _work, _before) = (shell, work, ScreenText.Of(shell));
         Width = Dim.Fill();
         Height = Dim.Fill();
         CanFocus = true;
@@ -44,11 +51,36 @@ internal sealed class AnswerScreen : Runnable
     /// <summary>True when only the character just typed is to be sent.</summary>
     internal bool IsEcho { get; private set; }
 
+    /// <summary>True while a key is at work: then nobody else may touch the screens.</summary>
+    internal bool IsWorking => _work.IsUnderWay;
+
     /// <summary>The rows as drawn last.</summary>
     internal ScreenRows? Rows => _rows;
 
     /// <summary>Called for every key, before it acts.</summary>
     internal Action KeyPressed { get; set; } = () => { };
+
+    /// <summary>Says that work goes on, or shows what came of it and acts on the keys that were pressed meanwhile. Called each time the loop goes round.</summary>
+    internal void GoOn()
+    {
+        if (!IsWorking)
+        {
+            return;
+        }
+
+        if (_work.IsDone(TimeSpan.Zero))
+        {
+            End();
+            while (!IsWorking && _shell.Ending == Ending.None && _waiting.TryDequeue(out var next))
+            {
+                Do(next);
+            }
+        }
+        else if (!_isTold && _work.IsLong)
+        {
+            Tell();
+        }
+    }
 
     /// <summary>Draws what changed since the last key. A screen that is shown anew is cleared first.</summary>
     internal void Follow()
@@ -75,23 +107,18 @@ internal sealed class AnswerScreen : Runnable
     protected override bool OnKeyDown(Key key)
     {
         KeyPressed();
-        var typing = !_shell.IsHidden && _shell.Current.IsTyping;
         if (Translate(key) is not { } press)
         {
             return true;
         }
 
-        if (press.Act is Act.PageDown or Act.PageUp)
+        if (IsWorking)
         {
-            Turn(press.Act == Act.PageDown ? 1 : -1);
+            Wait(press);
             return true;
         }
 
-        var page = _shell.Current;
-        string error = page.Error;
-        _shell.Press(press);
-        IsEcho = typing && press.Act == Act.Text && page == _shell.Current && error == page.Error;
-        Follow();
+        Do(press);
         return true;
     }
 
@@ -102,7 +129,8 @@ internal sealed class AnswerScreen : Runnable
     protected override bool OnDrawingContent(DrawContext? context)
     {
         var size = Viewport.Size;
-        _rows = ScreenRows.Lay(_shell, size.Width, size.Height, _part);
+        var said = IsCovered ? ScreenText.Hidden(WorkNotice.GoesOn) : IsWorking ? _before : ScreenText.Of(_shell);
+        _rows = ScreenRows.Lay(said, _shell.Desk.Keys, size.Width, size.Height, _part);
         _part = _rows.Part;
         SetAttribute(Plain);
         for (int y = 0; y < size.Height; y++)
@@ -111,6 +139,62 @@ internal sealed class AnswerScreen : Runnable
             AddStr(0, y, row.PadRight(size.Width));
         }
         return true;
+    }
+
+    /// <summary>True from the key that hides until it can act: nobody who comes in may have to be waited for.</summary>
+    private bool IsCovered => IsWorking && _waiting.Any(p => p.Act == Act.Hide);
+
+    /// <summary>A key that is pressed while another is at work waits for its turn. What it hides is out of sight at once.</summary>
+    private void Wait(KeyPress press)
+    {
+        bool hides = press.Act == Act.Hide && !IsCovered;
+        _waiting.Enqueue(press);
+        if (hides)
+        {
+            _isTold = true;
+            _part = 0;
+            ShowAnew(first: false);
+        }
+    }
+
+    private void Do(KeyPress press)
+    {
+        if (press.Act is Act.PageDown or Act.PageUp)
+        {
+            Turn(press.Act == Act.PageDown ? 1 : -1);
+            return;
+        }
+
+        var page = _shell.Current;
+        string error = page.Error;
+        bool typing = !_shell.IsHidden && page.IsTyping && press.Act == Act.Text;
+        (_before, _isTold) = (ScreenText.Of(_shell), false);
+        _after = () => IsEcho = typing && !_isTold && page == _shell.Current && error == page.Error;
+        if (_work.Begin(() => _shell.Press(press)))
+        {
+            End();
+        }
+    }
+
+    private void Tell()
+    {
+        _isTold = true;
+        IsEcho = false;
+        _before = _before.With(WorkNotice.GoesOn);
+        SetNeedsDraw();
+    }
+
+    private void End()
+    {
+        bool covered = IsCovered;
+        _work.End();
+        _after();
+        if (_isTold && !covered && _turn != _shell.Turn)
+        {
+            _shell.SayFirst(WorkNotice.Ended);
+        }
+
+        Follow();
     }
 
     private KeyPress? Translate(Key key)

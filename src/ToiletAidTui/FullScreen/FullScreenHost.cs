@@ -12,14 +12,27 @@ namespace ToiletAidTui.FullScreen;
 /// <param name="options">How it behaves.</param>
 internal sealed class FullScreenHost(Shell shell, FullScreenOptions options)
 {
+    /// <summary>Pasting and mouse off, the cursor shown, and the screen as it was: for the end of a program whose loop can no longer do it.</summary>
+    internal const string GiveBack = "\u001b[?2004l\u001b[?1006l\u001b[?1015l\u001b[?1003l\u001b[?25h\u001b[?1049l";
+
     private const string WhiteOnBlack = "\u001b[97;40m";
 
+    /// <summary>How long a file that is being saved when a signal comes may take.</summary>
+    private static readonly TimeSpan Grace = TimeSpan.FromSeconds(1);
+
+    private readonly KeyWork _work = new(options.Clock);
     private DateTimeOffset _lastKey;
 
     /// <summary>Runs until the person leaves, goes on in linear mode, or a signal comes.</summary>
     internal void Run()
     {
         Prepare();
+        Draw();
+        _ = _work.IsDone(Grace);
+    }
+
+    private void Draw()
+    {
         using var app = Application.Create();
         app.AppModel = AppModel.FullScreen;
         Application.SetDefaultKeyBinding(Command.Quit, Bind.All(Key.F24));
@@ -33,7 +46,7 @@ internal sealed class FullScreenHost(Shell shell, FullScreenOptions options)
     /// <summary>Makes the view and the two measures that keep readers quiet; also for tests without a terminal.</summary>
     internal AnswerScreen Build(IApplication app)
     {
-        var screen = new AnswerScreen(shell);
+        var screen = new AnswerScreen(shell, _work);
         var frames = new FrameWriter(options.HighContrast ? WhiteOnBlack : string.Empty);
         screen.DrawComplete += (_, _) =>
         {
@@ -54,7 +67,8 @@ internal sealed class FullScreenHost(Shell shell, FullScreenOptions options)
                 return;
             }
 
-            if (options.IdleUntilHidden > TimeSpan.Zero && !shell.IsHidden && options.Clock.GetUtcNow() - _lastKey >= options.IdleUntilHidden)
+            screen.GoOn();
+            if (!screen.IsWorking && options.IdleUntilHidden > TimeSpan.Zero && !shell.IsHidden && options.Clock.GetUtcNow() - _lastKey >= options.IdleUntilHidden)
             {
                 shell.Hide();
                 screen.Follow();

@@ -35,15 +35,23 @@ internal sealed class ScreenRows
     /// <param name="width">Columns of the terminal.</param>
     /// <param name="height">Rows of the terminal.</param>
     /// <param name="part">Which part of the text is wanted, from 0.</param>
-    internal static ScreenRows Lay(Shell shell, int width, int height, int part)
+    internal static ScreenRows Lay(Shell shell, int width, int height, int part) => Lay(ScreenText.Of(shell), shell.Desk.Keys, width, height, part);
+
+    /// <summary>Lays out what a screen said at one moment.</summary>
+    /// <param name="said">The screen.</param>
+    /// <param name="keys">Which key does what.</param>
+    /// <param name="width">Columns of the terminal.</param>
+    /// <param name="height">Rows of the terminal.</param>
+    /// <param name="part">Which part of the text is wanted, from 0.</param>
+    internal static ScreenRows Lay(ScreenText said, KeyMap keys, int width, int height, int part)
     {
         // The last column stays free: a character in it makes some terminals start a new row.
         int longest = Math.Max(width - 1, 1);
-        string[] head = [.. Wrap(ModeLine(shell.Desk.Keys, longest), longest)];
-        string answerText = shell.IsHidden ? shell.HiddenAnswer : shell.Current.Answer(longest);
+        string[] head = [.. Wrap(ModeLine(keys, longest), longest)];
+        string answerText = said.Answer(longest);
         string[] answer = [.. Wrap(answerText, longest)];
-        string[] error = shell.IsHidden || shell.Current.Error.Length == 0 ? [string.Empty] : [.. Wrap(shell.Current.Error, longest)];
-        string[] text = [.. shell.Lines.SelectMany(l => Wrap(l, longest))];
+        string[] error = said.Error.Length == 0 ? [string.Empty] : [.. Wrap(said.Error, longest)];
+        string[] text = [.. said.Lines.SelectMany(l => Wrap(l, longest))];
 
         // An answer line of two rows has its room from the start, so that moving to it moves nothing else.
         int room = Math.Max(height - head.Length - Math.Max(error.Length + answer.Length, 3), 1);
@@ -60,7 +68,7 @@ internal sealed class ScreenRows
         string[] all = [.. head, .. text, .. error, .. answer];
         string[] rows = [.. all.Take(height), .. Enumerable.Repeat(string.Empty, Math.Max(height - all.Length, 0))];
         int answerRow = Math.Min(head.Length + text.Length + error.Length, height - 1);
-        var (row, column) = Caret(answer, answerText, shell.IsHidden ? 0 : shell.Current.Caret);
+        var (row, column) = Caret(answer, answerText, said.Caret);
         return new(rows, head.Length, answerRow, Math.Min(column, width - 1), parts == 1 ? 0 : part, parts) { CursorRow = Math.Min(answerRow + row, height - 1) };
     }
 

@@ -1,3 +1,4 @@
+using ToiletAidTui.FullScreen;
 using ToiletAidTui.Screens;
 
 namespace ToiletAidTui.Host;
@@ -111,12 +112,12 @@ internal sealed class Keeper : IDisposable
     }
 
     /// <summary>A loop that writes to a terminal that is gone may never come to its end, and would keep a shared PC busy for ever.</summary>
-    private static void LeaveAnyway(int code)
+    private void LeaveAnyway(int code)
     {
         var leaving = new Thread(() =>
         {
             Thread.Sleep(Grace);
-            var ending = new Thread(() => Environment.Exit(code)) { IsBackground = true };
+            var ending = new Thread(() => GiveBackAndExit(code)) { IsBackground = true };
             ending.Start();
             Thread.Sleep(Grace);
             using var self = System.Diagnostics.Process.GetCurrentProcess();
@@ -124,5 +125,27 @@ internal sealed class Keeper : IDisposable
         })
         { IsBackground = true };
         leaving.Start();
+    }
+
+    /// <summary>The library gives the settings of the terminal back at any end of the program, but the screen only at the end of its loop.</summary>
+    private void GiveBackAndExit(int code)
+    {
+        lock (_drawing)
+        {
+            if (IsDrawing)
+            {
+                try
+                {
+                    _terminal.Output.Write(FullScreenHost.GiveBack);
+                    _terminal.Output.Flush();
+                }
+                catch (Exception e) when (e is IOException or ObjectDisposedException)
+                {
+                    // There is no terminal to give back.
+                }
+            }
+
+            Environment.Exit(code);
+        }
     }
 }

@@ -6,6 +6,12 @@ internal sealed class WorkNotice : IDisposable
     /// <summary>How long nothing is said.</summary>
     internal static readonly TimeSpan Patience = TimeSpan.FromSeconds(2);
 
+    /// <summary>What is said when it has lasted that long.</summary>
+    internal const string GoesOn = "Working...";
+
+    /// <summary>What is said at its end, if anything was said before.</summary>
+    internal const string Ended = "Done.";
+
     private readonly Lock _lock = new();
     private readonly Action<string> _say;
     private readonly ITimer _timer;
@@ -32,7 +38,7 @@ internal sealed class WorkNotice : IDisposable
         {
             if (_said && !_ended)
             {
-                _say("Done.");
+                _say(Ended);
             }
 
             _ended = true;
@@ -46,7 +52,7 @@ internal sealed class WorkNotice : IDisposable
             if (!_ended)
             {
                 _said = true;
-                _say("Working...");
+                _say(GoesOn);
             }
         }
     }

@@ -62,11 +62,7 @@ internal sealed class LinearPages(Shell shell, SpeechLines lines, LineReader inp
         switch (new LinearInterview(visit.Engine, lines, input, echoesTyping: true) { CanSwitch = true }.Run())
         {
             case InterviewEnd.Done:
-                using (new WorkNotice(lines.LineNow, TimeProvider.System))
-                {
-                    shell.Replace(ResultPages.Make(shell, visit));
-                }
-
+                Work(() => shell.Replace(ResultPages.Make(shell, visit)));
                 lines.Line("That was the last question.");
                 lines.Lines(shell.Lines);
                 break;
@@ -123,15 +119,16 @@ internal sealed class LinearPages(Shell shell, SpeechLines lines, LineReader inp
         }
         else if (_words.TryGetValue(text, out var act) || text == LinearInterview.F2)
         {
-            shell.Press(new(text == LinearInterview.F2 ? Act.Linear : act));
+            Work(() => shell.Press(new(text == LinearInterview.F2 ? Act.Linear : act)));
         }
         else if (edit is null)
         {
             Choose((ListPage)page, text);
         }
-        else if (!edit.Take(shell, text))
+        else
         {
-            lines.Line(edit.Error);
+            Work(() => edit.Take(shell, text));
+            Say(edit.Error);
         }
     }
 
@@ -151,7 +148,7 @@ internal sealed class LinearPages(Shell shell, SpeechLines lines, LineReader inp
         switch (new TrialDialogue(page.Recording, lines, input, echoesTyping: true, _ => null) { CanSwitch = true }.Run(isShown: true))
         {
             case InterviewEnd.Done:
-                TrialPages.Finish(shell, page.Recording);
+                Work(() => TrialPages.Finish(shell, page.Recording));
                 break;
             case InterviewEnd.Quit:
                 shell.Pop("Nothing was saved.");
@@ -177,9 +174,13 @@ internal sealed class LinearPages(Shell shell, SpeechLines lines, LineReader inp
             return;
         }
 
-        using (new WorkNotice(lines.LineNow, TimeProvider.System))
-        {
-            entry.Choose(shell);
-        }
+        Work(() => entry.Choose(shell));
+    }
+
+    /// <summary>Work that may last: it is told when it does.</summary>
+    private void Work(Action work)
+    {
+        using var notice = new WorkNotice(lines.LineNow, TimeProvider.System);
+        work();
     }
 }

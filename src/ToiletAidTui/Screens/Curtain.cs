@@ -8,6 +8,9 @@ namespace ToiletAidTui.Screens;
 /// <param name="passphrase">The passphrase as far as it is known; null for none.</param>
 internal sealed class Curtain(Func<string?> passphrase)
 {
+    /// <summary>The text where no passphrase is wanted.</summary>
+    internal const string Hidden = "The screen is hidden.";
+
     private const int LongestTyped = 1000;
 
     private readonly StringBuilder _typed = new();
@@ -18,7 +21,7 @@ internal sealed class Curtain(Func<string?> passphrase)
     internal bool IsClosed { get; private set; }
 
     /// <summary>The text.</summary>
-    internal string Line => _wanted is null ? "The screen is hidden." : _wasWrong ? "That is not the passphrase. The screen is locked." : "The screen is locked.";
+    internal string Line => _wanted is null ? Hidden : _wasWrong ? "That is not the passphrase. The screen is locked." : "The screen is locked.";
 
     /// <summary>The answer line. What is typed is not shown.</summary>
     internal string Answer => _wanted is null ? "Enter shows it again." : "Passphrase, then Enter:";

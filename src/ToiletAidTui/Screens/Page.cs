@@ -14,10 +14,6 @@ internal abstract class Page
     /// <summary>The answer line in words, the fullest first. It makes sense alone: a braille display shows nothing else.</summary>
     internal abstract IEnumerable<string> AnswerForms { get; }
 
-    /// <summary>The fullest answer line that stays in one row: of a second row a reader may say nothing.</summary>
-    /// <param name="longest">Most characters in a row.</param>
-    internal string Answer(int longest) => AnswerForms.FirstOrDefault(f => f.Length <= longest) ?? AnswerForms.Last();
-
     /// <summary>Why the last answer was not taken, for a line of its own above the answer line; empty when it was.</summary>
     internal virtual string Error => string.Empty;
 

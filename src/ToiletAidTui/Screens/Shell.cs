@@ -90,6 +90,9 @@ internal sealed class Shell(Desk desk)
         Turn++;
     }
 
+    /// <summary>Says a sentence before the screen in front, which is to be said from its top already.</summary>
+    internal void SayFirst(string sentence) => Opening = $"{sentence} {Opening}".TrimEnd();
+
     /// <summary>Says a sentence once, before the next screen.</summary>
     internal void Warn(string sentence) => _warning = sentence;
 

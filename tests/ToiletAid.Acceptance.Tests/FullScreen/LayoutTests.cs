@@ -194,7 +194,7 @@ public sealed class LayoutTests
         Assert.Equal(stage.Laid.Rows.Select(r => r.TrimEnd()), stage.Rows.Take(rows));
         Assert.InRange(stage.Laid.CursorRow, stage.Laid.AnswerRow, rows - 1);
         string answer = string.Join(' ', stage.Laid.Rows[stage.Laid.AnswerRow..]).Trim();
-        Assert.Equal(model.Shell.Current.Answer(columns - 1).Trim(), answer);
+        Assert.Equal(ScreenText.Of(model.Shell).Answer(columns - 1).Trim(), answer);
         Assert.StartsWith("Full screen. F2 for linear. F1 help.", stage.Rows[0], StringComparison.Ordinal);
     }
 }

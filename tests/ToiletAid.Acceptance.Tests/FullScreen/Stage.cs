@@ -35,7 +35,27 @@ internal sealed class Stage : IDisposable
     /// <summary>The rows as laid out, with the place of the cursor.</summary>
     internal ScreenRows Laid => _screen.Rows!;
 
+    /// <summary>Presses a key and waits for what it leads to.</summary>
     internal void Press(Key key)
+    {
+        _app.InjectKey(key);
+        Settle();
+    }
+
+    /// <summary>Lets the loop go round until no key is at work.</summary>
+    internal void Settle()
+    {
+        while (_screen.IsWorking)
+        {
+            Thread.Sleep(1);
+            _app.RaiseIteration();
+        }
+
+        Draw();
+    }
+
+    /// <summary>Presses a key and waits for nothing.</summary>
+    internal void Touch(Key key)
     {
         _app.InjectKey(key);
         Draw();

@@ -63,7 +63,7 @@ internal sealed class Model
     private static Terminal Nobody { get; } = new() { Input = Stream.Null, Output = TextWriter.Null, Error = TextWriter.Null };
 
     /// <summary>The answer line on a terminal of 80 columns.</summary>
-    internal string Answer => Shell.Current.Answer(79).Trim();
+    internal string Answer => ScreenText.Of(Shell).Answer(79).Trim();
 
     /// <summary>The whole screen below the mode line, top to bottom, on a terminal of 80 columns and 24 rows.</summary>
     internal string Whole => ScreenRows.Lay(Shell, 80, 24, 0) is var rows ? string.Join(' ', rows.Rows[rows.FixedRows..]) : string.Empty;

@@ -71,6 +71,9 @@ internal sealed class PtySession : IDisposable
 
     internal void Size(int rows, int columns) => Ask($"size {Text(rows)} {Text(columns)}");
 
+    /// <summary>Lets the terminal take what is written to it, or not, as Control S and Control Q do.</summary>
+    internal void Flow(bool takes) => Ask($"flow {(takes ? "on" : "off")}");
+
     internal void Kill(int signal) => Ask($"kill {Text(signal)}");
 
     internal string Stty() => Ask("stty");

@@ -1,3 +1,4 @@
+using ToiletAidTui.Commands;
 using ToiletAidTui.Host;
 
 namespace ToiletAid.Acceptance.Tests.Terminals;
@@ -31,46 +32,35 @@ public sealed class WorkNoticeTests
         Assert.Empty(said);
     }
 
-    private sealed class HandClock : TimeProvider
+    /// <summary>With a clock on which every work lasts long: told where a person listens, and the result is the same.</summary>
+    [Theory]
+    [InlineData("why", "k-014-stiff-shoulder")]
+    [InlineData("next", "k-014-stiff-shoulder")]
+    [InlineData("report", "k-014-stiff-shoulder")]
+    [InlineData("compare", "visits/g-226-sore-hands")]
+    public void Commands_that_compute_long_tell_it_beside_their_result(string command, string person)
     {
-        private Action? _ring;
-        private TimeSpan _due;
+        string[] words = [command, DemoPeople.File(person)];
+        var (code, output, error) = Cli.Run(string.Empty, words);
+        using var result = new StringWriter { NewLine = "\n" };
+        using var told = new StringWriter { NewLine = "\n" };
+        int again = CliHost.Run(words, new() { Input = Stream.Null, Output = result, Error = told, ErrorIsTerminal = true, Clock = new HurriedClock() });
+        Assert.Equal((0, string.Empty), (code, error));
+        Assert.Equal((code, output), (again, result.ToString()));
+        Assert.Equal("Working...\nDone.\n", told.ToString());
+    }
 
-        internal bool RingsAfterDisposal { get; init; }
+    /// <summary>Each timer rings as soon as it is set.</summary>
+    private sealed class HurriedClock : TimeProvider
+    {
+        public override TimeZoneInfo LocalTimeZone => TimeZoneInfo.Utc;
+
+        public override DateTimeOffset GetUtcNow() => Cli.Now;
 
         public override ITimer CreateTimer(TimerCallback callback, object? state, TimeSpan dueTime, TimeSpan period)
         {
-            (_ring, _due) = (() => callback(state), dueTime);
-            return new HandTimer(this);
-        }
-
-        internal void Pass(TimeSpan time)
-        {
-            _due -= time;
-            if (_due <= TimeSpan.Zero && _ring is { } ring)
-            {
-                _ring = null;
-                ring();
-            }
-        }
-
-        private sealed class HandTimer(HandClock clock) : ITimer
-        {
-            public bool Change(TimeSpan dueTime, TimeSpan period) => false;
-
-            public void Dispose()
-            {
-                if (!clock.RingsAfterDisposal)
-                {
-                    clock._ring = null;
-                }
-            }
-
-            public ValueTask DisposeAsync()
-            {
-                Dispose();
-                return ValueTask.CompletedTask;
-            }
+            callback(state);
+            return System.CreateTimer(_ => { }, null, Timeout.InfiniteTimeSpan, Timeout.InfiniteTimeSpan);
         }
     }
 }

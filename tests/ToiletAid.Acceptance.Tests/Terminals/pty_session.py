@@ -5,6 +5,7 @@ Each line on standard input gets one line on standard output:
   send HEX         writes bytes to the terminal
   quiet MS MOST    reads until nothing came for MS, at most MOST; answers the bytes in hex
   size ROWS COLS   changes the size
+  flow off|on      the terminal takes nothing more, or goes on
   kill NUMBER      sends a signal to the program
   stty             answers the settings of the terminal
   exit MS          waits for the end of the program; answers its exit code, or none
@@ -81,6 +82,8 @@ for line in sys.stdin:
             answer = "out " + read(int(rest[0]) / 1000, int(rest[1]) / 1000).hex()
         elif word == "size":
             fcntl.ioctl(master, termios.TIOCSWINSZ, struct.pack("HHHH", int(rest[0]), int(rest[1]), 0, 0))
+        elif word == "flow":
+            termios.tcflow(slave, termios.TCOOFF if rest[0] == "off" else termios.TCOON)
         elif word == "kill":
             os.kill(child, int(rest[0]))
         elif word == "stty":
