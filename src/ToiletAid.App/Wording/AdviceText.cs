@@ -158,7 +158,7 @@ public sealed class AdviceText(Knowledge knowledge)
 
         if (plan.Demands.Hardest is { DemandNewtons: > 0 } hardest && double.IsFinite(hardest.ShareOfAcceptable))
         {
-            yield return $"Hardest for the hand: {SlotText.Operation(Words.Of(hardest.Kind)).ToLowerInvariant()}, {"newton".ToQuantity((int)Math.Round(hardest.DemandNewtons))}, about {SlotText.OfHundred(hardest.ShareOfAcceptable)} of 100 parts of what this hand can comfortably give.";
+            yield return $"Hardest for the hand: {SlotText.Operation(Words.Of(hardest.Kind)).ToLowerInvariant()}, {"newton".ToQuantity((int)Math.Round(hardest.DemandNewtons))}, about {SlotText.OfHundred(hardest.ShareOfAcceptable)} percent of what this hand can comfortably give.";
         }
     }
 
