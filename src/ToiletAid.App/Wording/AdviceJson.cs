@@ -64,6 +64,7 @@ public static class AdviceJson
         json.WriteNumber("value", Rounded(ranked.Value));
         json.WriteNumber("firstOfWeightings", Rounded(ranked.FirstOfWeightings));
         json.WriteNumber("firstShare", Rounded(ranked.FirstShare));
+        json.WriteNumber("usableShare", Rounded(ranked.UsableShare));
         json.WriteStartObject("criteria");
         foreach (var criterion in Enum.GetValues<Criterion>())
         {

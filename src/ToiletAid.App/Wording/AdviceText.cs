@@ -49,14 +49,23 @@ public sealed class AdviceText(Knowledge knowledge)
         }
 
         bool leads = plan.Reasons.Sum(r => r.Contribution) >= 0;
+        string thanOther = leads ? "against" : "behind";
         var telling = leads
             ? plan.Reasons.Where(r => r.Contribution > 0.0005).Take(MostReasons)
             : plan.Reasons.Where(r => r.Contribution < -0.0005).Reverse().Take(MostReasons);
-        bool any = false;
+        bool any = SlotText.OfHundred(plan.UsableShare) != SlotText.OfHundred(plan.OtherUsableShare);
+        if (any)
+        {
+            yield return $"It can be used in {SlotText.OfHundred(plan.UsableShare)} of 100 cases, and {PlanText.Method(other)} in {SlotText.OfHundred(plan.OtherUsableShare)}.";
+
+            // The rest is told of those who can use them, and then a criterion may have nothing to say.
+            telling = telling.Where(r => leads == r.Value > r.Other);
+        }
+
         foreach (var r in telling)
         {
             any = true;
-            yield return $"{PlanText.Of(r.Criterion)}: {SlotText.OfHundred(r.Value)} of 100, {(leads ? "against" : "behind")} {SlotText.OfHundred(r.Other)} for {PlanText.Method(other)}. 100 means that {PlanText.Best(r.Criterion)}.";
+            yield return $"{PlanText.Of(r.Criterion)}: {SlotText.OfHundred(r.Value)} of 100, {thanOther} {SlotText.OfHundred(r.Other)} for {PlanText.Method(other)}. 100 means that {PlanText.Best(r.Criterion)}.";
         }
 
         if (!any)

@@ -84,7 +84,7 @@ public sealed class ExplainText(Knowledge knowledge)
     {
         if (plan.Count == 0)
         {
-            return ["No other question can change the first place, a caution or the set-up."];
+            return ["No other question of this depth can change the first place, a caution or the set-up."];
         }
 
         return

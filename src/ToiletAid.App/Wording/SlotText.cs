@@ -26,8 +26,9 @@ public static class SlotText
     public static string OfHundred(double share) => Math.Round(share * 100).ToString(CultureInfo.InvariantCulture);
 
     /// <summary>A length in whole centimetres.</summary>
-    public static string Centimetres(double metres) =>
-        double.IsFinite(metres) ? "centimetre".ToQuantity((int)Math.Round(metres * 100)) : "any length";
+    public static string Centimetres(double metres) => !double.IsFinite(metres) ? "any length"
+        : metres is >= 0 and < 0.005 ? "less than 1 centimetre"
+        : "centimetre".ToQuantity((int)Math.Round(metres * 100));
 
     /// <summary>What the hand does, as a noun.</summary>
     public static string Operation(string word) => word switch

@@ -16,7 +16,8 @@ public sealed record AdviceSettings
     /// <summary>Weightings drawn. With 9,604 a share is within one in a hundred, 95 times of 100 (Tervonen and Lahdelma 2007).</summary>
     public int WeightDraws { get; init; } = 9604;
 
-    /// <summary>Reaches that are kept, 1 or more: as many as one person's what-ifs need, or few where each person comes once. Never changes advice.</summary>
+    /// <summary>Reaches that are kept, about 70 kB each with 64 persons, 1 or more: as many as one person's what-ifs need, or many where many
+    /// people may give the same answers about reach. Never changes advice.</summary>
     public int ReachesKept { get; init; } = 256;
 
     /// <summary>Samples of weightings that are kept, about half a megabyte each, 1 or more. Never changes advice.</summary>

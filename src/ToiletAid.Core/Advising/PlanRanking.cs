@@ -28,6 +28,7 @@ internal sealed class PlanRanking(Knowledge knowledge, AdviceSettings settings, 
         double[] means = values.Means();
         var acceptability = Acceptability.Of(values, weights);
         double[] ofWeightings = FirstRank.Shares(CriterionValues.Of(offers.Count, Criteria, 1, means), weights);
+        double[] usable = [.. Enumerable.Range(0, offers.Count).Select(values.WorthShare)];
         int[] order = [.. Order(offers, expected)];
         var ranked = ImmutableArray.CreateBuilder<RankedPlan>(offers.Count);
         for (int rank = 0; rank < order.Length; rank++)
@@ -48,8 +49,10 @@ internal sealed class PlanRanking(Knowledge knowledge, AdviceSettings settings, 
                 CentralWeights = acceptability.CentralWeights[i],
                 BeatenBy = BeatenBy(means, order, rank) is { } b ? offers[b].Plan : null,
                 Demands = offers[i].Demands,
+                UsableShare = usable[i],
+                OtherUsableShare = other is { } u ? usable[u] : 1,
                 Setup = Setup(offers[i].Plan),
-                Reasons = other is { } o ? Reasons(values, means, i, o) : [],
+                Reasons = other is { } o ? Reasons(values, means, usable, i, o) : [],
                 ComparedWith = other is { } c ? offers[c].Plan : null,
                 Cautions = cautions,
                 Tried = [.. appraiser.Known.Trials.Where(t => t.Trial.Plan.Aid == offers[i].Plan.Aid.Id)],
@@ -126,15 +129,17 @@ internal sealed class PlanRanking(Knowledge knowledge, AdviceSettings settings, 
     private PlanSetup Setup(Plan plan) => PlanSetup.Of(
         knowledge, plan, appraiser.Middle.View.StoolType, appraiser.Middle.View.CleansPerDay, feelsHeatPoorly: appraiser.Known.Choice("feeling") != "usual");
 
-    private ImmutableArray<Reason> Reasons(CriterionValues values, double[] means, int one, int other)
+    private ImmutableArray<Reason> Reasons(CriterionValues values, double[] means, double[] usable, int one, int other)
     {
         var lead = LeadContributions.Of(values, weights.Set, one, other);
         return
         [
             .. Enumerable.Range(0, Criteria)
-                .Select(c => new Reason((Criterion)c, lead.ByCriterion[c], means[(one * Criteria) + c], means[(other * Criteria) + c]))
+                .Select(c => new Reason((Criterion)c, lead.ByCriterion[c], Where(one, c), Where(other, c)))
                 .OrderByDescending(r => r.Contribution),
         ];
+
+        double Where(int plan, int criterion) => usable[plan] == 0 ? 0 : means[(plan * Criteria) + criterion] / usable[plan];
     }
 
     private static ReadOnlySpan<double> Mean(double[] means, int plan) => means.AsSpan(plan * Criteria, Criteria);

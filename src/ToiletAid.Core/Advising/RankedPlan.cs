@@ -40,6 +40,13 @@ public sealed record RankedPlan
     /// <summary>What it asks for in the middle case.</summary>
     public required PlanDemands Demands { get; init; }
 
+    /// <summary>Share of the persons who would give these answers that can use it at all, 0 to 1: the others lack the strength, or an answer
+    /// that is not known yet would rule it out.</summary>
+    public required double UsableShare { get; init; }
+
+    /// <summary>The same for the plan it is compared with; 1 when it is alone.</summary>
+    public required double OtherUsableShare { get; init; }
+
     /// <summary>What has to be got ready.</summary>
     public required PlanSetup Setup { get; init; }
 

@@ -85,6 +85,24 @@ public sealed class CriterionValues
         return values;
     }
 
+    /// <summary>Share of the draws in which an alternative is worth anything on any criterion, 0 to 1.</summary>
+    public double WorthShare(int alternative)
+    {
+        int worth = 0;
+        for (int draw = 0; draw < Draws; draw++)
+        {
+            bool any = false;
+            for (int criterion = 0; criterion < Criteria; criterion++)
+            {
+                any |= this[draw, alternative, criterion] != 0;
+            }
+
+            worth += any ? 1 : 0;
+        }
+
+        return (double)worth / Draws;
+    }
+
     /// <summary>Mean over the draws of each alternative's value on each criterion.</summary>
     /// <returns>Alternative after alternative; in an alternative criterion after criterion.</returns>
     public double[] Means()

@@ -46,7 +46,7 @@ public static class ReachDescription
             _ => "working",
         };
         Pose(said, need.Pose, working);
-        said.Add($"From the middle of the grip to the skin an aid needs {Centimetres(need.MiddleLength)}.");
+        said.Add($"In this pose an aid needs {Centimetres(need.MiddleLength)} from the middle of the grip to the skin.");
         if (need.Draws.Length > 0 && double.IsFinite(need.LowLength))
         {
             said.Add(double.IsFinite(need.HighLength)

@@ -34,6 +34,7 @@ public static class ReachPicture
         Line(svg, $"<g fill=\"none\" stroke=\"#000000\" stroke-width=\"2\" font-family=\"sans-serif\" font-size=\"16\">");
         View(svg, sketch, sketch.PelvisFromSide, ViewWidth / 2, "From the side", p => (mirror * p.X, p.Z));
         View(svg, sketch, sketch.PelvisFromBehind, ViewWidth * 3 / 2, "From behind", p => (mirror * p.Y, p.Z));
+        Text(svg, ViewWidth, Height - 70, "Dashed: the way from grip to skin");
         Text(svg, ViewWidth, Height - 44, Length(need));
         Text(svg, ViewWidth, Height - 18, string.Create(CultureInfo.InvariantCulture, $"Bare hand past the grip: {100 * report.HandReach:0} cm"));
         Line(svg, $"</g>");
@@ -42,7 +43,7 @@ public static class ReachPicture
     }
 
     private static string Length(ReachNeed need) => double.IsFinite(need.MiddleLength)
-        ? string.Create(CultureInfo.InvariantCulture, $"Needed from grip to skin, with the stroke: {100 * need.MiddleLength:0} cm")
+        ? string.Create(CultureInfo.InvariantCulture, $"Needed for the pose drawn, with the stroke: {100 * need.MiddleLength:0} cm")
         : "No way in this posture";
 
     private static void View(
@@ -69,10 +70,11 @@ public static class ReachPicture
             Line(svg, $"<text x=\"{centre - 190}\" y=\"{Number(Middle - (Scale * seat) + 18)}\" fill=\"#000000\" stroke=\"none\">seat</text>");
         }
 
-        Label(svg, sketch.Grip, "grip");
-        Label(svg, sketch.Elbow, "elbow");
-        Label(svg, sketch.Neck, "shoulders");
-        Label(svg, sketch.Way[^1], "target");
+        SketchPoint target = sketch.Way[^1];
+        Label(svg, sketch.Grip, target, 5, "grip");
+        Label(svg, sketch.Elbow, sketch.Neck, 5, "elbow");
+        Label(svg, sketch.Neck, sketch.Shoulder, -12, "shoulders");
+        Label(svg, target, sketch.Grip, 22, "target");
 
         void Path(StringBuilder to, IEnumerable<SketchPoint> points, bool closed, string style)
         {
@@ -83,8 +85,13 @@ public static class ReachPicture
         void Dot(StringBuilder to, SketchPoint p, int radius, string style) =>
             Line(to, $"<circle cx=\"{X(p)}\" cy=\"{Y(p)}\" r=\"{radius}\" {style}/>");
 
-        void Label(StringBuilder to, SketchPoint p, string label) =>
-            Line(to, $"<text x=\"{X(p)}\" y=\"{Y(p)}\" dx=\"10\" dy=\"-8\" fill=\"#000000\" stroke=\"none\">{label}</text>");
+        // On the side away from what lies next to it, with a white rim, so that no line runs through a word.
+        void Label(StringBuilder to, SketchPoint p, SketchPoint awayFrom, int down, string label)
+        {
+            bool left = see(p).Across < see(awayFrom).Across;
+            string rim = "fill=\"#000000\" stroke=\"#ffffff\" stroke-width=\"4\" paint-order=\"stroke\"";
+            Line(to, $"<text x=\"{X(p)}\" y=\"{Y(p)}\" dx=\"{(left ? -12 : 12)}\" dy=\"{down}\" text-anchor=\"{(left ? "end" : "start")}\" {rim}>{label}</text>");
+        }
 
         string X(SketchPoint p) => Number(centre + (Scale * see(p).Across));
 

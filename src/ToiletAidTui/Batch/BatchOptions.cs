@@ -8,6 +8,8 @@ namespace ToiletAidTui.Batch;
 /// <summary>Options of the commands that work through many profiles.</summary>
 internal sealed class BatchOptions
 {
+    private const int ReachesKept = 1024;
+
     private const int MostJobs = 1024;
     private const int MostSamples = 1_000_000;
     private const int MostDraws = 4096;
@@ -48,10 +50,14 @@ internal sealed class BatchOptions
         }
     }
 
-    internal BatchSettings Of(ParseResult parsed) => new(
-        parsed.GetValue(_jobs) ?? Environment.ProcessorCount,
-        parsed.GetValue(_resume),
-        parsed.GetValue(_rejects),
-        parsed.GetValue(_quiet),
-        new() { Seed = parsed.GetValue(_seed), WeightDraws = parsed.GetValue(_samples), ValueDraws = parsed.GetValue(_draws), ReachesKept = 1, WeightingsKept = 4 });
+    internal BatchSettings Of(ParseResult parsed)
+    {
+        int jobs = parsed.GetValue(_jobs) ?? Environment.ProcessorCount;
+
+        // Many people give the same few answers about reach, above all in quick depth, and reach is the dearest part of the work. All jobs
+        // together keep as much.
+        int kept = Math.Max(ReachesKept / jobs, 1);
+        var advice = new AdviceSettings { Seed = parsed.GetValue(_seed), WeightDraws = parsed.GetValue(_samples), ValueDraws = parsed.GetValue(_draws), ReachesKept = kept, WeightingsKept = 4 };
+        return new(jobs, parsed.GetValue(_resume), parsed.GetValue(_rejects), parsed.GetValue(_quiet), advice);
+    }
 }

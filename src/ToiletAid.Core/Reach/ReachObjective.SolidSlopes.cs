@@ -1,0 +1,95 @@
+namespace ToiletAid.Core.Reach;
+
+/// <content>Slopes of the depths of hand, forearm and elbow in the solids.</content>
+internal readonly partial struct ReachObjective
+{
+    /// <summary>Slopes of one part against one solid.</summary>
+    private void SolidSlopes(in Arm arm, in ArmSlopes moves, int depth, double rise, double risePerBend, out JointVector sum)
+    {
+        int solid = depth switch
+        {
+            < ReachTrial.Depths.Trunk => ReachTrial.Depths.Pelvis,
+            < ReachTrial.Depths.Thighs => ReachTrial.Depths.Trunk,
+            < ReachTrial.Depths.Thighs + 3 => ReachTrial.Depths.Thighs,
+            < ReachTrial.Depths.Seat => ReachTrial.Depths.Thighs + 3,
+            < ReachTrial.Depths.PathOnSeat => ReachTrial.Depths.Seat,
+            _ => ReachTrial.Depths.Mattress,
+        };
+        int part = depth - solid;
+        double radius = part == 0 ? _body.HandRadius : _body.ForearmRadius;
+        bool inTrunk = solid == ReachTrial.Depths.Trunk;
+        (Space elbow, Space grip) = inTrunk ? (arm.ElbowInTrunk, arm.GripInTrunk) : (arm.Elbow, arm.Grip);
+        Space point = part == 0 ? grip : (part == 1 ? 0.5 * (elbow + grip) : elbow);
+        ReachSlopes.Points move = part switch
+        {
+            0 => inTrunk ? moves.GripInTrunk : moves.Grip,
+            1 => inTrunk ? ArmSlopes.Middle(in moves.ElbowInTrunk, in moves.GripInTrunk) : ArmSlopes.Middle(in moves.Elbow, in moves.Grip),
+            _ => inTrunk ? moves.ElbowInTrunk : moves.Elbow,
+        };
+        if (solid == ReachTrial.Depths.Pelvis)
+        {
+            move = moves.ToPelvis(in arm, in move, point);
+            point = arm.ToPelvis(point);
+        }
+
+        sum = default;
+        sum.All = move.Along(solid switch
+        {
+            ReachTrial.Depths.Pelvis => PelvisSlope(point),
+            ReachTrial.Depths.Trunk => TrunkSlope(point, radius),
+            ReachTrial.Depths.Thighs => ThighSlope(point, 1),
+            ReachTrial.Depths.Thighs + 3 => ThighSlope(point, -1),
+            ReachTrial.Depths.Seat => SeatSlope(point, radius, rise),
+            _ => _scene.Mattress == 1 ? new Space(0, -1, 0) : new Space(-1, 0, 0),
+        });
+        if (solid == ReachTrial.Depths.Seat)
+        {
+            // The seat goes down by as much as the body rises.
+            sum[JointVector.Bend] -= risePerBend;
+        }
+    }
+
+    // Each of these is the slope of a depth above 0 with the point; nobody asks for another.
+
+    private Space PelvisSlope(Space p)
+    {
+        double a = _body.PelvisForwardInverse, b = _body.PelvisSidewaysInverse, c = _body.PelvisUpInverse;
+        (double aa, double bb, double cc) = (a * a, b * b, c * c);
+        var across = new Space(p.X * aa, p.Y * bb, p.Z * cc);
+        double r = Math.Sqrt(Space.Dot(p, across)), size = across.Length;
+        if (r < 1e-9)
+        {
+            return default;
+        }
+
+        var curved = new Space(across.X * aa, across.Y * bb, across.Z * cc);
+        return ((1 - (2 * r)) / (size * r) * across) + (r * (r - 1) / (size * size * size) * curved);
+    }
+
+    private Space TrunkSlope(Space p, double radius)
+    {
+        double here = TrunkDepth(p, radius);
+        return Difference(
+            TrunkDepth(p with { X = p.X + Nudge }, radius),
+            TrunkDepth(p with { Y = p.Y + Nudge }, radius),
+            TrunkDepth(p with { Z = p.Z + Nudge }, radius),
+            here);
+    }
+
+    /// <summary>Away from the nearest point of the thigh; at its ends that is a point, and between them the slope has no part along it.</summary>
+    private Space ThighSlope(Space p, double side)
+    {
+        Space away = FromThigh(p, side);
+        double size = away.Length;
+        return size < 1e-9 ? default : (-1 / size) * away;
+    }
+
+    private Space SeatSlope(Space p, double radius, double rise)
+    {
+        double here = SeatDepth(p, radius, rise);
+        return new Space(
+            (SeatDepth(p with { X = p.X + Nudge }, radius, rise) - here) / Nudge,
+            (SeatDepth(p with { Y = p.Y + Nudge }, radius, rise) - here) / Nudge,
+            -1);
+    }
+}
