@@ -143,7 +143,7 @@ public sealed class GripCalculation : Calculation
             {
                 { Possible: false } => $"{name} asks for {Newtons(o.DemandNewtons)}. It is not possible: {Obstacle(o.Obstacle)}.",
                 { GraspUsed: Grasp.None } => $"{name}: a strap does it, no grip is needed.",
-                _ => $"{name} asks for {Newtons(o.DemandNewtons)}, {Way(o)}, about {SlotText.OfHundred(o.ShareOfAcceptable)} of 100 parts of what is comfortable. {Verdict(o.Band)}",
+                _ => $"{name} asks for {Newtons(o.DemandNewtons)}, {Way(o)}, about {SlotText.OfHundred(o.ShareOfAcceptable)} percent of what is comfortable. {Verdict(o.Band)}",
             };
         }
 

@@ -1,4 +1,5 @@
 using System.Text.Json;
+using ToiletAid.App.Files;
 using ToiletAid.App.Wording;
 using ToiletAid.Core;
 using ToiletAid.Core.Quantities;
@@ -95,13 +96,7 @@ public sealed class WaterCalculation : Calculation
         }
 
         json.WriteEndArray();
-        json.WriteStartArray("cautions");
-        foreach (string caution in Cautions())
-        {
-            json.WriteStringValue(caution);
-        }
-
-        json.WriteEndArray();
+        json.WriteStrings("cautions", Cautions());
         json.WriteEndObject();
     }
 

@@ -63,7 +63,7 @@ public sealed class NoteDocument(Case about)
         }
 
         yield return new Block.Points([.. AdviceText.Reasons(chosen)]);
-        yield return new Block.Paragraph(_words.Text(about.Advice.PrioritiesStated ? "note.weights-stated" : "note.weights-unstated"));
+        yield return new Block.Paragraph(about.Advice.PrioritiesStated ? _words.Text("note.weights-stated") : AdviceText.NoPriorities);
     }
 
     private IEnumerable<Block> Notes()
@@ -176,7 +176,7 @@ public sealed class NoteDocument(Case about)
             ("seed", about.Settings.Seed.ToString(CultureInfo.InvariantCulture)),
             ("persons", about.Settings.ValueDraws.ToString(CultureInfo.InvariantCulture)),
             ("weightings", about.Settings.WeightDraws.ToString(CultureInfo.InvariantCulture))));
-        yield return new Block.Paragraph(_words.Text("limits"));
+        yield return new Block.Paragraph(AdviceText.Limits);
         yield return new Block.Facts([new(_words.Text("note.signed"), string.Empty)]);
     }
 

@@ -1,6 +1,4 @@
-using System.Text;
-using System.Text.Json;
-using ToiletAid.App.Wording;
+using ToiletAid.App.Files;
 using ToiletAid.Core;
 using ToiletAid.Core.Advising;
 using ToiletAid.Core.Person;
@@ -44,12 +42,6 @@ public static class Paper
     /// <summary>The data for the record system, a FHIR R4 bundle in JSON.</summary>
     public static string Record(Case about)
     {
-        using var buffer = new MemoryStream();
-        using (var json = new Utf8JsonWriter(buffer, AdviceJson.Indented))
-        {
-            new RecordWriter(json, about).Write();
-        }
-
-        return Encoding.UTF8.GetString(buffer.ToArray()) + "\n";
+        return JsonText.Of(JsonText.Indented, json => new RecordWriter(json, about).Write()) + "\n";
     }
 }

@@ -167,7 +167,7 @@ public sealed class RecordWriter(Utf8JsonWriter json, Case about)
             .. chosen.Cautions.Select(c => $"{_words.Text("note.severity." + ToiletAid.Core.Person.Words.Of(c.Rule.Severity))} caution. {AdviceText.Sentence(c)}"),
             _words.Text("note.placeholders"),
             Made(),
-            _words.Text("limits"),
+            AdviceText.Limits,
         ]);
         json.EndResource();
     }

@@ -1,7 +1,5 @@
 using System.Globalization;
-using System.Text;
 using System.Text.Json;
-using ToiletAid.App.Wording;
 using ToiletAid.Core.Interview;
 using ToiletAid.Core.Person;
 
@@ -13,8 +11,7 @@ public static class ProfileSchema
     /// <summary>The schema as text.</summary>
     public static string Of(QuestionSet questions)
     {
-        using var buffer = new MemoryStream();
-        using (var json = new Utf8JsonWriter(buffer, AdviceJson.Indented))
+        return JsonText.Of(JsonText.Indented, json =>
         {
             json.WriteStartObject();
             json.WriteString("$schema", "https://json-schema.org/draft/2020-12/schema");
@@ -39,9 +36,7 @@ public static class ProfileSchema
             json.WriteEndObject();
             json.WriteEndObject();
             json.WriteEndObject();
-        }
-
-        return Encoding.UTF8.GetString(buffer.ToArray()) + "\n";
+        }) + "\n";
     }
 
     private static void Session(Utf8JsonWriter json, QuestionSet questions)
@@ -50,7 +45,7 @@ public static class ProfileSchema
         json.WriteStartObject("properties");
         Text(json, "date", "^[0-9]{4}-[0-9]{2}-[0-9]{2}$");
         json.WriteStartObject("depth");
-        Enum(json, Words.All<Depth>());
+        json.WriteStrings("enum", Words.All<Depth>());
         json.WriteEndObject();
         json.WriteStartObject("answers");
         Closed(json, []);
@@ -98,12 +93,12 @@ public static class ProfileSchema
         if ((question.Number ?? question.Parts.FirstOrDefault()?.Number) is { } number)
         {
             json.WriteStartObject("unit");
-            Enum(json, number.Units);
+            json.WriteStrings("enum", number.Units);
             json.WriteEndObject();
         }
 
         json.WriteStartObject("how");
-        Enum(json, Words.All<HowObtained>());
+        json.WriteStrings("enum", Words.All<HowObtained>());
         json.WriteEndObject();
         json.WriteEndObject();
         json.WriteEndObject();
@@ -191,13 +186,7 @@ public static class ProfileSchema
         json.WriteBoolean("additionalProperties", false);
         if (required.Length > 0)
         {
-            json.WriteStartArray("required");
-            foreach (string name in required)
-            {
-                json.WriteStringValue(name);
-            }
-
-            json.WriteEndArray();
+            json.WriteStrings("required", required);
         }
     }
 
@@ -207,16 +196,5 @@ public static class ProfileSchema
         json.WriteString("type", "string");
         json.WriteString("pattern", pattern);
         json.WriteEndObject();
-    }
-
-    private static void Enum(Utf8JsonWriter json, IEnumerable<string> words)
-    {
-        json.WriteStartArray("enum");
-        foreach (string word in words)
-        {
-            json.WriteStringValue(word);
-        }
-
-        json.WriteEndArray();
     }
 }

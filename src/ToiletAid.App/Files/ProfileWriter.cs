@@ -1,6 +1,4 @@
 using System.Globalization;
-using System.Text;
-using System.Text.Encodings.Web;
 using System.Text.Json;
 using ToiletAid.App.Store;
 using ToiletAid.Core.Interview;
@@ -12,13 +10,10 @@ namespace ToiletAid.App.Files;
 /// <param name="questions">The questions.</param>
 public sealed class ProfileWriter(QuestionSet questions)
 {
-    // The file is read by people and by JSON readers, never put into a web page, so letters stay letters.
-    private static readonly JsonWriterOptions Readable = new() { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
-
     /// <summary>Writes the profile to <paramref name="stream"/>, with a last line end.</summary>
     public void Write(Profile profile, Stream stream)
     {
-        Write(profile, revision: 0, stream, Readable);
+        Write(profile, revision: 0, stream, JsonText.Indented);
         stream.WriteByte((byte)'\n');
     }
 
@@ -26,7 +21,7 @@ public sealed class ProfileWriter(QuestionSet questions)
     internal byte[] Line(Profile profile)
     {
         using var stream = new MemoryStream();
-        Write(profile, revision: 0, stream, Readable with { Indented = false });
+        Write(profile, revision: 0, stream, JsonText.OneLine);
         return stream.ToArray();
     }
 
@@ -34,22 +29,13 @@ public sealed class ProfileWriter(QuestionSet questions)
     internal byte[] Sealed(Profile profile, int revision)
     {
         using var stream = new MemoryStream();
-        Write(profile, revision, stream, Readable);
+        Write(profile, revision, stream, JsonText.Indented);
         stream.WriteByte((byte)'\n');
         return ContentHash.Seal(stream.GetBuffer().AsSpan(0, (int)stream.Length));
     }
 
     /// <summary>A session alone, to tell whether two are the same.</summary>
-    internal string Text(Session session)
-    {
-        using var stream = new MemoryStream();
-        using (var json = new Utf8JsonWriter(stream, Readable))
-        {
-            Session(json, session);
-        }
-
-        return Encoding.UTF8.GetString(stream.GetBuffer(), 0, (int)stream.Length);
-    }
+    internal string Text(Session session) => JsonText.Of(JsonText.Indented, json => Session(json, session));
 
     private void Write(Profile profile, int revision, Stream stream, JsonWriterOptions options)
     {

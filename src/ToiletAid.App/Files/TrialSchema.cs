@@ -40,7 +40,7 @@ internal static class TrialSchema
         Enum(json, "cleanliness", "How clean it got; only for a real run.", trials.Cleanliness.Select(c => c.Id));
         Number(json, "minutes", "number", TrialReader.MostMinutes);
         Number(json, "effort", "integer", TrialReader.MostEffort);
-        Array(json, "problems", "What went wrong.", 0, () => Enum(json, trials.Problems.Select(p => p.Id)));
+        Array(json, "problems", "What went wrong.", 0, () => json.WriteStrings("enum", trials.Problems.Select(p => p.Id)));
     });
 
     private static void Array(Utf8JsonWriter json, string name, string title, int fewest, Action items)
@@ -63,13 +63,7 @@ internal static class TrialSchema
     {
         json.WriteString("type", "object");
         json.WriteBoolean("additionalProperties", false);
-        json.WriteStartArray("required");
-        foreach (string name in required)
-        {
-            json.WriteStringValue(name);
-        }
-
-        json.WriteEndArray();
+        json.WriteStrings("required", required);
         json.WriteStartObject("properties");
         properties();
         json.WriteEndObject();
@@ -101,18 +95,7 @@ internal static class TrialSchema
     {
         json.WriteStartObject(name);
         json.WriteString("title", title);
-        Enum(json, words);
+        json.WriteStrings("enum", words);
         json.WriteEndObject();
-    }
-
-    private static void Enum(Utf8JsonWriter json, IEnumerable<string> words)
-    {
-        json.WriteStartArray("enum");
-        foreach (string word in words)
-        {
-            json.WriteStringValue(word);
-        }
-
-        json.WriteEndArray();
     }
 }

@@ -40,7 +40,7 @@ internal static class TrialWriter
     {
         json.WriteStartObject("plan");
         json.WriteString("aid", plan.Aid);
-        List(json, "addOns", plan.AddOns);
+        json.WriteStrings("addOns", plan.AddOns);
         Text(json, "companion", plan.Companion);
         Text(json, "approach", plan.Approach is { } approach ? Words.Of(approach) : null);
         json.WriteString("posture", Words.Of(plan.Posture));
@@ -63,7 +63,7 @@ internal static class TrialWriter
             json.WriteNumber("effort", effort);
         }
 
-        List(json, "problems", run.Problems);
+        json.WriteStrings("problems", run.Problems);
         json.WriteEndObject();
     }
 
@@ -73,16 +73,5 @@ internal static class TrialWriter
         {
             json.WriteString(name, text);
         }
-    }
-
-    private static void List(Utf8JsonWriter json, string name, ImmutableArray<string> items)
-    {
-        json.WriteStartArray(name);
-        foreach (string item in items)
-        {
-            json.WriteStringValue(item);
-        }
-
-        json.WriteEndArray();
     }
 }

@@ -14,7 +14,7 @@ internal static class AidCheck
 
     private static readonly string[] Members =
     [
-        "id", "name", "summary", "isoClass", "method", "reach", "length", "jetReach", "shape", "tip", "tipWidth", "mass", "foldedLength", "operations", "paper",
+        "id", "name", "summary", "method", "reach", "length", "jetReach", "shape", "tip", "tipWidth", "mass", "foldedLength", "operations", "paper",
         "water", "coverage", "rubbing", "soilTouched", "easyToClean", "noticeable", "noise", "steps", "needsSight", "materials", "approaches", "postures",
         "addOns", "companions", "changesFixtures", "needsBin", "upkeep",
     ];
@@ -32,7 +32,6 @@ internal static class AidCheck
         MemberCheck.Id(aid);
         MemberCheck.Text(aid, "name");
         MemberCheck.Text(aid, "summary");
-        MemberCheck.Text(aid, "isoClass", required: false);
         var method = MemberCheck.Word<MethodKind>(aid, "method", required: true);
         var reach = MemberCheck.Word<ReachKind>(aid, "reach", required: true);
         MemberCheck.Word<AidShape>(aid, "shape", required: false);
@@ -153,7 +152,7 @@ internal static class AidCheck
             return;
         }
 
-        water.OnlyMembers("reservoir", "gentleFlow", "strongFlow", "perClean", "canBeWarm", "limitsTemperature", "plumbed", "needsSocket", "battery");
+        water.OnlyMembers("reservoir", "gentleFlow", "strongFlow", "perClean", "canBeWarm", "limitsTemperature", "plumbed", "needsSocket");
         MemberCheck.Sourced(water, "reservoir", required: false);
         double? gentle = MemberCheck.Sourced(water, "gentleFlow", required: true);
         double? strong = MemberCheck.Sourced(water, "strongFlow", required: true);
@@ -163,7 +162,7 @@ internal static class AidCheck
         }
 
         MemberCheck.Sourced(water, "perClean", required: true);
-        foreach (string flag in (string[])["canBeWarm", "limitsTemperature", "plumbed", "needsSocket", "battery"])
+        foreach (string flag in (string[])["canBeWarm", "limitsTemperature", "plumbed", "needsSocket"])
         {
             MemberCheck.Flag(water, flag);
         }

@@ -1,7 +1,6 @@
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using ToiletAid.App.Files;
-using ToiletAid.App.Wording;
 using ToiletAid.Core.Catalogue;
 
 namespace ToiletAid.App.Stock;
@@ -35,7 +34,7 @@ public static class StockFile
         }
 
         using var buffer = new MemoryStream();
-        using (var json = new Utf8JsonWriter(buffer, AdviceJson.Indented))
+        using (var json = new Utf8JsonWriter(buffer, JsonText.Indented))
         {
             file.WriteTo(json);
         }

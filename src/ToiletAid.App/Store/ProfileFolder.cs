@@ -9,9 +9,11 @@ public static class ProfileFolder
     /// <summary>Ending of a profile.</summary>
     public const string Ending = ".json";
 
-    /// <summary>The folder when none is named: in the data folder of the user, so that another user of the PC has another one.</summary>
-    public static string Default =>
-        Path.Combine(Environment.GetFolderPath(Environment.SpecialFolder.LocalApplicationData, Environment.SpecialFolderOption.DoNotVerify), "toiletaid", "profiles");
+    /// <summary>The folder when none is named, in the user's own folder for data.</summary>
+    /// <exception cref="IOException">The system names no folder for data. The current folder would be no place for a profile.</exception>
+    public static string Default => OwnFolder.Data(Environment.GetEnvironmentVariable) is { Length: > 0 } folder
+        ? Path.Combine(folder, "profiles")
+        : throw new IOException("this account has no folder for data");
 
     /// <summary>The file that is meant: a code stands for its file in the folder, all else is a path.</summary>
     /// <param name="pathOrCode">As typed.</param>

@@ -1,6 +1,6 @@
 using System.Globalization;
-using System.Text.Encodings.Web;
 using System.Text.Json;
+using ToiletAid.App.Files;
 using ToiletAid.Core;
 using ToiletAid.Core.Advising;
 using ToiletAid.Core.Explaining;
@@ -12,12 +12,6 @@ namespace ToiletAid.App.Wording;
 /// <summary>Advice as JSON for scripts, in the shape that the README documents.</summary>
 public static class AdviceJson
 {
-    /// <summary>How one result is written on one line.</summary>
-    public static readonly JsonWriterOptions OneLine = new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
-
-    /// <summary>How results are written to be read by people.</summary>
-    public static readonly JsonWriterOptions Indented = OneLine with { Indented = true, NewLine = "\n" };
-
     /// <summary>Writes one result as an object.</summary>
     public static void Write(Utf8JsonWriter json, string person, Session session, Advice advice, int top, Knowledge knowledge)
     {
@@ -62,13 +56,7 @@ public static class AdviceJson
         var plan = ranked.Plan;
         json.WriteStartObject("plan");
         json.WriteString("aid", plan.Aid.Id);
-        json.WriteStartArray("addOns");
-        foreach (var addOn in plan.AddOns)
-        {
-            json.WriteStringValue(addOn.Id);
-        }
-
-        json.WriteEndArray();
+        json.WriteStrings("addOns", plan.AddOns.Select(i => i.Id));
         json.WriteString("companion", plan.Companion?.Id);
         json.WriteString("approach", plan.Approach is { } approach ? Words.Of(approach) : null);
         json.WriteString("posture", Words.Of(plan.Posture));
@@ -84,13 +72,7 @@ public static class AdviceJson
         }
 
         json.WriteEndObject();
-        json.WriteStartArray("reasons");
-        foreach (string reason in AdviceText.Reasons(ranked))
-        {
-            json.WriteStringValue(reason);
-        }
-
-        json.WriteEndArray();
+        json.WriteStrings("reasons", AdviceText.Reasons(ranked));
         json.WriteStartArray("cautions");
         foreach (var caution in ranked.Cautions)
         {
@@ -137,13 +119,7 @@ public static class AdviceJson
 
         json.WriteNumber("monthlyCost", Rounded(ranked.Setup.MonthlyCost.Total));
         json.WriteBoolean("monthlyCostIsPlaceholder", ranked.Setup.MonthlyCost.HasPlaceholder);
-        json.WriteStartArray("steps");
-        foreach (string step in new SetupText(ranked, known, knowledge).Steps())
-        {
-            json.WriteStringValue(step);
-        }
-
-        json.WriteEndArray();
+        json.WriteStrings("steps", new SetupText(ranked, known, knowledge).Steps());
         json.WriteEndObject();
     }
 

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Humanizer;
 using ToiletAid.Core;
 using ToiletAid.Core.Advising;
@@ -15,6 +14,10 @@ public sealed class AdviceText(Knowledge knowledge)
     /// <summary>What stands under every piece of advice.</summary>
     public static readonly string Limits =
         "This supports trained staff and is no diagnosis. The therapist decides. Local policy, building, electrical and plumbing codes and licensed trades prevail.";
+
+    /// <summary>What counts while the person's own order of priorities is not known.</summary>
+    public static readonly string NoPriorities =
+        "No order of priorities was stated. Skin, reach, handling and cleaning count most, then contact and learning, then carrying and upkeep.";
 
     /// <summary>The whole advice.</summary>
     /// <param name="advice">The advice.</param>
@@ -93,7 +96,7 @@ public sealed class AdviceText(Knowledge knowledge)
     {
         if (!advice.PrioritiesStated)
         {
-            yield return "No order of priorities was stated. Skin, reach, handling and cleaning count most, then contact and learning, then carrying and upkeep.";
+            yield return NoPriorities;
         }
 
         var shown = advice.Ranked.Where(p => p.BeatenBy is null).Take(top).ToList();
@@ -167,7 +170,7 @@ public sealed class AdviceText(Knowledge knowledge)
 
         if (plan.Demands.Hardest is { DemandNewtons: > 0 } hardest && double.IsFinite(hardest.ShareOfAcceptable))
         {
-            yield return $"Hardest for the hand: {SlotText.Operation(Words.Of(hardest.Kind)).ToLowerInvariant()}, {"newton".ToQuantity((int)Math.Round(hardest.DemandNewtons))}, about {SlotText.OfHundred(hardest.ShareOfAcceptable)} of 100 parts of what this hand can comfortably give.";
+            yield return $"Hardest for the hand: {SlotText.Operation(Words.Of(hardest.Kind)).ToLowerInvariant()}, {"newton".ToQuantity((int)Math.Round(hardest.DemandNewtons))}, about {SlotText.OfHundred(hardest.ShareOfAcceptable)} percent of what this hand can comfortably give.";
         }
     }
 
@@ -189,7 +192,6 @@ public sealed class AdviceText(Knowledge knowledge)
         }
     }
 
-    private static IEnumerable<string> Contradictions(Advice advice) => (advice.Reach?.Contradictions ?? []).Select(c => string.Create(
-        CultureInfo.InvariantCulture,
-        $"The answer to {c.Question} and the measured joints do not fit. The answer is {(c.AnswerIsTooGood ? "better" : "worse")} than the joints allow. Ask or measure again."));
+    private IEnumerable<string> Contradictions(Advice advice) => (advice.Reach?.Contradictions ?? []).Select(c =>
+        $"{knowledge.Questions[c.Question].Prompt} This answer is {(c.AnswerIsTooGood ? "better" : "worse")} than the measured joints allow. Ask or measure again.");
 }

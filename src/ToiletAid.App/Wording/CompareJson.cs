@@ -1,4 +1,5 @@
 using System.Text.Json;
+using ToiletAid.App.Files;
 using ToiletAid.Core.Advising;
 using ToiletAid.Core.Comparing;
 using ToiletAid.Core.Person;
@@ -22,7 +23,7 @@ public static class CompareJson
         }
 
         json.WriteEndArray();
-        Strings(json, "same", comparison.Same);
+        json.WriteStrings("same", comparison.Same);
         json.WriteStartArray("places");
         foreach (var p in comparison.Places)
         {
@@ -51,7 +52,7 @@ public static class CompareJson
         json.WriteStartObject(name);
         json.WriteNumber("visit", visit.Number);
         json.WriteString("date", TrendText.Day(visit.Date));
-        Strings(json, "stop", advice.Stops.Select(s => s.Rule.Id));
+        json.WriteStrings("stop", advice.Stops.Select(s => s.Rule.Id));
         json.WriteString("first", advice.Ranked.FirstOrDefault()?.Plan.Aid.Id);
         json.WriteEndObject();
     }
@@ -91,7 +92,7 @@ public static class CompareJson
         foreach (var mover in lead.Movers)
         {
             json.WriteStartObject();
-            Strings(json, "questions", mover.Questions);
+            json.WriteStrings("questions", mover.Questions);
             json.WriteString("topic", mover.Topic);
             json.WriteBoolean("trials", mover.IsTrials);
             json.WriteNumber("share", mover.Share);
@@ -120,17 +121,6 @@ public static class CompareJson
         json.WriteEndArray();
         json.WriteString("verdict", trend.FirstToLast is { } d ? Words.Of(d.Verdict) : null);
         json.WriteEndObject();
-    }
-
-    private static void Strings(Utf8JsonWriter json, string name, IEnumerable<string> items)
-    {
-        json.WriteStartArray(name);
-        foreach (string item in items)
-        {
-            json.WriteStringValue(item);
-        }
-
-        json.WriteEndArray();
     }
 
     private static void Place(Utf8JsonWriter json, string name, int? place)

@@ -1,4 +1,5 @@
 using Humanizer;
+using ToiletAid.App.Typed;
 using ToiletAid.Core;
 using ToiletAid.Core.Advising;
 using ToiletAid.Core.Comparing;
@@ -42,7 +43,7 @@ public sealed class CompareText(Knowledge knowledge)
 
     private static IEnumerable<string> Answers(Comparison comparison, bool? sameRater)
     {
-        string same = comparison.Same.IsEmpty ? string.Empty : $" {Sentence("answer".ToQuantity(comparison.Same.Length))} {(comparison.Same.Length == 1 ? "is" : "are")} the same.";
+        string same = comparison.Same.IsEmpty ? string.Empty : $" {Spoken.Capital("answer".ToQuantity(comparison.Same.Length))} {(comparison.Same.Length == 1 ? "is" : "are")} the same.";
         if (comparison.Differences.IsEmpty)
         {
             yield return "No answer changed." + same;
@@ -172,6 +173,4 @@ public sealed class CompareText(Knowledge knowledge)
     private static string OnlyReal(Comparison c) => c.FirstIfOnlyReal is not { } plan
         ? "Counting only the real changes, no plan could be offered."
         : $"Counting only the real changes, first would be {PlanText.Lower(PlanText.Name(plan))}.";
-
-    private static string Sentence(string text) => char.ToUpperInvariant(text[0]) + text[1..];
 }

@@ -1,5 +1,6 @@
 using Humanizer;
 using ToiletAid.App.Sessions;
+using ToiletAid.App.Typed;
 using ToiletAid.Core;
 using ToiletAid.Core.Advising;
 using ToiletAid.Core.Explaining;
@@ -11,8 +12,10 @@ namespace ToiletAid.App.Wording;
 /// <param name="knowledge">Questions and kinds of aid.</param>
 public sealed class ExplainText(Knowledge knowledge)
 {
-    /// <summary>Why a plan has its place, with what speaks against it.</summary>
-    public static IEnumerable<string> Why(Advice advice, string aid)
+    /// <summary>Why a kind of aid has its place, with what speaks against it and what was tried of it; nothing where a red flag stopped the ranking.</summary>
+    /// <param name="advice">The advice.</param>
+    /// <param name="aid">Id of the kind.</param>
+    public IEnumerable<string> Why(Advice advice, string aid)
     {
         if (advice.Ranked.FirstOrDefault(r => r.Plan.Aid.Id == aid) is { } ranked)
         {
@@ -28,13 +31,18 @@ public sealed class ExplainText(Knowledge knowledge)
                 yield return $"Whatever the weights, {PlanText.Method(better)} is better.";
             }
 
+            foreach (string line in ranked.Tried.SelectMany(new TrialText(knowledge).Lines))
+            {
+                yield return line;
+            }
+
             yield break;
         }
 
-        foreach (var out1 in advice.RuledOut.Where(r => r.Aid.Id == aid))
+        foreach (var ruledOut in advice.RuledOut.Where(r => r.Aid.Id == aid))
         {
-            yield return $"{out1.Aid.Name} is ruled out.";
-            foreach (var reason in out1.Reasons)
+            yield return $"{ruledOut.Aid.Name} is ruled out.";
+            foreach (var reason in ruledOut.Reasons)
             {
                 yield return AdviceText.Sentence(reason);
             }
@@ -67,7 +75,7 @@ public sealed class ExplainText(Knowledge knowledge)
         ? ["No known answer changes the first place if it is one step or one measuring error off."]
         :
         [
-            $"{Sentence("answer".ToQuantity(flips.Count, ShowQuantityAs.Words))} would change the first place if {(flips.Count == 1 ? "it were" : "they were")} a little different.",
+            $"{Spoken.Capital("answer".ToQuantity(flips.Count, ShowQuantityAs.Words))} would change the first place if {(flips.Count == 1 ? "it were" : "they were")} a little different.",
             .. flips.Select(f => $"{Change(f.Change)} Then {PlanText.Lower(Name(f.First))} would be first."),
         ];
 
@@ -90,7 +98,7 @@ public sealed class ExplainText(Knowledge knowledge)
 
     /// <summary>How many questions are still worth asking.</summary>
     public static string MoreQuestions(int count) =>
-        $"{Sentence("more question".ToQuantity(count, ShowQuantityAs.Words))} could change the result.";
+        $"{Spoken.Capital("more question".ToQuantity(count, ShowQuantityAs.Words))} could change the result.";
 
     private static IEnumerable<string> Bring(QuestionValue value)
     {
@@ -101,7 +109,7 @@ public sealed class ExplainText(Knowledge knowledge)
 
         if (!value.Rules.IsEmpty)
         {
-            yield return $"{Sentence("rule".ToQuantity(value.Rules.Length, ShowQuantityAs.Words))} about the best plans cannot tell without it.";
+            yield return $"{Spoken.Capital("rule".ToQuantity(value.Rules.Length, ShowQuantityAs.Words))} about the best plans cannot tell without it.";
         }
 
         if (value.SetsUp)
@@ -119,6 +127,4 @@ public sealed class ExplainText(Knowledge knowledge)
     }
 
     private string Name(string aid) => knowledge.Catalogue.Aids.First(a => a.Id == aid).Name;
-
-    private static string Sentence(string text) => char.ToUpperInvariant(text[0]) + text[1..];
 }

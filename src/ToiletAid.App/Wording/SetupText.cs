@@ -17,9 +17,9 @@ namespace ToiletAid.App.Wording;
 public sealed class SetupText(RankedPlan ranked, Answers known, Knowledge knowledge)
 {
     private const int DaysAhead = 7;
-    private const double LeanWorthSaying = 10 * Math.PI / 180;
 
     private readonly Plan _plan = ranked.Plan;
+    private readonly double _leanWorthSaying = knowledge.Evidence.Value("balance.lean-said");
 
     /// <summary>The steps in order, each short enough to be read out by itself.</summary>
     public IReadOnlyList<string> Steps() =>
@@ -81,7 +81,10 @@ public sealed class SetupText(RankedPlan ranked, Answers known, Knowledge knowle
             yield break;
         }
 
-        string fold = $"Fold {"sheet".ToQuantity(paper.Strip.Sheets)} in half {Times(paper.Strip.Folds)}. That gives {paper.Strip.Layers} layers, {SlotText.Centimetres(paper.Strip.LengthMetres)} long.";
+        string sheets = "sheet".ToQuantity(paper.Strip.Sheets), length = SlotText.Centimetres(paper.Strip.LengthMetres);
+        string fold = paper.Strip.Folds == 0
+            ? $"Take {sheets} in one strip, {length} long."
+            : $"Fold {sheets} in half {Times(paper.Strip.Folds)}. That gives {paper.Strip.Layers} layers, {length} long.";
         yield return _plan.Has("prepared-paper")
             ? HelperPrepares
             ? $"Beforehand, once a week, a helper folds {paper.ToPrepare(DaysAhead)} loads. {fold} Put a small elastic round each and keep them by the toilet."
@@ -159,12 +162,12 @@ public sealed class SetupText(RankedPlan ranked, Answers known, Knowledge knowle
         }
 
         var says = new List<string>();
-        if (pose.Lean > LeanWorthSaying)
+        if (pose.Lean > _leanWorthSaying)
         {
             says.Add($"forward about {Tens(pose.Lean)} degrees");
         }
 
-        if (Math.Abs(pose.Bend) > LeanWorthSaying)
+        if (Math.Abs(pose.Bend) > _leanWorthSaying)
         {
             says.Add($"to the {(pose.Bend > 0 ? "side of the cleaning hand" : "other side")} about {Tens(Math.Abs(pose.Bend))} degrees");
         }
@@ -231,7 +234,7 @@ public sealed class SetupText(RankedPlan ranked, Answers known, Knowledge knowle
             : "Wash the hands.";
     }
 
-    private static string Times(int folds) => folds switch { 0 => "not at all", 1 => "once", 2 => "twice", _ => $"{folds} times" };
+    private static string Times(int folds) => folds switch { 1 => "once", 2 => "twice", _ => $"{folds} times" };
 
     private static string Number(double value) => Math.Round(value, 1).ToString("0.#", CultureInfo.InvariantCulture);
 

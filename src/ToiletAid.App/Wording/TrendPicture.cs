@@ -1,7 +1,5 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using System.Net;
-using System.Text;
 using ToiletAid.App.Typed;
 using ToiletAid.Core.Comparing;
 using ToiletAid.Core.Quantities;
@@ -34,29 +32,22 @@ public static class TrendPicture
 
         var days = trends.SelectMany(t => t.Points).Select(p => p.Visit.Date.DayNumber).ToList();
         int first = days.Min(), last = Math.Max(days.Max(), first + 1), height = Header + (RowHeight * trends.Length) + 24;
-        var svg = new StringBuilder();
-        Line(svg, $"<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 {Width} {height}\" role=\"img\" aria-labelledby=\"t d\">");
-        Line(svg, $"<title id=\"t\">{Safe($"Measurements of {person} over the visits")}</title>");
-        Line(svg, $"<desc id=\"d\">{Safe(Description(trends))}</desc>");
-        Line(svg, $"<rect width=\"{Width}\" height=\"{height}\" fill=\"#ffffff\"/>");
-        Line(svg, $"<g fill=\"#000000\" font-family=\"sans-serif\" font-size=\"14\">");
-        Line(svg, $"<text x=\"{Left}\" y=\"24\" font-size=\"16\">{Safe($"{person}: grey is no certain difference from the first value")}</text>");
+        var svg = new SvgDrawing(Width, height, $"Measurements of {person} over the visits", Description(trends));
+        svg.Add($"<text x=\"{Left}\" y=\"24\" font-size=\"16\">{person}: grey is no certain difference from the first value</text>");
         for (int row = 0; row < trends.Length; row++)
         {
             Row(svg, trends[row], Header + (row * RowHeight), day => Left + ((Right - Left) * (double)(day - first) / (last - first)));
         }
 
-        Line(svg, $"<text x=\"{Left}\" y=\"{height - 8}\">{TrendText.Day(DateOnly.FromDayNumber(first))}</text>");
-        Line(svg, $"<text x=\"{Right}\" y=\"{height - 8}\" text-anchor=\"end\">{TrendText.Day(DateOnly.FromDayNumber(days.Max()))}</text>");
-        Line(svg, $"</g>");
-        Line(svg, $"</svg>");
+        svg.Add($"<text x=\"{Left}\" y=\"{height - 8}\">{TrendText.Day(DateOnly.FromDayNumber(first))}</text>");
+        svg.Add($"<text x=\"{Right}\" y=\"{height - 8}\" text-anchor=\"end\">{TrendText.Day(DateOnly.FromDayNumber(days.Max()))}</text>");
         return svg.ToString();
     }
 
     /// <summary>What the picture shows, for those who do not see it.</summary>
     public static string Description(ImmutableArray<Trend> trends) => string.Join(' ', trends.Select(TrendText.Line));
 
-    private static void Row(StringBuilder svg, Trend trend, int up, Func<int, double> across)
+    private static void Row(SvgDrawing svg, Trend trend, int up, Func<int, double> across)
     {
         var unit = Units.Find(trend.Points[^1].Unit)!;
         double[] values = [.. trend.Points.Select(p => unit.FromSi(p.Si))];
@@ -64,26 +55,22 @@ public static class TrendPicture
         double low = Math.Min(values.Min(), values[0] - (band ?? 0)), high = Math.Max(values.Max(), values[0] + (band ?? 0));
         double span = Math.Max(high - low, 1e-9);
         string Y(double value) => Number(up + Bottom - ((Bottom - Top) * (value - low) / span));
-        Line(svg, $"<text x=\"{Left}\" y=\"{up + 16}\">{Safe($"{TrendText.Name(trend)} {Spoken.Capital(unit.Name)}.")}</text>");
+        svg.Add($"<text x=\"{Left}\" y=\"{up + 16}\">{TrendText.Name(trend)} {Spoken.Capital(unit.Name)}.</text>");
         if (band is { } b)
         {
             double height = (Bottom - Top) * 2 * b / span;
-            Line(svg, $"<rect x=\"{Left}\" y=\"{Y(values[0] + b)}\" width=\"{Right - Left}\" height=\"{Number(height)}\" fill=\"#e0e0e0\" stroke=\"#555555\" stroke-dasharray=\"2 4\"/>");
+            svg.Add($"<rect x=\"{Left}\" y=\"{Y(values[0] + b)}\" width=\"{Right - Left}\" height=\"{height}\" fill=\"#e0e0e0\" stroke=\"#555555\" stroke-dasharray=\"2 4\"/>");
         }
 
         string way = string.Join(" L ", trend.Points.Select((p, i) => $"{Number(across(p.Visit.Date.DayNumber))} {Y(values[i])}"));
-        Line(svg, $"<path d=\"M {way}\" fill=\"none\" stroke=\"#000000\" stroke-width=\"2\"/>");
+        svg.Add($"<path d=\"M {way}\" fill=\"none\" stroke=\"#000000\" stroke-width=\"2\"/>");
         for (int i = 0; i < values.Length; i++)
         {
             double x = across(trend.Points[i].Visit.Date.DayNumber);
-            Line(svg, $"<circle cx=\"{Number(x)}\" cy=\"{Y(values[i])}\" r=\"4\"/>");
-            Line(svg, $"<text x=\"{Number(x)}\" y=\"{Y(values[i])}\" dy=\"-8\" text-anchor=\"middle\">{Spoken.Number(Math.Round(values[i], 1))}</text>");
+            svg.Add($"<circle cx=\"{x}\" cy=\"{Y(values[i])}\" r=\"4\"/>");
+            svg.Add($"<text x=\"{x}\" y=\"{Y(values[i])}\" dy=\"-8\" text-anchor=\"middle\">{Spoken.Number(Math.Round(values[i], 1))}</text>");
         }
     }
 
-    private static string Safe(string text) => WebUtility.HtmlEncode(text);
-
     private static string Number(double value) => value.ToString("0.#", CultureInfo.InvariantCulture);
-
-    private static void Line(StringBuilder svg, FormattableString text) => svg.Append(text.ToString(CultureInfo.InvariantCulture)).Append('\n');
 }

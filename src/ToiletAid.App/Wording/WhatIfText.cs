@@ -1,5 +1,6 @@
 using System.Globalization;
 using Humanizer;
+using ToiletAid.App.Typed;
 using ToiletAid.Core.Explaining;
 using ToiletAid.Core.Ranking;
 
@@ -29,12 +30,12 @@ public static class WhatIfText
         yield return $"{People(tally.People)}. Another kind of aid is first for {Number(tally.Changed)}.{stopped}";
         foreach (var (id, before, after) in tally.Kinds)
         {
-            yield return $"{Upper(tally.Name(id))} is first for {Number(before)} before and {Number(after)} after.";
+            yield return $"{Spoken.Capital(tally.Name(id))} is first for {Number(before)} before and {Number(after)} after.";
         }
 
         foreach (var (id, before, after) in tally.Companions)
         {
-            yield return $"{Upper(tally.Name(id))} is the second step in the first plan of {Number(before)} before and {Number(after)} after.";
+            yield return $"{Spoken.Capital(tally.Name(id))} is the second step in the first plan of {Number(before)} before and {Number(after)} after.";
         }
 
         foreach (var (id, before, after) in tally.AddOns)
@@ -55,6 +56,4 @@ public static class WhatIfText
     private static string People(long count) => count == 1 ? "1 person" : $"{Number(count)} people";
 
     private static string Number(long count) => count.ToString("N0", CultureInfo.InvariantCulture);
-
-    private static string Upper(string text) => char.ToUpperInvariant(text[0]) + text[1..];
 }

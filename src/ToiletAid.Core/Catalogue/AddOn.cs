@@ -12,7 +12,7 @@ public sealed record AddOn
     /// <summary>Descriptive name.</summary>
     public required string Name { get; init; }
 
-    /// <summary>One sentence of description.</summary>
+    /// <summary>What it is, in short sentences.</summary>
     public required string Summary { get; init; }
 
     /// <summary>True when holding asks for no grip any more.</summary>

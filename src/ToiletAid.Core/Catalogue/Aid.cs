@@ -13,11 +13,8 @@ public sealed record Aid
     /// <summary>Descriptive name in the trade's words.</summary>
     public required string Name { get; init; }
 
-    /// <summary>One sentence of description.</summary>
+    /// <summary>What it is, in short sentences.</summary>
     public required string Summary { get; init; }
-
-    /// <summary>ISO 9999 class, or null where it was not verified.</summary>
-    public string? IsoClass { get; init; }
 
     /// <summary>How it cleans.</summary>
     public required MethodKind Method { get; init; }

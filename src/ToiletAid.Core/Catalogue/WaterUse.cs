@@ -28,7 +28,4 @@ public sealed record WaterUse
 
     /// <summary>True when it needs a protected socket.</summary>
     public bool NeedsSocket { get; init; }
-
-    /// <summary>True when it runs on batteries.</summary>
-    public bool Battery { get; init; }
 }

@@ -14,16 +14,6 @@ public readonly record struct HandStrength(double Pinch, double Grip, double Pal
     /// <summary>The strongest of all grasps, N.</summary>
     public double Greatest => Math.Max(Math.Max(Pinch, Grip), Math.Max(Palm, Forearm));
 
-    /// <summary>The grasp that is strongest; none when no grasp can be used.</summary>
-    public Grasp Strongest => Greatest switch
-    {
-        0 => Grasp.None,
-        var f when f == Grip => Grasp.WholeHand,
-        var f when f == Palm => Grasp.PressWithPalmOrFist,
-        var f when f == Forearm => Grasp.PressWithForearm,
-        _ => Grasp.FinePinch,
-    };
-
     /// <summary>The greatest force in one grasp, N.</summary>
     public double Of(Grasp grasp) => grasp switch
     {

@@ -34,9 +34,6 @@ public static class AnswerMapping
         ("no-weight-through-the-hand", ReachPrecaution.NoWeightThroughHand),
     ];
 
-    /// <summary>Questions whose answers change what the hand can do.</summary>
-    public static ImmutableArray<string> HandQuestions { get; } = ["age", "sex", "grasp", "grip", "pinch", "dexterity", "tremor", "hands-free", "cleans"];
-
     /// <summary>The person as the reach computation takes them. What is not known stays unknown there and widens its spread.</summary>
     public static ReachPerson Reach(Answers known)
     {

@@ -1,7 +1,6 @@
 using System.Text;
 using System.Text.Json;
 using ToiletAid.App.Files;
-using ToiletAid.App.Wording;
 
 namespace ToiletAidTui.Batch;
 
@@ -28,7 +27,7 @@ internal sealed class RejectFile : IDisposable
     internal void Write(BatchInput input, IReadOnlyList<Issue> issues)
     {
         using var buffer = new MemoryStream();
-        using (var json = new Utf8JsonWriter(buffer, AdviceJson.OneLine))
+        using (var json = new Utf8JsonWriter(buffer, JsonText.OneLine))
         {
             json.WriteStartObject();
             json.WriteString("source", input.Source);

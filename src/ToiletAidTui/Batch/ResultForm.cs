@@ -1,6 +1,6 @@
 using System.Globalization;
-using System.Text;
 using System.Text.Json;
+using ToiletAid.App.Files;
 using ToiletAid.App.Wording;
 using ToiletAid.Core;
 using ToiletAid.Core.Advising;
@@ -35,13 +35,7 @@ internal abstract class ResultForm
 
     private static string Serialise(JsonWriterOptions options, Profile profile, Advice advice, int top, Knowledge knowledge)
     {
-        using var buffer = new MemoryStream();
-        using (var json = new Utf8JsonWriter(buffer, options))
-        {
-            AdviceJson.Write(json, profile.Person, profile.Latest, advice, top, knowledge);
-        }
-
-        return Encoding.UTF8.GetString(buffer.GetBuffer(), 0, (int)buffer.Length);
+        return JsonText.Of(options, json => AdviceJson.Write(json, profile.Person, profile.Latest, advice, top, knowledge));
     }
 
     private sealed class Prose(Terminal terminal, AdviceText text, int top, bool resumed) : ResultForm
@@ -60,7 +54,7 @@ internal abstract class ResultForm
 
     private sealed class JsonArray(Knowledge knowledge, int top) : ResultForm
     {
-        internal override string Of(Profile profile, Advice advice) => Serialise(AdviceJson.Indented, profile, advice, top, knowledge);
+        internal override string Of(Profile profile, Advice advice) => Serialise(JsonText.Indented, profile, advice, top, knowledge);
 
         internal override string Before(bool first) => first ? "[\n" : ",\n";
 
@@ -71,6 +65,6 @@ internal abstract class ResultForm
 
     private sealed class JsonLines(Knowledge knowledge, int top) : ResultForm
     {
-        internal override string Of(Profile profile, Advice advice) => Serialise(AdviceJson.OneLine, profile, advice, top, knowledge) + "\n";
+        internal override string Of(Profile profile, Advice advice) => Serialise(JsonText.OneLine, profile, advice, top, knowledge) + "\n";
     }
 }

@@ -1,5 +1,5 @@
-using System.Text;
 using System.Text.Json;
+using ToiletAid.App.Files;
 using ToiletAid.App.Wording;
 using ToiletAid.Core.Explaining;
 using ToiletAidTui.Commands;
@@ -85,7 +85,7 @@ internal abstract class WhatIfForm(TextWriter output, bool onlyCounts)
     {
         private bool _any;
 
-        internal override void Begin() => Output.Write($$"""{"change":"{{JsonEncodedText.Encode(change, AdviceJson.OneLine.Encoder)}}","people":[""");
+        internal override void Begin() => Output.Write($$"""{"change":"{{JsonEncodedText.Encode(change, JsonText.OneLine.Encoder)}}","people":[""");
 
         internal override void Person(string person, FirstPlaceMove move)
         {
@@ -149,15 +149,12 @@ internal abstract class WhatIfForm(TextWriter output, bool onlyCounts)
 
         private static string Text(Action<Utf8JsonWriter> members)
         {
-            using var buffer = new MemoryStream();
-            using (var json = new Utf8JsonWriter(buffer, AdviceJson.OneLine))
+            return JsonText.Of(JsonText.OneLine, json =>
             {
                 json.WriteStartObject();
                 members(json);
                 json.WriteEndObject();
-            }
-
-            return Encoding.UTF8.GetString(buffer.GetBuffer(), 0, (int)buffer.Length);
+            });
         }
     }
 }

@@ -46,8 +46,8 @@ internal static class AccessibilityCommand
         ("Choosing a mode",
         [
             "The options --linear and --full-screen choose it for once.",
-            "TOILETAID_MODE in the environment takes linear or full-screen.",
-            "ACCESSIBLE in the environment chooses linear, unless it is 0, false or no.",
+            $"{EnvironmentVariables.Mode} in the environment takes linear or full-screen.",
+            $"{EnvironmentVariables.Accessible} in the environment chooses linear, unless it is 0, false or no.",
             "On Windows linear is chosen while a screen reader runs.",
             "The command toiletaid settings --set mode=linear keeps the choice.",
         ]),
@@ -65,7 +65,7 @@ internal static class AccessibilityCommand
         ("Sight",
         [
             "Colours and size are those of the terminal. The setting contrast takes high for white on black.",
-            "Nothing is told by colour alone. NO_COLOR is honoured.",
+            $"Nothing is told by colour alone. {EnvironmentVariables.NoColour} is honoured.",
             "The smallest size is 40 columns and 12 rows. Nothing scrolls sideways.",
         ]),
         ("Keys of the full screen",

@@ -11,7 +11,7 @@ internal static class AidsCommand
     internal static Command Define(Terminal terminal)
     {
         var format = Formats.Option(Formats.Text, Formats.Json);
-        var command = new Command("aids", "List the kinds of aid and add-ons with their attributes and where the numbers come from; check or measure the clinic's own.") { format };
+        var command = new Command("aids", "List the kinds of aid and add-ons with their attributes and where the numbers come from. Check or measure the clinic's own.") { format };
         command.Add(AidsCheckCommand.Define(terminal));
         command.Add(AidsMeasureCommand.Define(terminal));
         command.SetAction(parsed =>

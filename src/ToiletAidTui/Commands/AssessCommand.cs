@@ -16,7 +16,7 @@ internal static class AssessCommand
         depth.AcceptOnlyFromAmong([.. Words.All<Depth>()]);
         var save = new Option<string?>("--save") { HelpName = "FILE", Description = "File to save the answers in, or the code of a person in the folder of profiles. An existing profile gets one more session." };
         var folder = new Option<string?>("--folder") { HelpName = "FOLDER", Description = "Folder of profiles. One in your data folder when left out." };
-        var person = new Option<string?>("--person") { HelpName = "CODE", Description = "Code of the person, never a name. Needed for a new file; asked for when left out." };
+        var person = new Option<string?>("--person") { HelpName = "CODE", Description = "Code of the person, never a name. Needed for a new file. Asked for when left out." };
         var date = new Option<string?>("--date") { HelpName = "DATE", Description = "Day of the visit, such as 2026-03-09. Today when left out." };
         var top = Formats.Top();
         var aids = StockOption.Define();

@@ -16,7 +16,7 @@ namespace ToiletAidTui.Commands;
 internal sealed class Assessment(Terminal terminal, Manner manner, Depth depth, string? save, string? person, DateOnly day, int top, string? aids)
 {
     private readonly SpeechLines _lines = new(terminal.Talk, terminal.InputIsTerminal ? terminal.Width : 0);
-    private readonly DraftFile _drafts = new(BuiltIn.Questions(), DraftFile.UsualFolder(terminal.Variable));
+    private readonly DraftFile _drafts = new(BuiltIn.Questions(), OwnFolder.Data(terminal.Variable));
     private LineReader _input = new(terminal.Input);
 
     internal int Run()

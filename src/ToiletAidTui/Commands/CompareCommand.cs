@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using System.CommandLine;
-using System.Text;
-using System.Text.Json;
+using ToiletAid.App.Files;
 using ToiletAid.App.Store;
 using ToiletAid.App.Wording;
 using ToiletAid.Core;
@@ -19,8 +18,8 @@ internal sealed class CompareCommand
     private const string Different = "different";
 
     private readonly Argument<string[]> _paths = new("PATH") { Description = "Profile, or two profiles of the same person, the earlier one first.", Arity = new(1, 2) };
-    private readonly Option<int?> _from = new("--from") { Description = "Number of the earlier visit. The one before the last when left out; with two profiles the last of the first." };
-    private readonly Option<int?> _to = new("--to") { Description = "Number of the later visit. The last when left out; with two profiles it counts in the second." };
+    private readonly Option<int?> _from = new("--from") { Description = "Number of the earlier visit. The one before the last when left out. With two profiles the last of the first." };
+    private readonly Option<int?> _to = new("--to") { Description = "Number of the later visit. The last when left out. With two profiles it counts in the second." };
     private readonly Option<string?> _rater = new("--rater") { Description = "Whether the same person measured both times: same or different." };
     private readonly Option<string?> _picture = new("--picture") { HelpName = "FILE", Description = "File such as change.svg to draw the measurements of three or more visits in. Only its owner may read it." };
     private readonly Option<string> _format = Formats.Option(Formats.Text, Formats.Json);
@@ -143,13 +142,7 @@ internal sealed class CompareCommand
 
     private void WriteJson(string person, Comparison comparison, ImmutableArray<Trend> trends)
     {
-        using var buffer = new MemoryStream();
-        using (var json = new Utf8JsonWriter(buffer, AdviceJson.Indented))
-        {
-            CompareJson.Write(json, person, comparison, trends);
-        }
-
-        _terminal.Output.WriteLine(Encoding.UTF8.GetString(buffer.ToArray()));
+        _terminal.Output.WriteLine(JsonText.Of(JsonText.Indented, json => CompareJson.Write(json, person, comparison, trends)));
     }
 
     private int Usage(string sentence)

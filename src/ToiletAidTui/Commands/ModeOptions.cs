@@ -10,7 +10,6 @@ internal sealed class ModeOptions
     private readonly Option<bool> _linear = new("--linear") { Description = "Line by line, for screen readers and braille." };
     private readonly Option<bool> _fullScreen = new("--full-screen") { Description = "On the whole terminal, whatever the settings say." };
     private readonly Option<bool> _clear = new("--clear") { Description = "Leave nothing on the screen, nor where it scrolls back to." };
-
     private readonly Option<bool> _noColour = new("--no-color") { Description = "No colours, whatever the settings say." };
 
     /// <summary>Adds the options to a command.</summary>
@@ -58,15 +57,14 @@ internal sealed class ModeOptions
             return null;
         }
 
+        bool isDumb = ModeChoice.IsDumb(terminal.Variable);
         var mode = choice.Mode ?? (settings[SettingList.Mode] == ModeChoice.LinearWord ? Mode.Linear : Mode.FullScreen);
-        if (mode == Mode.FullScreen && (!isTerminal || IsDumb(terminal)))
+        if (mode == Mode.FullScreen && (!isTerminal || isDumb))
         {
             terminal.Error.WriteLine("The full screen needs a terminal that can show it. Going on line by line.");
             mode = Mode.Linear;
         }
 
-        return new(mode, isTerminal && !IsDumb(terminal), settings, reader);
+        return new(mode, isTerminal && !isDumb, settings, reader);
     }
-
-    private static bool IsDumb(Terminal terminal) => !OperatingSystem.IsWindows() && terminal.Variable("TERM") is null or "" or "dumb";
 }

@@ -1,5 +1,5 @@
 using System.CommandLine;
-using System.Text.Json;
+using ToiletAid.App.Files;
 using ToiletAid.App.Wording;
 using ToiletAid.Core.Explaining;
 using ToiletAid.Core.Interview;
@@ -41,8 +41,7 @@ internal static class NextCommand
 
     private static void WriteJson(Terminal terminal, Profile profile, IReadOnlyList<QuestionValue> plan)
     {
-        using var buffer = new MemoryStream();
-        using (var json = new Utf8JsonWriter(buffer, AdviceJson.Indented))
+        terminal.Output.WriteLine(JsonText.Of(JsonText.Indented, json =>
         {
             json.WriteStartObject();
             json.WriteString("person", profile.Person);
@@ -53,21 +52,13 @@ internal static class NextCommand
                 json.WriteString("question", value.Question.Id);
                 json.WriteNumber("changeShare", Math.Round(value.ChangeShare, 4));
                 json.WriteNumber("gain", Math.Round(value.Gain, 4));
-                json.WriteStartArray("rules");
-                foreach (string rule in value.Rules)
-                {
-                    json.WriteStringValue(rule);
-                }
-
-                json.WriteEndArray();
+                json.WriteStrings("rules", value.Rules);
                 json.WriteBoolean("setsUp", value.SetsUp);
                 json.WriteEndObject();
             }
 
             json.WriteEndArray();
             json.WriteEndObject();
-        }
-
-        terminal.Output.WriteLine(System.Text.Encoding.UTF8.GetString(buffer.ToArray()));
+        }));
     }
 }

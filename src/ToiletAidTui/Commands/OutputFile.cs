@@ -9,14 +9,11 @@ internal static class OutputFile
     /// <summary>Writes it whole or not at all; gives the sentence that says why not, or null.</summary>
     /// <param name="path">As typed.</param>
     /// <param name="text">What it is to hold.</param>
-    internal static string? Write(string path, string text) => Write(path, Encoding.UTF8.GetBytes(text));
-
-    /// <inheritdoc cref="Write(string, string)"/>
-    internal static string? Write(string path, byte[] content)
+    internal static string? Write(string path, string text)
     {
         try
         {
-            WholeFile.Write(path, content);
+            WholeFile.Write(path, Encoding.UTF8.GetBytes(text));
             return null;
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException or ArgumentException)

@@ -11,7 +11,7 @@ internal static class QuestionsCommand
     internal static Command Define(Terminal terminal)
     {
         var format = Formats.Option(Formats.Text, Formats.Json, Formats.Schema);
-        var command = new Command("questions", "List the questions with their ids, answers, units, and how to find out; or the JSON Schema of a profile.") { format };
+        var command = new Command("questions", "List the questions with their ids, answers, units, and how to find out. The form schema gives the JSON Schema of a profile.") { format };
         command.SetAction(parsed =>
         {
             if (parsed.GetValue(format) == Formats.Json)

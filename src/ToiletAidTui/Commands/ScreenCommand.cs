@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using ToiletAid.App.Files;
+using ToiletAid.App.Store;
 using ToiletAid.App.Trials;
 using ToiletAid.Core;
 using ToiletAid.Core.Advising;
@@ -17,7 +18,7 @@ internal sealed class ScreenCommand(Terminal terminal, Knowledge knowledge, Advi
 {
     private const string ClearAll = "\u001b[H\u001b[2J\u001b[3J";
 
-    private readonly DraftFile _drafts = new(knowledge.Questions, DraftFile.UsualFolder(terminal.Variable));
+    private readonly DraftFile _drafts = new(knowledge.Questions, OwnFolder.Data(terminal.Variable));
 
     /// <summary>Runs from the first screen, or from a visit that is already set up.</summary>
     internal int Run(Visit? visit)
@@ -38,7 +39,7 @@ internal sealed class ScreenCommand(Terminal terminal, Knowledge knowledge, Advi
         var options = new FullScreenOptions
         {
             Clock = terminal.Clock,
-            HighContrast = manner.Settings.HighContrast && terminal.Variable("NO_COLOR") is null or "",
+            HighContrast = manner.Settings.HighContrast && terminal.Variable(EnvironmentVariables.NoColour) is null or "",
             IdleUntilHidden = manner.Settings.IdleUntilHidden,
             IsStopped = () => keeper.HasStopped,
         };

@@ -1,5 +1,5 @@
 using System.CommandLine;
-using System.Text.Json;
+using ToiletAid.App.Files;
 using ToiletAidTui.Host;
 using ToiletAidTui.Settings;
 
@@ -46,8 +46,7 @@ internal static class SettingsCommand
 
     private static void Json(TextWriter output, SettingsSet settings)
     {
-        using var buffer = new MemoryStream();
-        using (var json = new Utf8JsonWriter(buffer, new() { Indented = true, NewLine = "\n" }))
+        output.WriteLine(JsonText.Of(JsonText.Indented, json =>
         {
             json.WriteStartArray();
             foreach (var value in settings.Values)
@@ -61,8 +60,6 @@ internal static class SettingsCommand
             }
 
             json.WriteEndArray();
-        }
-
-        output.WriteLine(System.Text.Encoding.UTF8.GetString(buffer.GetBuffer(), 0, (int)buffer.Length));
+        }));
     }
 }

@@ -66,27 +66,15 @@ internal static class WhatIfCommand
 
     private static int Draw(Terminal terminal, string file, WhatIfChange change, WhatIfTally tally)
     {
-        using var buffer = new MemoryStream();
-        Write(buffer, $"First places before and after: {change.Said}");
-        if (OutputFile.Write(file, buffer.ToArray()) is not { } fault)
+        string title = $"First places before and after: {change.Said}";
+        string drawing = file.EndsWith(".txt", StringComparison.OrdinalIgnoreCase) ? WhatIfBars.Text(title, tally) : WhatIfPicture.Svg(title, tally);
+        if (OutputFile.Write(file, drawing) is not { } fault)
         {
             return ExitCode.Good;
         }
 
         terminal.Error.WriteLine(fault);
         return ExitCode.InputRefused;
-
-        void Write(Stream stream, string title)
-        {
-            if (file.EndsWith(".txt", StringComparison.OrdinalIgnoreCase))
-            {
-                WhatIfBars.Write(stream, title, tally);
-            }
-            else
-            {
-                WhatIfPicture.Write(stream, title, tally);
-            }
-        }
     }
 
     private sealed record Moved(string Person, FirstPlaceMove Move);

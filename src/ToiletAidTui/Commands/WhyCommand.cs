@@ -17,7 +17,7 @@ internal static class WhyCommand
     internal static Command Define(Terminal terminal)
     {
         var path = new Argument<string>("PATH") { Description = "Profile." };
-        var aid = new Option<string?>("--aid") { HelpName = "ID", Description = "Id of a kind of aid: why is it not first, and what would put it there?" };
+        var aid = new Option<string?>("--aid") { HelpName = "ID", Description = "Id of a kind of aid, to hear why it is not first and what would put it there." };
         aid.CompletionSources.Add(_ => BuiltIn.Aids().Aids.Select(a => new CompletionItem(a.Id)));
         var aids = StockOption.Define();
         var format = Formats.Option(Formats.Text, Formats.Json);
@@ -48,7 +48,7 @@ internal static class WhyCommand
         string? about = aid ?? advice.Ranked.FirstOrDefault()?.Plan.Aid.Id;
         var whyNot = about is null || !advice.Stops.IsEmpty || about == advice.Ranked.FirstOrDefault()?.Plan.Aid.Id ? null : explainer.WhyNot(known, about);
         var flips = advice.Ranked.IsEmpty ? [] : explainer.Flips(known);
-        string[] why = about is null ? [.. new AdviceText(knowledge).Lines(advice, known, 1)] : [.. ExplainText.Why(advice, about), .. advice.Ranked.Where(r => r.Plan.Aid.Id == about).SelectMany(r => r.Tried).SelectMany(new TrialText(knowledge).Lines)];
+        string[] why = [.. about is null || !advice.Stops.IsEmpty ? new AdviceText(knowledge).Lines(advice, known, 1) : text.Why(advice, about)];
         notice?.Dispose();
         if (json)
         {
@@ -64,19 +64,12 @@ internal static class WhyCommand
 
     private static void WriteJson(Terminal terminal, Profile profile, string? about, string[] why, WhyNot? whyNot, IReadOnlyCollection<Flip> flips)
     {
-        using var buffer = new MemoryStream();
-        using (var json = new Utf8JsonWriter(buffer, AdviceJson.Indented))
+        terminal.Output.WriteLine(JsonText.Of(JsonText.Indented, json =>
         {
             json.WriteStartObject();
             json.WriteString("person", profile.Person);
             json.WriteString("aid", about);
-            json.WriteStartArray("why");
-            foreach (string line in why)
-            {
-                json.WriteStringValue(line);
-            }
-
-            json.WriteEndArray();
+            json.WriteStrings("why", why);
             json.WriteStartArray("whatWouldPutItFirst");
             foreach (var change in whyNot?.Changes ?? [])
             {
@@ -93,9 +86,7 @@ internal static class WhyCommand
 
             json.WriteEndArray();
             json.WriteEndObject();
-        }
-
-        terminal.Output.WriteLine(System.Text.Encoding.UTF8.GetString(buffer.ToArray()));
+        }));
     }
 
     private static void Change(Utf8JsonWriter json, AnswerChange change, string? first)

@@ -3,6 +3,7 @@ extern alias TerminalGui;
 using TerminalGui::Terminal.Gui.App;
 using TerminalGui::Terminal.Gui.Drivers;
 using TerminalGui::Terminal.Gui.Input;
+using ToiletAidTui.Host;
 using ToiletAidTui.Screens;
 
 namespace ToiletAidTui.FullScreen;
@@ -85,7 +86,7 @@ internal sealed class FullScreenHost(Shell shell, FullScreenOptions options)
     private static void Prepare()
     {
         Environment.SetEnvironmentVariable("TUI_CONFIG", null);
-        Environment.SetEnvironmentVariable("NO_COLOR", "1");
+        Environment.SetEnvironmentVariable(EnvironmentVariables.NoColour, "1");
         Driver.SizeDetection = SizeDetectionMode.Polling;
     }
 }

@@ -19,16 +19,6 @@ internal sealed class DraftFile(QuestionSet questions, string folder)
     /// <summary>Stands for the file of a visit that has none yet.</summary>
     private const string NoFile = "visit";
 
-    /// <summary>The user's folder for data on this machine.</summary>
-    internal static string UsualFolder(Func<string, string?> environment)
-    {
-        string folder = OperatingSystem.IsWindows()
-            ? Environment.GetFolderPath(Environment.SpecialFolder.LocalApplicationData)
-            : environment("XDG_DATA_HOME") is { Length: > 0 } own ? own
-            : environment("HOME") is { Length: > 0 } home ? Path.Combine(home, ".local", "share") : string.Empty;
-        return Path.IsPathFullyQualified(folder) ? Path.Combine(folder, "toiletaid") : string.Empty;
-    }
-
     /// <summary>Those of a folder.</summary>
     internal static IEnumerable<string> Kept(string folder) => Names(folder).Where(File.Exists);
 
@@ -63,7 +53,7 @@ internal sealed class DraftFile(QuestionSet questions, string folder)
 
         if (folder.Length == 0)
         {
-            return "The answers could not be kept, because this account has no home folder.";
+            return "The answers could not be kept, because this account has no folder for data.";
         }
 
         try

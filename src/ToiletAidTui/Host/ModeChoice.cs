@@ -17,10 +17,10 @@ internal sealed record ModeChoice(Mode? Mode, string Why, string? Fault)
             return Wrong("Give --linear or --full-screen, not both.");
         }
 
-        string mode = inputs.Variable("TOILETAID_MODE") ?? string.Empty;
+        string mode = inputs.Variable(EnvironmentVariables.Mode) ?? string.Empty;
         if (mode is not ("" or LinearWord or FullScreenWord))
         {
-            return Wrong($"TOILETAID_MODE is {mode} and takes linear or full-screen.");
+            return Wrong($"{EnvironmentVariables.Mode} is {mode} and takes linear or full-screen.");
         }
 
         if (inputs.LinearOption || inputs.FullScreenOption)
@@ -30,12 +30,12 @@ internal sealed record ModeChoice(Mode? Mode, string Why, string? Fault)
 
         if (mode.Length > 0)
         {
-            return new(mode == LinearWord ? Host.Mode.Linear : Host.Mode.FullScreen, "TOILETAID_MODE", null);
+            return new(mode == LinearWord ? Host.Mode.Linear : Host.Mode.FullScreen, EnvironmentVariables.Mode, null);
         }
 
-        if (IsOn(inputs.Variable("ACCESSIBLE")))
+        if (IsOn(inputs.Variable(EnvironmentVariables.Accessible)))
         {
-            return new(Host.Mode.Linear, "ACCESSIBLE", null);
+            return new(Host.Mode.Linear, EnvironmentVariables.Accessible, null);
         }
 
         if (!inputs.IsTerminal)
@@ -43,13 +43,16 @@ internal sealed record ModeChoice(Mode? Mode, string Why, string? Fault)
             return new(Host.Mode.Linear, "no terminal", null);
         }
 
-        if (inputs.Variable("TERM") is null or "" or "dumb" && !OperatingSystem.IsWindows())
+        if (IsDumb(inputs.Variable))
         {
-            return new(Host.Mode.Linear, "TERM", null);
+            return new(Host.Mode.Linear, EnvironmentVariables.Terminal, null);
         }
 
         return inputs.ReaderRuns() ? new(Host.Mode.Linear, "a screen reader runs", null) : new(null, "the setting", null);
     }
+
+    /// <summary>True when the terminal says that it cannot place a cursor, or says nothing of itself. On Windows none says anything.</summary>
+    internal static bool IsDumb(Func<string, string?> variable) => !OperatingSystem.IsWindows() && variable(EnvironmentVariables.Terminal) is null or "" or "dumb";
 
     private static bool IsOn(string? value) => value is { Length: > 0 } && value.ToLowerInvariant() is not ("0" or "false" or "no");
 

@@ -13,6 +13,9 @@ public sealed class LinearInterview(InterviewEngine engine, SpeechLines lines, L
     /// <summary>F2 as most terminals send it. In a line it takes effect with Enter.</summary>
     internal const string F2 = "\u001bOQ";
 
+    /// <summary>The same in small letters, as what is typed is compared.</summary>
+    internal const string F2InSmall = "\u001boq";
+
     private string _topic = string.Empty;
 
     /// <summary>True when there is a full screen to go to.</summary>
@@ -73,7 +76,7 @@ public sealed class LinearInterview(InterviewEngine engine, SpeechLines lines, L
                 case "note":
                     break;
                 case "back":
-                    lines.Line(engine.Back() ? "Going back." : "This is the first question.");
+                    lines.WentBack(engine.Back());
                     return null;
                 case "unknown":
                     lines.Line(engine.Unknown().Text);
@@ -81,7 +84,7 @@ public sealed class LinearInterview(InterviewEngine engine, SpeechLines lines, L
                 case "finish":
                     engine.Finish();
                     return InterviewEnd.Done;
-                case "screen" or "\u001boq" when CanSwitch:
+                case "screen" or F2InSmall when CanSwitch:
                     return InterviewEnd.Switch;
                 case "quit":
                     return InterviewEnd.Quit;
@@ -108,17 +111,12 @@ public sealed class LinearInterview(InterviewEngine engine, SpeechLines lines, L
             reply = engine.Submit(text);
         }
 
-        lines.Line(reply.Accepted ? reply.Text : $"Error: {reply.Text}");
-        return reply.Accepted ? null : $"{reply.Retry}: ";
+        return lines.Say(reply) ? null : $"{reply.Retry}: ";
     }
 
     /// <summary>Takes a line of the note; gives the next prompt.</summary>
-    private string Note(string line)
-    {
-        var reply = engine.Note.Add(line);
-        lines.Line(reply.Accepted ? reply.Text : $"Error: {reply.Text}");
-        return reply.Accepted ? $"{QuestionText.Prompt(engine)} " : $"Not noted. {engine.Wanted()}: ";
-    }
+    private string Note(string line) =>
+        lines.Say(engine.Note.Add(line)) ? $"{QuestionText.Prompt(engine)} " : $"Not noted. {engine.Wanted()}: ";
 
     private void Help()
     {

@@ -52,18 +52,12 @@ internal sealed class MeasureDialogue(AidMeasuring measuring, SpeechLines lines,
                 lines.Lines(measuring.Count == 0 ? ["Nothing was measured yet."] : measuring.Summary());
                 return false;
             case "back":
-                lines.Line(measuring.Back() ? "Going back." : "This is the first question.");
+                lines.WentBack(measuring.Back());
                 return true;
             case "unknown":
-                return Say(measuring.Unknown());
+                return lines.Say(measuring.Unknown());
             default:
-                return Say(measuring.Submit(text));
+                return lines.Say(measuring.Submit(text));
         }
-    }
-
-    private bool Say(ToiletAid.App.Sessions.Reply reply)
-    {
-        lines.Line(reply.Accepted ? reply.Text : $"Error: {reply.Text}");
-        return reply.Accepted;
     }
 }

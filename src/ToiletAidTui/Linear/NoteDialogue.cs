@@ -57,11 +57,7 @@ internal sealed class NoteDialogue(SessionNote note, SpeechLines lines, LineRead
     private void Hint() => lines.Line("Enter alone ends the note. Erase takes the last line away.");
 
     /// <summary>Says what came of it; gives what the next prompt begins with.</summary>
-    private string Say(Reply reply)
-    {
-        lines.Line(reply.Accepted ? reply.Text : $"Error: {reply.Text}");
-        return reply.Accepted ? string.Empty : "Not taken. ";
-    }
+    private string Say(Reply reply) => lines.Say(reply) ? string.Empty : "Not taken. ";
 
     private Reply Erase() => note.Lines.IsEmpty ? new(false, "There is no line to take away.") : note.Change(note.Lines.Length - 1, string.Empty);
 }

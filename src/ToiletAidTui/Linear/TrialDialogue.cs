@@ -1,4 +1,3 @@
-using ToiletAid.App.Sessions;
 using ToiletAid.App.Trials;
 using ToiletAidTui.Host;
 
@@ -54,7 +53,7 @@ internal sealed class TrialDialogue(TrialRecording recording, SpeechLines lines,
             {
                 case "quit":
                     return InterviewEnd.Quit;
-                case "screen" or "\u001boq" when CanSwitch:
+                case "screen" or LinearInterview.F2InSmall when CanSwitch:
                     return InterviewEnd.Switch;
                 case "note" when !new NoteDialogue(recording.Note, lines, input, echoesTyping).Run():
                     return InterviewEnd.InputEnded;
@@ -82,19 +81,13 @@ internal sealed class TrialDialogue(TrialRecording recording, SpeechLines lines,
             case "repeat":
                 return true;
             case var _ when NoteDialogue.OneLine(text) is { } noted:
-                Say(recording.Note.Add(noted));
+                lines.Say(recording.Note.Add(noted));
                 return false;
             case "back":
-                lines.Line(_interview.Back() ? "Going back." : "This is the first question.");
+                lines.WentBack(_interview.Back());
                 return true;
             default:
-                return Say(_interview.Submit(text));
+                return lines.Say(_interview.Submit(text));
         }
-    }
-
-    private bool Say(Reply reply)
-    {
-        lines.Line(reply.Accepted ? reply.Text : $"Error: {reply.Text}");
-        return reply.Accepted;
     }
 }

@@ -33,11 +33,12 @@ internal sealed class AdviceParts(Knowledge knowledge, Advisor advisor, int top)
     internal ImmutableArray<string> Why(Session session, string aid)
     {
         var advice = advisor.Advise(session.Answers);
+        var text = new ExplainText(knowledge);
         bool isFirst = aid == advice.Ranked.FirstOrDefault()?.Plan.Aid.Id;
         return
         [
-            .. advice.Stops.IsEmpty ? ExplainText.Why(advice, aid).Concat(advice.Ranked.Where(r => r.Plan.Aid.Id == aid).SelectMany(Tried)) : advice.Stops.Select(AdviceText.Sentence),
-            .. isFirst || !advice.Stops.IsEmpty ? [] : new ExplainText(knowledge).WhyNot(new Explainer(knowledge, advisor).WhyNot(session.Answers, aid)),
+            .. advice.Stops.IsEmpty ? text.Why(advice, aid) : advice.Stops.Select(AdviceText.Sentence),
+            .. isFirst || !advice.Stops.IsEmpty ? [] : text.WhyNot(new Explainer(knowledge, advisor).WhyNot(session.Answers, aid)),
         ];
     }
 

@@ -1,6 +1,7 @@
 using Microsoft.Extensions.Configuration;
 using Microsoft.Extensions.Configuration.Memory;
 using ToiletAid.App.Files;
+using ToiletAid.App.Store;
 
 namespace ToiletAidTui.Settings;
 
@@ -109,14 +110,6 @@ internal sealed class SettingsReader(Func<string, string?> environment, string m
         ? Path.Combine(Environment.GetFolderPath(Environment.SpecialFolder.CommonApplicationData), "toiletaid", "settings.json")
         : "/etc/toiletaid/settings.json";
 
-    private static string UserFile(Func<string, string?> environment)
-    {
-        string folder = OperatingSystem.IsWindows()
-            ? Environment.GetFolderPath(Environment.SpecialFolder.ApplicationData)
-            : environment("XDG_CONFIG_HOME") is { Length: > 0 } own ? own
-            : environment("HOME") is { Length: > 0 } home ? Path.Combine(home, ".config") : string.Empty;
-
-        // A path that is not absolute would lie in the current folder.
-        return Path.IsPathFullyQualified(folder) ? Path.Combine(folder, "toiletaid", "settings.json") : string.Empty;
-    }
+    private static string UserFile(Func<string, string?> environment) =>
+        OwnFolder.Settings(environment) is { Length: > 0 } folder ? Path.Combine(folder, "settings.json") : string.Empty;
 }

@@ -24,7 +24,7 @@ internal sealed class UserSettings(string path)
 
         if (path.Length == 0)
         {
-            return "This account has no home folder to keep settings in.";
+            return "This account has no folder to keep settings in.";
         }
 
         try

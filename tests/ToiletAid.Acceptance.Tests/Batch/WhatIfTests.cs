@@ -97,7 +97,7 @@ public sealed class WhatIfTests
         XNamespace ns = "http://www.w3.org/2000/svg";
         Assert.Equal(string.Join(' ', text.TrimEnd('\n').Split('\n').Skip(1)), svg.Element(ns + "desc")!.Value);
         Assert.Equal("img", svg.Attribute("role")!.Value);
-        Assert.Equal(2 * text.Split('\n').Count(l => l.Contains(" is first for ", StringComparison.Ordinal) && l.EndsWith("after.", StringComparison.Ordinal)), svg.Elements(ns + "rect").Count());
+        Assert.Equal(2 * text.Split('\n').Count(l => l.Contains(" is first for ", StringComparison.Ordinal) && l.EndsWith("after.", StringComparison.Ordinal)), svg.Element(ns + "g")!.Elements(ns + "rect").Count());
     }
 
     [Fact]

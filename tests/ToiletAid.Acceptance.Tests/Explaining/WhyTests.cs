@@ -33,6 +33,16 @@ public sealed class WhyTests
         Assert.Contains("Powered wash-and-dry seat is ruled out.\nThere is no protected socket near the toilet.\nFixtures may not be changed here.\n", output, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData]
+    [InlineData("--aid", "by-hand")]
+    public void A_red_flag_is_said_whatever_is_asked(params string[] options)
+    {
+        string output = Cli.Run("", ["why", DemoPeople.File("w-701-red-flag"), .. options]).Output;
+
+        Assert.StartsWith("Stop. Nothing is ranked.\n", output, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void An_aid_that_is_not_there_is_told()
     {

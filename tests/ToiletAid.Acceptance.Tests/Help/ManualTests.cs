@@ -1,6 +1,7 @@
 using ToiletAid.Acceptance.Tests.Terminals;
 using ToiletAidTui.Commands;
 using ToiletAidTui.Commands.Help;
+using ToiletAidTui.Host;
 
 namespace ToiletAid.Acceptance.Tests.Help;
 

@@ -1,4 +1,5 @@
 using System.Text.Json;
+using System.Text.Json.Nodes;
 using ToiletAid.TestKit;
 
 namespace ToiletAid.Acceptance.Tests.Ranking;
@@ -65,6 +66,22 @@ public sealed class RankOutputTests
     [Fact]
     public void A_rerun_gives_the_same_bytes() =>
         Assert.Equal(Cli.Run("", "rank", DemoPeople.Folder, "--format", "json").Output, Cli.Run("", "rank", DemoPeople.Folder, "--format", "json").Output);
+
+    [Fact]
+    public void An_answer_that_the_joints_contradict_is_told_with_its_question()
+    {
+        // A hand at the waist behind with a shoulder that neither extends nor turns inward: the two cannot both be so.
+        using var folder = new TempFolder();
+        var profile = JsonNode.Parse(File.ReadAllText(DemoPeople.File("k-014-stiff-shoulder")))!;
+        var session = profile["sessions"]![0]!;
+        session["depth"] = "measured";
+        session["answers"]!["reach-behind"] = JsonNode.Parse("""{"value":"waist-or-above","how":"observed"}""");
+        session["answers"]!["joints"] = JsonNode.Parse("""{"value":{"shoulder-extension":0,"internal-rotation":0},"how":"measured","unit":"deg"}""");
+
+        string output = Cli.Run("", "rank", folder.File("k.json", profile.ToJsonString())).Output;
+
+        Assert.Contains("What is the highest point the hand gets to behind? This answer is better than the measured joints allow. Ask or measure again.\n", output, StringComparison.Ordinal);
+    }
 
     [Fact]
     public void A_red_flag_stops_the_ranking_and_says_whom_to_call()

@@ -75,6 +75,22 @@ public sealed class StockOverlayTests
     }
 
     [Fact]
+    public void Paper_that_is_not_folded_is_not_told_to_be_folded()
+    {
+        using var folder = new TempFolder();
+        var file = JsonNode.Parse(Cli.Run("", "aids", "--format", "json").Output)!;
+        foreach (var aid in file["aids"]!.AsArray().Where(a => (string?)a!["paper"]?["hold"] == "wrap"))
+        {
+            aid!["paper"]!["folds"] = 0;
+        }
+
+        string output = Cli.Run("", ["rank", .. Two, "--format", "json", "--top", "99", "--aids", folder.File("stock.json", file.ToJsonString())]).Output;
+
+        Assert.Contains("Take 8 sheets in one strip, ", output, StringComparison.Ordinal);
+        Assert.DoesNotContain("not at all", output, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Every_command_that_advises_on_a_profile_takes_the_stock()
     {
         using var folder = new TempFolder();

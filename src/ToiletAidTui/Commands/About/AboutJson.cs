@@ -1,7 +1,6 @@
-using System.Text;
 using System.Text.Json;
+using ToiletAid.App.Files;
 using ToiletAid.App.Origins;
-using ToiletAid.App.Wording;
 using ToiletAid.Core.Evidence;
 using ToiletAid.Core.Person;
 
@@ -12,8 +11,7 @@ internal static class AboutJson
 {
     internal static void Write(TextWriter output, AboutFacts facts)
     {
-        using var buffer = new MemoryStream();
-        using (var json = new Utf8JsonWriter(buffer, AdviceJson.Indented))
+        output.WriteLine(JsonText.Of(JsonText.Indented, json =>
         {
             json.WriteStartObject();
             json.WriteString("version", facts.Version);
@@ -37,9 +35,7 @@ internal static class AboutJson
             Sources(json, facts.Numbers);
             Libraries(json, facts);
             json.WriteEndObject();
-        }
-
-        output.WriteLine(Encoding.UTF8.GetString(buffer.GetBuffer(), 0, (int)buffer.Length));
+        }));
     }
 
     private static void Count(Utf8JsonWriter json, IReadOnlyCollection<DataNumber> numbers)

@@ -1,10 +1,7 @@
 using System.CommandLine;
 using System.CommandLine.Completions;
-using System.Text;
-using System.Text.Json;
 using ToiletAid.App.Calculators;
 using ToiletAid.App.Files;
-using ToiletAid.App.Wording;
 using ToiletAid.Core.Person;
 using ToiletAidTui.Host;
 
@@ -75,12 +72,6 @@ internal static class CalculatorDefinition
             return;
         }
 
-        using var buffer = new MemoryStream();
-        using (var json = new Utf8JsonWriter(buffer, AdviceJson.Indented))
-        {
-            calculation.Write(json);
-        }
-
-        terminal.Output.Write(Encoding.UTF8.GetString(buffer.GetBuffer(), 0, (int)buffer.Length) + "\n");
+        terminal.Output.Write(JsonText.Of(JsonText.Indented, json => calculation.Write(json)) + "\n");
     }
 }

@@ -36,7 +36,7 @@ internal static class ReachCommand
             ("reach-front", "How far between the thighs: not-past-mid-thigh, groin, past-the-groin."),
             ("precautions", "Precautions in force, with commas between them, or none."),
             .. Joints.Select(j => (j, $"Range of {j.Replace('-', ' ')}, degrees.")),
-            ("approach", "behind, front or side; all when left out."),
+            ("approach", "behind, front or side. All when left out."),
             ("picture", "File such as reach.svg to draw the shortest way in."),
             ("draws", "Plausible persons drawn for the band, 0 to 4096. 500 when left out."),
         ],

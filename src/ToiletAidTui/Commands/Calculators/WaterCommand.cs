@@ -16,7 +16,7 @@ internal static class WaterCommand
         "water",
         "Spray time, weight when full, and how to mix warm water that is never above the limit.",
         [
-            ("aid", "Id of a washing aid; gives reservoir, flow and weight unless they are given too."),
+            ("aid", "Id of a washing aid. It gives reservoir, flow and weight unless they are given too."),
             ("reservoir", "Reservoir, such as \"180 ml\"."),
             ("flow", "Flow, such as \"4 ml/s\"."),
             ("per-clean", "Water for one clean, such as \"160 ml\"."),

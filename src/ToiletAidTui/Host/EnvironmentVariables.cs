@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
+using ToiletAid.App.Store;
 
-namespace ToiletAidTui.Commands.Help;
+namespace ToiletAidTui.Host;
 
 /// <summary>The variables of the environment that change what the program does.</summary>
 internal static class EnvironmentVariables
@@ -9,8 +10,8 @@ internal static class EnvironmentVariables
     internal const string Accessible = "ACCESSIBLE";
     internal const string Terminal = "TERM";
     internal const string NoColour = "NO_COLOR";
-    internal const string DataHome = "XDG_DATA_HOME";
-    internal const string ConfigHome = "XDG_CONFIG_HOME";
+    internal const string DataHome = OwnFolder.DataVariable;
+    internal const string ConfigHome = OwnFolder.SettingsVariable;
 
     internal static readonly ImmutableArray<(string Name, string Meaning)> All =
     [

@@ -1,0 +1,48 @@
+using System.Text;
+using System.Text.Encodings.Web;
+using System.Text.Json;
+
+namespace ToiletAid.App.Files;
+
+/// <summary>JSON as the program writes it.</summary>
+public static class JsonText
+{
+    /// <summary>On one line.</summary>
+    /// <remarks>It is read by people and by JSON readers, never put into a web page, so letters stay letters.</remarks>
+    public static readonly JsonWriterOptions OneLine = new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+
+    /// <summary>On lines, to be read by people too, with the same line ends on every system.</summary>
+    public static readonly JsonWriterOptions Indented = OneLine with { Indented = true, NewLine = "\n" };
+
+    /// <summary>What is written, as text without a line end behind it.</summary>
+    /// <param name="options">How it is written.</param>
+    /// <param name="write">Writes it.</param>
+    public static string Of(JsonWriterOptions options, Action<Utf8JsonWriter> write)
+    {
+        ArgumentNullException.ThrowIfNull(write);
+        using var buffer = new MemoryStream();
+        using (var json = new Utf8JsonWriter(buffer, options))
+        {
+            write(json);
+        }
+
+        return Encoding.UTF8.GetString(buffer.GetBuffer(), 0, (int)buffer.Length);
+    }
+
+    /// <summary>Writes an array of texts.</summary>
+    /// <param name="json">Where it goes.</param>
+    /// <param name="name">The member that holds it.</param>
+    /// <param name="items">The texts, in order.</param>
+    public static void WriteStrings(this Utf8JsonWriter json, string name, IEnumerable<string> items)
+    {
+        ArgumentNullException.ThrowIfNull(json);
+        ArgumentNullException.ThrowIfNull(items);
+        json.WriteStartArray(name);
+        foreach (string item in items)
+        {
+            json.WriteStringValue(item);
+        }
+
+        json.WriteEndArray();
+    }
+}
