@@ -137,11 +137,16 @@ public sealed class InterviewEngine
         return true;
     }
 
-    /// <summary>Asks nothing more.</summary>
-    public void Finish()
+    /// <summary>True when the person asked for the result before all was asked.</summary>
+    public bool IsEndedEarly => _finished;
+
+    /// <summary>Asks nothing more but the questions on safety that are open; each of them takes an answer that it is not known.</summary>
+    /// <returns>Why something is still asked; empty when nothing is.</returns>
+    public string Finish()
     {
         _finished = true;
-        _question = null;
+        Move();
+        return _question is null ? string.Empty : "Questions on safety are never skipped.";
     }
 
     /// <summary>What has to be typed, short enough for the line with the cursor.</summary>
@@ -224,7 +229,12 @@ public sealed class InterviewEngine
 
     private void Move()
     {
-        var open = _finished ? [] : _open(Answers);
+        var open = _open(Answers);
+        if (_finished)
+        {
+            open = [.. open.Where(q => q.Safety)];
+        }
+
         Total = _asked.Count + open.Length;
         if (open.IsEmpty)
         {

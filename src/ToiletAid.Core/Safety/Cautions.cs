@@ -12,6 +12,8 @@ internal static class Cautions
 {
     internal static readonly ImmutableArray<RuleCheck> All =
     [
+        new("signs-not-known", c => RuleOutcome.If(!c.Known.Knows("red-flags"))),
+        new("precautions-not-known", c => RuleOutcome.If(!c.Known.Knows("precautions"))),
         new("dysreflexia-risk", c => c.Has("precautions", "dysreflexia-risk")),
         new("skin-tear-hard-tip", c => c.Plan.Methods.Any(m => m.Tip == Tip.Hard) ? PoorFeeling(c) : RuleOutcome.No),
         new("scald", Scald),

@@ -58,7 +58,7 @@ internal sealed class Assessment(Terminal terminal, Manner manner, Depth depth, 
         }
         else if (end == InterviewEnd.Done)
         {
-            _lines.Line("No other question can change the result. Result:");
+            _lines.Line(engine.IsEndedEarly ? "The questions were ended early. Result:" : "No other question of this depth can change the result. Result:");
             var known = visit.WithTrials(engine.Answers);
             Advice advice;
             using (terminal.InputIsTerminal ? new WorkNotice(_lines.LineNow, terminal.Clock) : null)

@@ -81,8 +81,10 @@ public sealed class LinearInterview(InterviewEngine engine, SpeechLines lines, L
                 case "unknown":
                     lines.Line(engine.Unknown().Text);
                     return null;
+                case "finish" when engine.Finish() is { Length: > 0 } rest:
+                    lines.Line(rest);
+                    return null;
                 case "finish":
-                    engine.Finish();
                     return InterviewEnd.Done;
                 case "screen" or F2InSmall when CanSwitch:
                     return InterviewEnd.Switch;
@@ -122,6 +124,6 @@ public sealed class LinearInterview(InterviewEngine engine, SpeechLines lines, L
     {
         lines.Lines(QuestionText.Help(engine.Current!.Question));
         lines.Line($"Other words: back, repeat, list, note, unknown, finish, quit{(CanSwitch ? ", screen for full screen" : string.Empty)}.");
-        lines.Line("List reads the answers so far. Note takes a free note. Finish asks nothing more and gives the result. Quit ends without one.");
+        lines.Line("List reads the answers so far. Note takes a free note. Finish asks only what is open on safety and gives the result. Quit ends without one.");
     }
 }

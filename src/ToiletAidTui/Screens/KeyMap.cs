@@ -21,7 +21,7 @@ internal sealed class KeyMap
         new(Act.Unknown, "unknown", "Not known", ["Ctrl+U"]),
         new(Act.How, "how", "How the answer was obtained", ["Ctrl+O"]),
         new(Act.Type, "type", "Type the answer", ["Ctrl+T"]),
-        new(Act.Finish, "finish", "Ask no more, give the result", ["Ctrl+R"]),
+        new(Act.Finish, "finish", "Ask only about safety, give the result", ["Ctrl+R"]),
         new(Act.Note, "note", "Write a note", ["Ctrl+K"]),
         new(Act.Trial, "trial", "Record a trial", ["Ctrl+D"]),
         new(Act.Save, "save", "Save", ["Ctrl+S"]),

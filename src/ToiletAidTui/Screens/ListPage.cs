@@ -8,6 +8,8 @@ namespace ToiletAidTui.Screens;
 /// <param name="numbered">True when the list is written out below the text.</param>
 internal sealed class ListPage(string name, string title, IReadOnlyList<string> text, IReadOnlyList<Entry> entries, bool numbered = true) : Page
 {
+    private const string Nothing = "Nothing is chosen. ";
+
     private readonly ListCursor _place = new([.. entries.Select(e => e.Label)]);
     private string _notice = string.Empty;
 
@@ -29,6 +31,7 @@ internal sealed class ListPage(string name, string title, IReadOnlyList<string> 
 
     internal override void Press(Shell shell, KeyPress key)
     {
+        string before = _notice;
         _notice = string.Empty;
         if (_place.Move(key) || key.Act != Act.Enter)
         {
@@ -37,7 +40,7 @@ internal sealed class ListPage(string name, string title, IReadOnlyList<string> 
 
         if (_place.Index < 0)
         {
-            _notice = "Nothing is chosen. ";
+            _notice = before == Nothing ? "Still nothing is chosen. " : Nothing;
             return;
         }
 

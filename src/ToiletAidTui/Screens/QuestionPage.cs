@@ -65,8 +65,7 @@ internal abstract class QuestionPage : Page
                 _how = Hows[(Array.IndexOf(Hows, _how ?? Step.Question.Usually) + 1) % Hows.Length];
                 break;
             case Act.Finish:
-                Visit.Engine.Finish();
-                Next(shell, string.Empty);
+                Next(shell, Visit.Engine.Finish());
                 break;
             case Act.Type when this is not TypedPage:
                 shell.Swap(new TypedPage(Visit, Lines));

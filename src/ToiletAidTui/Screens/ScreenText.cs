@@ -12,7 +12,7 @@ internal sealed record ScreenText(ImmutableArray<string> Lines, ImmutableArray<s
     /// <summary>What is said now.</summary>
     internal static ScreenText Of(Shell shell) => shell.IsHidden
         ? new([.. shell.Lines], [shell.HiddenAnswer], string.Empty, 0)
-        : new([.. shell.Lines], [.. shell.Current.AnswerForms], shell.Current.Error, shell.Current.Caret);
+        : new([.. shell.Lines], [.. shell.Current.AnswerForms], shell.Error, shell.Current.Caret);
 
     /// <summary>Nothing of the visit, while the screens are at work.</summary>
     /// <param name="notice">The answer line.</param>

@@ -7,6 +7,7 @@ internal sealed class Shell(Desk desk)
     private readonly Stack<Page> _pages = new();
     private readonly Curtain _curtain = new(desk.Passphrase);
     private string _warning = string.Empty;
+    private bool _isRefusedAgain;
 
     /// <summary>What the screens work with.</summary>
     internal Desk Desk => desk;
@@ -37,6 +38,10 @@ internal sealed class Shell(Desk desk)
 
     /// <summary>The answer line while the screen is hidden.</summary>
     internal string HiddenAnswer => _curtain.Answer;
+
+    /// <summary>Why the last answer was not taken; empty when it was. Refused twice for the same reason it reads differently, since readers say
+    /// nothing of a row that stays as it is.</summary>
+    internal string Error => _isRefusedAgain ? $"Again. {Current.Error}" : Current.Error;
 
     /// <summary>The lines of the screen with the opening.</summary>
     internal IReadOnlyList<string> Lines => IsHidden ? [_curtain.Line] : Opening.Length > 0 ? [Opening, .. Current.Lines] : Current.Lines;
@@ -128,6 +133,17 @@ internal sealed class Shell(Desk desk)
             return;
         }
 
+        string error = Current.Error;
+        int turn = Turn;
+        Take(key);
+        if (key.Act != Act.Text)
+        {
+            _isRefusedAgain = !_isRefusedAgain && turn == Turn && error.Length > 0 && error == Current.Error;
+        }
+    }
+
+    private void Take(KeyPress key)
+    {
         switch (key.Act)
         {
             case Act.Help when Current.Name != CommonPages.HelpName:

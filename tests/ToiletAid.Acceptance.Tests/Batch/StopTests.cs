@@ -4,7 +4,7 @@ namespace ToiletAid.Acceptance.Tests.Batch;
 
 public sealed class StopTests
 {
-    [Theory]
+    [Theory(Timeout = 120_000)]
     [InlineData("INT", 130)]
     [InlineData("TERM", 143)]
     public async Task A_signal_finishes_what_is_under_way_and_says_how_to_go_on(string signal, int code)

@@ -7,7 +7,7 @@ namespace ToiletAid.Acceptance.Tests.Linear;
 
 public sealed class LinearInterviewTests
 {
-    private const string Quick = "none\nnone\n2\n2\n1\n2\nfinish\n";
+    private const string Quick = "none\nnone\n2\n2\n1\n2\nfinish\nunknown\nunknown\n";
 
     [Fact]
     public void A_piped_quick_interview_reads_as_approved() =>
@@ -20,9 +20,34 @@ public sealed class LinearInterviewTests
         string byNumber = folder.File("a.json"), byName = folder.File("b.json");
 
         Assert.Equal(0, Cli.Run(Quick, "assess", "--linear", "--save", byNumber, "--person", "K-014").Code);
-        Assert.Equal(0, Cli.Run("none\nnone\nouter buttock\nGROIN\nforward\nwhole hand\nfinish\n", "assess", "--linear", "--save", byName, "--person", "K-014").Code);
+        Assert.Equal(0, Cli.Run("none\nnone\nouter buttock\nGROIN\nforward\nwhole hand\nfinish\nunknown\nunknown\n", "assess", "--linear", "--save", byName, "--person", "K-014").Code);
 
         Assert.Equal(File.ReadAllText(byNumber), File.ReadAllText(byName));
+    }
+
+    [Fact]
+    public void Who_asks_for_the_result_at_once_is_still_asked_about_safety_and_told_what_is_not_known()
+    {
+        string said = Cli.Run("finish\nunknown\nfinish\nunknown\nunknown\nunknown\n", "assess", "--linear").Output;
+
+        string[] asked = [.. said.Split('\n').Where(l => l.StartsWith("Question ", StringComparison.Ordinal)).Select(l => l[(l.IndexOf('.', StringComparison.Ordinal) + 2)..])];
+        Assert.Equal(
+            BuiltIn.Questions().All.Where(q => q.Safety && q.Depths.Contains(Depth.Quick)).Select(q => q.Prompt),
+            asked.Distinct());
+        Assert.Contains("The questions were ended early. Result:", said, StringComparison.Ordinal);
+        Assert.Contains("It is not known whether there is a sign that needs a doctor today.", said, StringComparison.Ordinal);
+        Assert.Contains("It is not known which precautions hold.", said, StringComparison.Ordinal);
+        string answered = Cli.Run(Quick, "assess", "--linear").Output;
+        Assert.DoesNotContain("It is not known wh", answered, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_sign_told_after_the_person_asked_for_the_result_stops_everything()
+    {
+        string said = Cli.Run("finish\n2\n", "assess", "--linear").Output;
+
+        Assert.Contains("Stop. Nothing is ranked.", said, StringComparison.Ordinal);
+        Assert.DoesNotContain("Place 1.", said, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -85,7 +110,7 @@ public sealed class LinearInterviewTests
         using var folder = new TempFolder();
         string path = folder.File("a.json");
 
-        Cli.Run("none\nnone\n2 reported\nfinish\n", "assess", "--linear", "--save", path, "--person", "K-014");
+        Cli.Run("none\nnone\n2 reported\nfinish\nunknown\nunknown\n", "assess", "--linear", "--save", path, "--person", "K-014");
 
         Assert.Contains("\"reach-behind\": {\n          \"value\": \"outer-buttock\",\n          \"how\": \"reported\"", File.ReadAllText(path), StringComparison.Ordinal);
     }

@@ -31,7 +31,7 @@ public sealed class LinearAloudTests
     [Fact]
     public void No_line_of_a_result_is_a_table()
     {
-        string output = Cli.Run("none\nnone\nfinish\n", "assess", "--linear").Output;
+        string output = Cli.Run("none\nnone\nfinish\nunknown\nunknown\n", "assess", "--linear").Output;
         Assert.All(output.Split('\n'), line => Assert.DoesNotMatch(@"\t|\||   ", line));
     }
 
