@@ -32,7 +32,7 @@ public sealed class AdviceText(Knowledge knowledge)
 
         return
         [
-            .. advice.Ranked.IsEmpty ? ["No plan can be offered on these answers."] : Shortlist(advice, known, top),
+            .. advice.Ranked.IsEmpty ? ["No plan can be offered on these answers.", "Until one can, somebody has to help with the cleaning."] : Shortlist(advice, known, top),
             .. RuledOut(advice),
             .. Contradictions(advice),
             Limits,

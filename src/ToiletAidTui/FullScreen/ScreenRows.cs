@@ -61,7 +61,7 @@ internal sealed class ScreenRows
             room = Math.Max(room - 1, 1);
             parts = (text.Length + room - 1) / room;
             part = Math.Clamp(part, 0, parts - 1);
-            string more = $"Part {part + 1} of {parts}. {(part + 1 < parts ? "Page Down for more." : "Page Up for the part before.")}";
+            string more = $"Part {part + 1} of {parts}. {(part + 1 < parts ? "Page Down." : "Page Up.")}";
             text = [.. text.Skip(part * room).Take(room), .. Wrap(more, longest).Take(1)];
         }
 

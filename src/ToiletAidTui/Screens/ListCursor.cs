@@ -11,6 +11,9 @@ internal sealed class ListCursor(IReadOnlyList<string> labels)
     /// <summary>The entry, from 0; -1 before any was reached.</summary>
     internal int Index { get; set; } = -1;
 
+    /// <summary>True right after a digit: who typed the number need not hear out of how many it is.</summary>
+    internal bool IsByNumber => _typed > 0;
+
     /// <summary>True right after a digit, while another one makes it a longer number.</summary>
     internal bool Continues => _typed > 0 && _typed * 10 <= labels.Count;
 
