@@ -1,5 +1,6 @@
 using System.Globalization;
 using Humanizer;
+using ToiletAid.Core.Person;
 using ToiletAid.Core.Quantities;
 using ToiletAid.Core.Safety;
 
@@ -44,6 +45,7 @@ public static class SlotText
     private static string Say(Slot slot) => slot switch
     {
         { Name: "operation", Word: { } word } => Operation(word),
+        { Name: "approach", Word: { } word } => PlanText.Way(Words.Find<Approach>(word)!.Value),
         { Word: { } word } => word,
         { Name: "share" } => OfHundred(slot.Si),
         { Dimension: Dimension.Length } => Centimetres(slot.Si),

@@ -16,7 +16,7 @@ public sealed record Advice
     /// <summary>Methods of which no plan can be offered.</summary>
     public required ImmutableArray<RuledOutAid> RuledOut { get; init; }
 
-    /// <summary>Weights of the criteria that the ranking used, in the order of the criteria; they add up to 1.</summary>
+    /// <summary>Mean of the weights that the priorities allow, in the order of the criteria; they add up to 1. Expected values rest on it.</summary>
     public required ImmutableArray<double> Weights { get; init; }
 
     /// <summary>True when the person stated an order of priorities.</summary>

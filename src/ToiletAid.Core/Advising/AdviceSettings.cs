@@ -13,7 +13,9 @@ public sealed record AdviceSettings
     /// result is then computed with all of them.</summary>
     public static AdviceSettings WhileAsking { get; } = new() { ValueDraws = Advisor.AskingDraws };
 
-    /// <summary>Weightings drawn. With 9,604 a share is within one in a hundred, 95 times of 100 (Tervonen and Lahdelma 2007).</summary>
+    /// <summary>Weightings drawn, 1 or more. 9,604 keep a share of the weightings within one in a hundred, 95 times of 100 (Tervonen and Lahdelma 2007,
+    /// the bound from memory). A share over persons too rests on <see cref="ValueDraws"/> and is less sure: see
+    /// <see cref="Ranking.AcceptabilityResult.FirstRankHalfWidths"/>.</summary>
     public int WeightDraws { get; init; } = 9604;
 
     /// <summary>Reaches that are kept, about 70 kB each with 64 persons, 1 or more: as many as one person's what-ifs need, or many where many

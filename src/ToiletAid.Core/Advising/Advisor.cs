@@ -15,10 +15,10 @@ public sealed class Advisor
     /// <summary>Persons drawn for the ranking.</summary>
     internal int ValueDraws => _settings.ValueDraws;
 
-    /// <summary>Persons drawn for a what-if: enough for a share in steps of about three in a hundred.</summary>
+    /// <summary>Persons drawn for a what-if: enough for a share in steps of about three in a hundred. Decision: what it finds is ranked in full before it is said.</summary>
     internal const int WhatIfDraws = 32;
 
-    /// <summary>Persons drawn while questions are asked: enough for a share in steps of five in a hundred.</summary>
+    /// <summary>Persons drawn while questions are asked: enough for a share in steps of five in a hundred. Decision, for speed: only which question comes next hangs on it.</summary>
     internal const int AskingDraws = 20;
 
     private readonly Knowledge _knowledge;
@@ -46,9 +46,12 @@ public sealed class Advisor
 
     /// <summary>An advisor with another catalogue and other prices, which shares the reaches of this one: they hang on the person alone. Both
     /// serve one thread.</summary>
+    /// <param name="catalogue">Kinds of aid and add-ons.</param>
+    /// <param name="prices">What supplies cost.</param>
     public Advisor WithStock(AidCatalogue catalogue, Prices prices) => new(_knowledge with { Catalogue = catalogue, Prices = prices }, _settings, _reach);
 
-    /// <summary>Advice on these answers.</summary>
+    /// <summary>Advice on these answers: red flags alone where there is one, else the plans in order.</summary>
+    /// <param name="known">Answers as given, nothing assumed, and trials.</param>
     /// <exception cref="ArgumentException">Stature or mass lie outside what the body model takes.</exception>
     public Advice Advise(Answers known)
     {
@@ -178,7 +181,7 @@ public sealed class Advisor
     {
         double gain = _knowledge.Evidence.Value("plans.add-on-gain");
         Plan[] plans = [.. space.Of(aid)];
-        double[] values = [.. plans.Select(plan => Dot(appraiser.Values(plan, appraiser.Middle), weights.Centroid) - (gain * plan.AddOns.Count(a => a.OnlyHelps)))];
+        double[] values = [.. plans.Select(plan => ExpectedValues.WeightedSum(appraiser.Values(plan, appraiser.Middle), weights.Centroid) - (gain * plan.AddOns.Count(a => a.OnlyHelps)))];
         int[] order = [.. Enumerable.Range(0, plans.Length)];
 
         // Keys are made only where values are equal, and once.
@@ -186,16 +189,5 @@ public sealed class Advisor
         string Key(int i) => keys[i] ??= plans[i].Key;
         Array.Sort(order, (a, b) => values[b].CompareTo(values[a]) is not 0 and var by ? by : string.CompareOrdinal(Key(a), Key(b)));
         return order.Select(i => plans[i]);
-    }
-
-    internal static double Dot(double[] values, ReadOnlySpan<double> weights)
-    {
-        double sum = 0;
-        for (int i = 0; i < values.Length; i++)
-        {
-            sum += values[i] * weights[i];
-        }
-
-        return sum;
     }
 }

@@ -13,8 +13,6 @@ internal sealed class PlanRanking(Knowledge knowledge, AdviceSettings settings, 
 {
     internal const ulong StrengthStream = 0x4752_4950;
 
-    private static readonly int Criteria = Enum.GetValues<Criterion>().Length;
-
     /// <summary>The plan that <see cref="Rank"/> puts first, without the sampling of weightings.</summary>
     internal Plan First(List<Offer> offers) => offers[Order(offers, Expected(offers)).First()].Plan;
 
@@ -27,7 +25,7 @@ internal sealed class PlanRanking(Knowledge knowledge, AdviceSettings settings, 
         double[] expected = ExpectedValues.Of(values, weights.Set);
         double[] means = values.Means();
         var acceptability = Acceptability.Of(values, weights);
-        double[] ofWeightings = FirstRank.Shares(CriterionValues.Of(offers.Count, Criteria, 1, means), weights);
+        double[] ofWeightings = FirstRank.Shares(CriterionValues.Of(offers.Count, Criteria.Count, 1, means), weights);
         double[] usable = [.. Enumerable.Range(0, offers.Count).Select(values.WorthShare)];
         int[] order = [.. Order(offers, expected)];
         var ranked = ImmutableArray.CreateBuilder<RankedPlan>(offers.Count);
@@ -69,7 +67,7 @@ internal sealed class PlanRanking(Knowledge knowledge, AdviceSettings settings, 
     /// <summary>Values of every plan for every drawn person; a plan that one of them cannot use is worth nothing to them.</summary>
     private CriterionValues Draw(List<Offer> offers)
     {
-        var values = new CriterionValues(offers.Count, Criteria, settings.ValueDraws);
+        var values = new CriterionValues(offers.Count, Criteria.Count, settings.ValueDraws);
         var strength = new RandomDraws(settings.Seed, StrengthStream);
         for (int draw = 0; draw < settings.ValueDraws; draw++)
         {
@@ -83,7 +81,7 @@ internal sealed class PlanRanking(Knowledge knowledge, AdviceSettings settings, 
                 }
 
                 double[] plan = appraiser.Values(offers[i].Plan, world);
-                for (int c = 0; c < Criteria; c++)
+                for (int c = 0; c < Criteria.Count; c++)
                 {
                     values[draw, i, c] = plan[c];
                 }
@@ -134,15 +132,15 @@ internal sealed class PlanRanking(Knowledge knowledge, AdviceSettings settings, 
         var lead = LeadContributions.Of(values, weights.Set, one, other);
         return
         [
-            .. Enumerable.Range(0, Criteria)
+            .. Enumerable.Range(0, Criteria.Count)
                 .Select(c => new Reason((Criterion)c, lead.ByCriterion[c], Where(one, c), Where(other, c)))
                 .OrderByDescending(r => r.Contribution),
         ];
 
-        double Where(int plan, int criterion) => usable[plan] == 0 ? 0 : means[(plan * Criteria) + criterion] / usable[plan];
+        double Where(int plan, int criterion) => usable[plan] == 0 ? 0 : means[(plan * Criteria.Count) + criterion] / usable[plan];
     }
 
-    private static ReadOnlySpan<double> Mean(double[] means, int plan) => means.AsSpan(plan * Criteria, Criteria);
+    private static ReadOnlySpan<double> Mean(double[] means, int plan) => means.AsSpan(plan * Criteria.Count, Criteria.Count);
 
     /// <summary>A better-placed plan that beats this one whatever the weights, or null.</summary>
     private int? BeatenBy(double[] means, int[] order, int rank)

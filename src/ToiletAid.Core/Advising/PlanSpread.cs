@@ -14,14 +14,13 @@ internal static class PlanSpread
         // Where the person no longer takes the posture of the trial, it is seen in one that they take: its spread matters, and not its reach.
         var postures = PlanSpace.Postures(appraiser.Known);
         plan = postures.Contains(plan.Posture) ? plan : plan with { Posture = postures[0] };
-        int criteria = Enum.GetValues<Criterion>().Length;
-        double[] sums = new double[criteria], squares = new double[criteria];
+        double[] sums = new double[Criteria.Count], squares = new double[Criteria.Count];
         var strength = new RandomDraws(seed, PlanRanking.StrengthStream);
         for (int draw = 0; draw < draws; draw++)
         {
             var filled = Assumptions.Draw(knowledge.Questions, appraiser.Known, seed, draw);
             double[] values = appraiser.Predicted(plan, appraiser.MakeWorld(filled, strength.NextUniform(), draw));
-            for (int c = 0; c < criteria; c++)
+            for (int c = 0; c < Criteria.Count; c++)
             {
                 sums[c] += values[c];
                 squares[c] += values[c] * values[c];

@@ -40,6 +40,9 @@ public sealed record Aid
     /// <summary>Mass ready for use without water, kg; 0 when nothing is held.</summary>
     public required Sourced Mass { get; init; }
 
+    /// <summary>Mass with a full reservoir, kg; <see cref="Mass"/> where there is none.</summary>
+    public double FullKilograms => Mass.Value + (WaterUse.Density * (Water?.Reservoir?.Value ?? 0));
+
     /// <summary>Greatest length when folded or taken apart, m; null when it stays at the toilet.</summary>
     public Sourced? FoldedLength { get; init; }
 

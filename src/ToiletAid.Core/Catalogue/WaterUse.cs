@@ -5,6 +5,9 @@ namespace ToiletAid.Core.Catalogue;
 /// <summary>The water that an aid uses.</summary>
 public sealed record WaterUse
 {
+    /// <summary>Mass of a cubic metre of water, kg: water is never heavier, so that what is held is not called lighter than it is.</summary>
+    internal const double Density = 1000;
+
     /// <summary>Reservoir, m³; null when fed from the mains.</summary>
     public Sourced? Reservoir { get; init; }
 

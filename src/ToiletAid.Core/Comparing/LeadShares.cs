@@ -12,10 +12,12 @@ namespace ToiletAid.Core.Comparing;
 /// own. Up to <see cref="MostExact"/> movers every order counts, and above that orders are sampled.</remarks>
 internal static class LeadShares
 {
-    /// <summary>1,024 mixtures.</summary>
+    /// <summary>1,024 mixtures, each of which is ranked. Decision: one mover more would double the work.</summary>
     internal const int MostExact = 10;
 
+    /// <summary>Orders drawn, each used forwards and backwards. Decision: the shares add up to the change whatever their number.</summary>
     private const int SampledOrders = 100;
+
     private const ulong Seed = 0x4C45_4144;
 
     internal static LeadChange Of(Knowledge knowledge, Advisor advisor, Answers from, Answers to, ImmutableArray<string> changed, Aid one, Aid other)

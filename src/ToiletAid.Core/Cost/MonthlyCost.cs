@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using ToiletAid.Core.Catalogue;
 using ToiletAid.Core.Evidence;
+using ToiletAid.Core.Quantities;
 
 namespace ToiletAid.Core.Cost;
 
@@ -8,8 +9,6 @@ namespace ToiletAid.Core.Cost;
 /// <param name="Parts">Parts that are not nought, in the order of their kind.</param>
 public sealed record MonthlyCost(ImmutableArray<CostPart> Parts)
 {
-    private const double MonthsInYear = 12;
-
     /// <summary>Most plausible sum.</summary>
     public double Total => Parts.Sum(p => p.Value);
 
@@ -49,7 +48,7 @@ public sealed record MonthlyCost(ImmutableArray<CostPart> Parts)
         return new([.. parts.ToArray().Where(p => p.High > 0)]);
     }
 
-    /// <summary>Both together: a method and the companion that follows it.</summary>
+    /// <summary>Both together: a method and the companion that follows it. A kind of cost that both have is one part.</summary>
     public static MonthlyCost operator +(MonthlyCost first, MonthlyCost second) =>
         new([.. first.Parts.Concat(second.Parts).GroupBy(p => p.Kind).OrderBy(g => g.Key).Select(g => g.Aggregate(Sum))]);
 
@@ -63,9 +62,9 @@ public sealed record MonthlyCost(ImmutableArray<CostPart> Parts)
         var (price, life) = (upkeep.Price, upkeep.LifeYears);
         return new(
             CostKind.Purchase,
-            price.Value / (life.Value * MonthsInYear),
-            price.Low / (life.High * MonthsInYear),
-            price.High / (life.Low * MonthsInYear),
+            price.Value / (life.Value * Calendar.MonthsInYear),
+            price.Low / (life.High * Calendar.MonthsInYear),
+            price.High / (life.Low * Calendar.MonthsInYear),
             price.Basis == Basis.Estimate && price.High > 0);
     }
 

@@ -1,5 +1,6 @@
 using ToiletAid.Core.Catalogue;
 using ToiletAid.Core.Paper;
+using ToiletAid.Core.Quantities;
 
 namespace ToiletAid.Core.Cost;
 
@@ -9,8 +10,6 @@ namespace ToiletAid.Core.Cost;
 /// <param name="WaterCubicMetres">Water, m³.</param>
 public sealed record MonthlyUse(double Rolls, double Wipes, double WaterCubicMetres)
 {
-    private const double DaysInMonth = 365.25 / 12;
-
     /// <summary>What one aid uses up.</summary>
     /// <param name="aid">The aid.</param>
     /// <param name="paper">Its paper; null when it takes none.</param>
@@ -24,7 +23,7 @@ public sealed record MonthlyUse(double Rolls, double Wipes, double WaterCubicMet
             throw new ArgumentOutOfRangeException(nameof(cleansPerDay), cleansPerDay, "not 0 or more");
         }
 
-        double cleans = cleansPerDay * DaysInMonth;
+        double cleans = cleansPerDay * Calendar.DaysInMonth;
         bool takesWipes = aid.Method == MethodKind.Wipe && aid.Paper is null;
         int passes = takesWipes ? aid.Operations.Where(o => o.Kind == OperationKind.Clean).Sum(o => o.Repetitions) : 0;
         return new(paper?.RollsPerMonth ?? 0, passes * cleans, (aid.Water?.PerClean.Value ?? 0) * cleans);

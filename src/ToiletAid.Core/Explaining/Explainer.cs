@@ -9,7 +9,8 @@ namespace ToiletAid.Core.Explaining;
 /// <param name="advisor">Ranks.</param>
 public sealed class Explainer(Knowledge knowledge, Advisor advisor)
 {
-    /// <summary>Of all single changes, so many that bring a plan nearest to the first place are tried together with every other.</summary>
+    /// <summary>Of all single changes, so many that bring a plan nearest to the first place are tried together with every other. Decision: what is lost is a pair
+    /// of which neither half helps much alone, and what is saved grows with the square of the changes.</summary>
     private const int Beam = 6;
 
     private readonly QuickRanking _quick = new(advisor);

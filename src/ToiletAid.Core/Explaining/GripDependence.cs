@@ -5,8 +5,8 @@ using ToiletAid.Core.Plans;
 namespace ToiletAid.Core.Explaining;
 
 /// <summary>How much the first place hangs on a grip that was not measured.</summary>
-/// <param name="WeakNewtons">Grip that a tenth of such people do not exceed, N; the share stands at grip.weak-share.</param>
-/// <param name="StrongNewtons">Grip that nine tenths of such people do not exceed, N; the share stands at grip.strong-share.</param>
+/// <param name="WeakNewtons">Grip, N, that the share grip.weak-share of such people do not exceed.</param>
+/// <param name="StrongNewtons">Grip, N, that the share grip.strong-share of such people do not exceed.</param>
 /// <param name="WithWeak">First plan of a hand with the weak grip; null when none can be offered.</param>
 /// <param name="WithStrong">First plan of a hand with the strong grip; null when none can be offered.</param>
 public sealed record GripDependence(double WeakNewtons, double StrongNewtons, Plan? WithWeak, Plan? WithStrong)

@@ -14,8 +14,14 @@ namespace ToiletAid.Core.Explaining;
 /// <param name="advisor">Ranks.</param>
 public sealed class QuestionPlanner(Knowledge knowledge, Advisor advisor)
 {
+    /// <summary>Best plans whose rules are worth a question: as many as a shortlist gives when nothing else is asked for (decision).</summary>
     private const int PlansLookedAt = 3;
 
+    /// <summary>Weight of an option that nobody is expected to choose: next to nothing, so that questions without expected shares are still judged.</summary>
+    private const double LeastWeight = 1e-6;
+
+    /// <summary>Shares of weaker hands at which strength is tried, each counting the same: two weak hands and two strong ones, and not the middle one that is there
+    /// already (decision). Only which question comes next hangs on it.</summary>
     private static readonly ImmutableArray<double> Strengths = [0.1, 0.3, 0.7, 0.9];
     private static readonly ImmutableArray<string> AboutLength = ["stature", "mass", "joints"];
     private static readonly ImmutableArray<string> AboutStrength = ["grip", "pinch", "age"];
@@ -23,7 +29,9 @@ public sealed class QuestionPlanner(Knowledge knowledge, Advisor advisor)
     /// <summary>A planner with the settings meant for it.</summary>
     public static QuestionPlanner For(Knowledge knowledge) => new(knowledge, new(knowledge, AdviceSettings.WhileAsking));
 
-    /// <summary>The questions still to be asked, the next one first; empty when none matters any more.</summary>
+    /// <summary>The questions still to be asked, the next one first; empty when none matters any more, or a red flag ends the interview.</summary>
+    /// <param name="depth">How much may be asked.</param>
+    /// <param name="known">Answers as given.</param>
     public ImmutableArray<Question> Open(Depth depth, Answers known) => [.. Plan(depth, known).Select(v => v.Question)];
 
     /// <summary>The same with what each may bring.</summary>
@@ -125,7 +133,7 @@ public sealed class QuestionPlanner(Knowledge knowledge, Advisor advisor)
             }
         }
 
-        private double IfUsable(Offer offer) => Advisor.Dot(_appraiser.Values(offer.Plan, _appraiser.Middle), _weights.Centroid);
+        private double IfUsable(Offer offer) => ExpectedValues.WeightedSum(_appraiser.Values(offer.Plan, _appraiser.Middle), _weights.Centroid);
 
         private bool SetsUp(Question question) => _first >= 0 && question.SetsUp switch
         {
@@ -155,8 +163,8 @@ public sealed class QuestionPlanner(Knowledge knowledge, Advisor advisor)
 
         private IEnumerable<(double Weight, double[] Values)> Cases(Question question) => question.Kind switch
         {
-            QuestionKind.Choice => question.Options.Select(o => (Math.Max(o.Share, 1e-6), With(question, new AnswerValue.Choice(o.Id)))),
-            QuestionKind.Many => question.Options.Select(o => (Math.Max(o.Share, 1e-6), With(question, new AnswerValue.Many([o.Id])))).Append((1.0, _now)),
+            QuestionKind.Choice => question.Options.Select(o => (Math.Max(o.Share, LeastWeight), With(question, new AnswerValue.Choice(o.Id)))),
+            QuestionKind.Many => question.Options.Select(o => (Math.Max(o.Share, LeastWeight), With(question, new AnswerValue.Many([o.Id])))).Append((1.0, _now)),
             _ when AboutStrength.Contains(question.Id) => Strengths.Select(u => (1.0, Values(_appraiser.MakeWorld(_filled, u, -1), _filled))),
             _ when AboutLength.Contains(question.Id) => Lengths(),
             QuestionKind.Order => Orders(),
@@ -166,12 +174,11 @@ public sealed class QuestionPlanner(Knowledge knowledge, Advisor advisor)
         /// <summary>Each criterion put first by itself: an order of priorities may be anything, and this is its range.</summary>
         private IEnumerable<(double Weight, double[] Values)> Orders()
         {
-            int criteria = Enum.GetValues<Criterion>().Length;
             double[][] values = [.. _offers.Select(o => _appraiser.Values(o.Plan, _appraiser.Middle))];
-            for (int first = 0; first < criteria; first++)
+            for (int first = 0; first < Criteria.Count; first++)
             {
-                var set = new WeightSet(PriorityOrder.Of(criteria, [[first]]));
-                yield return (1, [.. values.Select(v => Advisor.Dot(v, set.Centroid))]);
+                var set = new WeightSet(PriorityOrder.Of(Criteria.Count, [[first]]));
+                yield return (1, [.. values.Select(v => ExpectedValues.WeightedSum(v, set.Centroid))]);
             }
         }
 
@@ -195,7 +202,7 @@ public sealed class QuestionPlanner(Knowledge knowledge, Advisor advisor)
             for (int i = 0; i < values.Length; i++)
             {
                 values[i] = PlanRanking.IsUsable(_knowledge, _offers[i], filled)
-                    ? Advisor.Dot(_appraiser.Values(_offers[i].Plan, world), _weights.Centroid)
+                    ? ExpectedValues.WeightedSum(_appraiser.Values(_offers[i].Plan, world), _weights.Centroid)
                     : 0;
             }
 

@@ -1,5 +1,6 @@
 using ToiletAid.Core.Advising;
 using ToiletAid.Core.Person;
+using ToiletAid.Core.Ranking;
 
 namespace ToiletAid.Core.Explaining;
 
@@ -18,7 +19,7 @@ internal sealed class QuickRanking(Advisor advisor)
         var (appraiser, weights) = advisor.Appraise(known, Advisor.WhatIfDraws);
         foreach (var offer in advisor.Choose(appraiser, weights.Set).Offered)
         {
-            values[offer.Plan.Aid.Id] = Advisor.Dot(appraiser.Values(offer.Plan, appraiser.Middle), weights.Set.Centroid);
+            values[offer.Plan.Aid.Id] = ExpectedValues.WeightedSum(appraiser.Values(offer.Plan, appraiser.Middle), weights.Set.Centroid);
         }
 
         return values;

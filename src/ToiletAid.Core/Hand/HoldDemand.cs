@@ -10,9 +10,8 @@ namespace ToiletAid.Core.Hand;
 [StructLayout(LayoutKind.Auto)]
 public readonly record struct HoldDemand(double MassKilograms, double MomentNewtonMetres, double GripNewtons)
 {
-    // Standard gravity, CGPM 1901; water at most 1000 kg/m³.
+    // Standard gravity, CGPM 1901.
     private const double Gravity = 9.80665;
-    private const double WaterDensity = 1000;
 
     /// <summary>The demand of one aid.</summary>
     /// <param name="aid">The aid.</param>
@@ -22,7 +21,7 @@ public readonly record struct HoldDemand(double MassKilograms, double MomentNewt
     /// against slipping, is the grip (rule: decision).</remarks>
     public static HoldDemand Of(Aid aid, HandCoefficients coefficients)
     {
-        double mass = aid.Mass.Value + (WaterDensity * (aid.Water?.Reservoir?.Value ?? 0));
+        double mass = aid.FullKilograms;
         double weight = mass * Gravity;
         double moment = weight * coefficients.CentreOfMassShare * (aid.Length?.Value ?? 0);
         double againstSliding = weight / (2 * coefficients.HoldFriction);

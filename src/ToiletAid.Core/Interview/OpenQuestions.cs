@@ -6,7 +6,7 @@ namespace ToiletAid.Core.Interview;
 /// <summary>Which questions are open, given what is known: the same for every front end.</summary>
 public static class OpenQuestions
 {
-    /// <summary>The questions that belong to this depth and whose conditions hold, answered or not, in order.</summary>
+    /// <summary>The questions that belong to this depth and whose conditions hold, answered or not, in order. A condition on an answer that is not known holds.</summary>
     public static ImmutableArray<Question> Relevant(QuestionSet questions, Depth depth, Answers answers) =>
         [.. questions.All.Where(q => q.Depths.Contains(depth) && IsRelevant(q, answers))];
 

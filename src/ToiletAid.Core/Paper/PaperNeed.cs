@@ -1,12 +1,11 @@
 using ToiletAid.Core.Catalogue;
+using ToiletAid.Core.Quantities;
 
 namespace ToiletAid.Core.Paper;
 
 /// <summary>The paper that one person needs with one aid.</summary>
 public sealed record PaperNeed
 {
-    private const double DaysInMonth = 365.25 / 12;
-
     // Beyond this no strip is folded by hand.
     private const int MostSheets = 60;
 
@@ -32,7 +31,7 @@ public sealed record PaperNeed
     public int SheetsPerClean => Strip.Sheets * LoadsPerClean;
 
     /// <summary>Sheets in a month of 30.4 days.</summary>
-    public double SheetsPerMonth => SheetsPerClean * CleansPerDay * DaysInMonth;
+    public double SheetsPerMonth => SheetsPerClean * CleansPerDay * Calendar.DaysInMonth;
 
     /// <summary>Rolls in a month.</summary>
     public double RollsPerMonth => SheetsPerMonth / SheetsOnRoll;

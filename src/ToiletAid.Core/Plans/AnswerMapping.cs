@@ -35,8 +35,10 @@ public static class AnswerMapping
     ];
 
     /// <summary>The person as the reach computation takes them. What is not known stays unknown there and widens its spread.</summary>
+    /// <param name="known">Answers as given, nothing assumed.</param>
     public static ReachPerson Reach(Answers known)
     {
+        // Who gets dizzy is given no lean, whatever balance was seen.
         bool dizzy = known.Many("precautions") is { } all && all.Contains("dizzy-when-leaning");
         return new()
         {
@@ -58,9 +60,10 @@ public static class AnswerMapping
 
     /// <summary>The hand as the hand computation takes it.</summary>
     /// <param name="filled">Answers with assumptions where nothing is known.</param>
+    /// <exception cref="ArgumentException">Age or cleans a day are neither known nor assumed.</exception>
     public static HandFacts Hand(Answers filled) => new()
     {
-        AgeYears = filled.Si("age") ?? throw new ArgumentException("age is neither known nor assumed", nameof(filled)),
+        AgeYears = Settled(filled, "age"),
         Sex = Words.Find<Sex>(filled.Choice("sex")) ?? Sex.Unstated,
         BestGrasp = Words.Find<Grasp>(filled.Choice("grasp")) ?? Grasp.WholeHand,
         GraspObtained = filled["grasp"]?.How ?? HowObtained.Reported,
@@ -70,8 +73,13 @@ public static class AnswerMapping
         GripNewtons = filled.Si("grip"),
         PinchNewtons = filled.Si("pinch"),
         PegSeconds = filled.Si("dexterity"),
-        CleansPerDay = filled.Si("cleans") ?? 1,
+        CleansPerDay = Settled(filled, "cleans"),
     };
+
+    /// <summary>A number that is known or assumed, SI.</summary>
+    /// <exception cref="ArgumentException">It is neither.</exception>
+    internal static double Settled(Answers filled, string question) =>
+        filled.Si(question) ?? throw new ArgumentException($"{question} is neither known nor assumed", nameof(filled));
 
     private static ImmutableDictionary<JointMotion, ReachInput> Measured(AnswerValue.Parts parts, HowObtained? how)
     {

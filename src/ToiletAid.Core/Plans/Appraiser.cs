@@ -10,8 +10,6 @@ namespace ToiletAid.Core.Plans;
 /// <summary>Values plans for one person, in the middle case and in drawn ones.</summary>
 internal sealed class Appraiser
 {
-    private static readonly int Criteria = Enum.GetValues<Criterion>().Length;
-
     private readonly Knowledge _knowledge;
     private readonly CriterionFunctions _functions;
     private readonly Dictionary<HandFacts, KnownHand> _hands = [];
@@ -64,7 +62,7 @@ internal sealed class Appraiser
     /// <summary>Predicted values of a plan, whatever was seen.</summary>
     internal double[] Predicted(Plan plan, World world)
     {
-        double[] values = new double[Criteria];
+        double[] values = new double[Criteria.Count];
         double handling = plan.Methods.Min(m => Handling(m, plan, world));
         if (handling == 0 && plan.Methods.All(m => m.Method != MethodKind.Helper))
         {

@@ -186,8 +186,7 @@ internal sealed class CriterionFunctions(Knowledge knowledge)
             return aid.ChangesFixtures ? 1 : 0;
         }
 
-        double full = aid.Mass.Value + (1000 * (aid.Water?.Reservoir?.Value ?? 0));
         double share = Math.Clamp((length.Value - _pocket) / (_bulky - _pocket), 0, 1) * _lengthShare;
-        return Math.Min(1, share + (Math.Clamp(full / _heavy, 0, 1) * _massShare));
+        return Math.Min(1, share + (Math.Clamp(aid.FullKilograms / _heavy, 0, 1) * _massShare));
     }
 }

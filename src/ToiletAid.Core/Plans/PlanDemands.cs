@@ -9,7 +9,7 @@ public sealed record PlanDemands
     /// <summary>How long the plan must be in its posture and approach; null where nothing must be reached.</summary>
     public ReachNeed? Need { get; init; }
 
-    /// <summary>Length that the plan gives, m: the shortest of its methods, with the jet where there is one, with the bare hand's own reach for the hand; +infinity where nothing must be reached.</summary>
+    /// <summary>Length that the plan gives, m: that of the method least likely to be long enough, the cleaning method where both are as likely, with the jet where there is one, with the bare hand's own reach for the hand; +infinity where nothing must be reached.</summary>
     public double GivenLength { get; init; } = double.PositiveInfinity;
 
     /// <summary>True when it is the bare hand that must reach.</summary>

@@ -9,6 +9,8 @@ namespace ToiletAid.Core.Plans;
 public readonly struct PlanMethods(Aid first, Aid? second) : IEnumerable<Aid>
 {
     /// <summary>True when it holds for one of them.</summary>
+    /// <param name="holds">What is asked of a method.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="holds"/> is null.</exception>
     public bool Any(Func<Aid, bool> holds)
     {
         ArgumentNullException.ThrowIfNull(holds);
@@ -16,27 +18,38 @@ public readonly struct PlanMethods(Aid first, Aid? second) : IEnumerable<Aid>
     }
 
     /// <summary>True when it holds for all of them.</summary>
+    /// <param name="holds">What is asked of a method.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="holds"/> is null.</exception>
     public bool All(Func<Aid, bool> holds)
     {
         ArgumentNullException.ThrowIfNull(holds);
         return holds(first) && (second is null || holds(second));
     }
 
-    /// <summary>The greatest number.</summary>
+    /// <summary>The greater of the methods' numbers.</summary>
+    /// <param name="of">The number of a method; asked once for each.</param>
+    /// <returns>In the unit of <paramref name="of"/>; NaN when one of them is.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="of"/> is null.</exception>
     public double Max(Func<Aid, double> of)
     {
         ArgumentNullException.ThrowIfNull(of);
         return second is null ? of(first) : Math.Max(of(first), of(second));
     }
 
-    /// <summary>The least number.</summary>
+    /// <summary>The smaller of the methods' numbers.</summary>
+    /// <param name="of">The number of a method; asked once for each.</param>
+    /// <returns>In the unit of <paramref name="of"/>; NaN when one of them is.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="of"/> is null.</exception>
     public double Min(Func<Aid, double> of)
     {
         ArgumentNullException.ThrowIfNull(of);
         return second is null ? of(first) : Math.Min(of(first), of(second));
     }
 
-    /// <summary>All of it together.</summary>
+    /// <summary>The methods' numbers added, the cleaning method first.</summary>
+    /// <param name="of">The number of a method; asked once for each.</param>
+    /// <returns>In the unit of <paramref name="of"/>.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="of"/> is null.</exception>
     public double Sum(Func<Aid, double> of)
     {
         ArgumentNullException.ThrowIfNull(of);

@@ -24,6 +24,9 @@ public static class ExpectedValues
         return expected;
     }
 
+    /// <summary>The sum of weight times value, in ascending number of the criteria.</summary>
+    /// <param name="values">One value for each criterion.</param>
+    /// <param name="weights">One weight for each criterion.</param>
     internal static double WeightedSum(ReadOnlySpan<double> values, ReadOnlySpan<double> weights)
     {
         double sum = 0;

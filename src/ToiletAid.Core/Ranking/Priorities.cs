@@ -3,7 +3,7 @@ using ToiletAid.Core.Person;
 
 namespace ToiletAid.Core.Ranking;
 
-/// <summary>The order of the criteria: the person's, or the usual one of the trade where none is stated.</summary>
+/// <summary>The order of the criteria: the person's, or the project's usual one where none is stated.</summary>
 public static class Priorities
 {
     /// <summary>Where no order is stated: that it can be done, cleans and does no harm comes before what is touched and remembered, and that before burden and cost (decision).</summary>
@@ -14,17 +14,15 @@ public static class Priorities
         [Criterion.Carrying, Criterion.Upkeep],
     ];
 
-    private static readonly int Count = Enum.GetValues<Criterion>().Length;
-
     /// <summary>The order for these answers, and whether the person stated it. Within a group of the usual order nothing is said about which comes first.</summary>
     public static (PriorityOrder Order, bool Stated) Of(Answers answers)
     {
         if (answers["priorities"]?.Value is AnswerValue.Order { Groups.IsEmpty: false } stated)
         {
             var groups = stated.Groups.Select(g => g.Select(c => (int)Words.Find<Criterion>(c)!.Value).ToArray());
-            return (PriorityOrder.Of(Count, groups), true);
+            return (PriorityOrder.Of(Criteria.Count, groups), true);
         }
 
-        return (PriorityOrder.Of(Count, Usual.Select(g => g.Select(c => (int)c).ToArray()), TieMeaning.EitherFirst), false);
+        return (PriorityOrder.Of(Criteria.Count, Usual.Select(g => g.Select(c => (int)c).ToArray()), TieMeaning.EitherFirst), false);
     }
 }

@@ -53,7 +53,8 @@ public sealed class WeightSet
     internal int Steps => _stepEnds.Length;
 
     /// <summary>The corners of the set, one weight vector by criterion each; every allowed weight vector is a mix of them.</summary>
-    /// <remarks>2^k - 1 corners for k criteria whose order was left open, so 255 at most with eight criteria.</remarks>
+    /// <remarks>2^k - 1 points for k criteria whose order was left open, so 255 at most with eight criteria. Where the first place of all is open, those that
+    /// share the weight out are mixes of the others and no corners; extremes and mixes are the same with them.</remarks>
     public IEnumerable<double[]> ExtremePoints()
     {
         int from = 0;

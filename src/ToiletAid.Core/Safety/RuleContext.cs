@@ -10,8 +10,9 @@ namespace ToiletAid.Core.Safety;
 /// <param name="Demands">What it asks for.</param>
 public sealed record RuleContext(Knowledge Knowledge, Answers Known, Plan Plan, PlanDemands Demands)
 {
-    /// <summary>Whether the answer to a question with one choice is one of these.</summary>
-    /// <exception cref="ArgumentException">The question has no such option: a fault in a rule.</exception>
+    /// <summary>Whether the answer to a question with one choice is one of these; unclear while it is not known, or answered by a number.</summary>
+    /// <param name="question">Id of the question.</param>
+    /// <param name="options">Ids of options.</param>
     public RuleOutcome Is(string question, params ReadOnlySpan<string> options)
     {
         string? choice = Known.Choice(question);
@@ -31,10 +32,14 @@ public sealed record RuleContext(Knowledge Knowledge, Answers Known, Plan Plan, 
         return RuleOutcome.No;
     }
 
-    /// <summary>Whether the answer to a question with many choices holds this one.</summary>
+    /// <summary>Whether the answer to a question with many choices holds this one; unclear while it is not known.</summary>
+    /// <param name="question">Id of the question.</param>
+    /// <param name="option">Id of the option.</param>
     public RuleOutcome Has(string question, string option) =>
         Known.Many(question) is not { } many ? RuleOutcome.Unclear(question) : RuleOutcome.If(many.Contains(option));
 
     /// <summary>A limit or coefficient, SI.</summary>
+    /// <param name="evidence">Id of the entry.</param>
+    /// <exception cref="KeyNotFoundException">No such entry.</exception>
     public double Value(string evidence) => Knowledge.Evidence.Value(evidence);
 }

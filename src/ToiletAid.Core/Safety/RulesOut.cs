@@ -12,6 +12,16 @@ internal static class RulesOut
 {
     private static readonly ImmutableArray<string> Allergens = ["silicone", "latex", "nickel"];
 
+    /// <summary>Rules on precautions, each with the reason that the reach computation gives for it.</summary>
+    private static readonly ImmutableArray<(string Rule, string Reason)> Precautions =
+    [
+        ("hip-flexion-limit", "hip-flexion-limit"),
+        ("no-twisting-or-bending", "no-twisting-or-bending"),
+        ("sternal", "sternal"),
+        ("shoulder-surgery", "shoulder-surgery"),
+        ("no-weight-through-the-hand", "no-weight-through-hand"),
+    ];
+
     internal static readonly ImmutableArray<RuleCheck> All =
     [
         new("no-helper", c => c.Plan.Aid.Method == MethodKind.Helper ? c.Is("helper", "never") : RuleOutcome.No),
@@ -21,11 +31,7 @@ internal static class RulesOut
         new("no-socket", c => c.Plan.Aid.Water is { NeedsSocket: true } ? c.Is("socket", "no") | NotOwnToilet(c) : RuleOutcome.No),
         new("no-fixture-change", c => ChangesFixtures(c.Plan) ? c.Is("fixtures", "no") | NotOwnToilet(c) : RuleOutcome.No),
         new("broken-skin-rubbing", BrokenSkinRubbing),
-        new("hip-flexion-limit", c => Forbidden(c, "hip-flexion-limit")),
-        new("no-twisting-or-bending", c => Forbidden(c, "no-twisting-or-bending")),
-        new("sternal", c => Forbidden(c, "sternal")),
-        new("shoulder-surgery", c => Forbidden(c, "shoulder-surgery")),
-        new("no-weight-through-the-hand", c => Forbidden(c, "no-weight-through-hand")),
+        .. Precautions.Select(p => new RuleCheck(p.Rule, c => Forbidden(c, p.Reason))),
         new("dizzy-when-leaning", c => Leans(c.Plan) ? c.Has("precautions", "dizzy-when-leaning") : RuleOutcome.No),
         new("cannot-hold-the-posture", CannotHold),
         new("no-way-to-the-skin", NoWay),
@@ -44,19 +50,9 @@ internal static class RulesOut
 
     internal static bool ChangesFixtures(Plan plan) => plan.Methods.Any(m => m.ChangesFixtures) || plan.AddOns.Any(a => a.ChangesFixtures);
 
-    /// <summary>Steps that somebody follows in a row; +infinity for four or more, which is no upper end.</summary>
-    internal static double Follows(RuleContext c, string choice) =>
-        choice == "four-or-more" ? double.PositiveInfinity : c.Value("learning.follows." + choice);
+    internal static double Follows(RuleContext c, string choice) => PersonView.StepsFollowed(c.Knowledge.Evidence, choice);
 
-    internal static Slot Way(Plan plan) =>
-        new("approach", 0, Dimension.Number, plan.Approach is { } a ? ApproachWord(a) : "where it is");
-
-    private static string ApproachWord(Approach approach) => approach switch
-    {
-        Approach.Behind => "from behind",
-        Approach.Front => "from the front",
-        _ => "from the side",
-    };
+    private static Slot Way(Plan plan) => new("approach", 0, Dimension.Number, plan.Approach is { } approach ? Words.Of(approach) : null);
 
     private static RuleOutcome NotOwnToilet(RuleContext c) =>
         c.Known.Choice("place") is null ? RuleOutcome.No : !c.Is("place", "own-toilet");
@@ -101,7 +97,7 @@ internal static class RulesOut
         RuleOutcome.If(c.Demands.Need is { Allowed: false } need && need.ForbiddenBecause == reason);
 
     private static RuleOutcome CannotHold(RuleContext c) =>
-        RuleOutcome.If(c.Demands.Need is { Allowed: false, ForbiddenBecause: not ("hip-flexion-limit" or "no-twisting-or-bending" or "sternal" or "shoulder-surgery" or "no-weight-through-hand") })
+        RuleOutcome.If(c.Demands.Need is { Allowed: false } need && !Precautions.Any(p => p.Reason == need.ForbiddenBecause))
         | (c.Plan.Approach == Approach.Side && c.Plan.Posture is (Posture.Seated or Posture.SeatedLeaningForward) ? c.Is("lean", "forward", "not-at-all") : RuleOutcome.No);
 
     private static RuleOutcome NoWay(RuleContext c) =>

@@ -6,5 +6,5 @@ namespace ToiletAid.Core.Safety;
 /// <param name="Name">Name of the slot.</param>
 /// <param name="Si">The number, SI.</param>
 /// <param name="Dimension">What it measures.</param>
-/// <param name="Word">A word instead of the number, or null.</param>
+/// <param name="Word">A word instead of the number, kebab-case for an operation or an approach; null for the number.</param>
 public sealed record Slot(string Name, double Si, Dimension Dimension, string? Word = null);

@@ -21,7 +21,7 @@ public sealed record RunFindings(bool WasTried, ImmutableArray<TrialFinding> Fai
         ArgumentNullException.ThrowIfNull(evidence);
         ArgumentNullException.ThrowIfNull(run);
         TrialFinding[] findings = [.. trials.Of(run, byHelper)];
-        double?[] seen = new double?[Enum.GetValues<Criterion>().Length];
+        double?[] seen = new double?[Criteria.Count];
         if (findings.Any(f => f.NotTried))
         {
             return new(false, [], [.. seen]);

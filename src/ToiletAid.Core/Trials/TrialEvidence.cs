@@ -15,8 +15,6 @@ namespace ToiletAid.Core.Trials;
 /// leaves it.</remarks>
 public sealed class TrialEvidence
 {
-    private static readonly int Criteria = Enum.GetValues<Criterion>().Length;
-
     private readonly ImmutableArray<Seen> _runs;
 
     private TrialEvidence(ImmutableArray<Seen> runs) => _runs = runs;
@@ -65,7 +63,7 @@ public sealed class TrialEvidence
         }
 
         double worked = _runs.Sum(r => r.Worked(plan) ? r.Precision : 0), failed = _runs.Sum(r => r.Failed(plan) ? r.Precision : 0);
-        for (int c = 0; c < Criteria; c++)
+        for (int c = 0; c < Criteria.Count; c++)
         {
             // The spread of the plan that was tried first stands for that of its kin.
             double prior = first.Prior[c], sum = predicted[c] * prior, precision = prior;

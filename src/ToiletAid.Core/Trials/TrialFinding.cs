@@ -24,7 +24,7 @@ public sealed record TrialFinding
     /// <summary>True for a level that says why the plan was not tried.</summary>
     public bool NotTried { get; init; }
 
-    /// <summary>Code and wording of the answer in LOINC; null where there is none.</summary>
+    /// <summary>Code of the answer in LOINC; null where there is none.</summary>
     public string? Loinc { get; init; }
 
     /// <summary>Wording of the answer in LOINC; null where there is none.</summary>

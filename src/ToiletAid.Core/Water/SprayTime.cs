@@ -5,9 +5,6 @@ namespace ToiletAid.Core.Water;
 /// <summary>How long an aid sprays, and what its water weighs.</summary>
 public sealed record SprayTime
 {
-    // Water is never heavier than 1000 kg/m³.
-    private const double WaterDensity = 1000;
-
     /// <summary>Time for one clean at the gentle strength, s.</summary>
     public required double GentleSecondsPerClean { get; init; }
 
@@ -45,7 +42,7 @@ public sealed record SprayTime
             GentleSecondsPerFilling = filling / gentle,
             StrongSecondsPerFilling = filling / strong,
             RefillsPerClean = filling is { } f ? Math.Max((int)Math.Ceiling((clean / f) - 1e-9) - 1, 0) : 0,
-            FullKilograms = emptyKilograms + (WaterDensity * (filling ?? 0)),
+            FullKilograms = emptyKilograms + (WaterUse.Density * (filling ?? 0)),
         };
     }
 
