@@ -25,8 +25,6 @@ public sealed class NormCurve
     /// <summary>True when there is nothing to be spread: no such ability.</summary>
     internal bool IsZero => _values.Length == 0;
 
-    internal ReadOnlySpan<double> Levels => _z;
-
     internal static NormCurve Zero { get; } = new([], []);
 
     /// <summary>The value at a percentile.</summary>
