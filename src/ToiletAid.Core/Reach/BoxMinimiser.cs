@@ -29,7 +29,7 @@ internal static class BoxMinimiser
         double giveUpAbove = double.PositiveInfinity)
     {
         JointAngles angles = objective.Angles(in q);
-        objective.Try(in angles, ReachObjective.Everything, out ReachTrial here);
+        objective.Try(in angles, out ReachTrial here);
         double unit = objective.Unit, damping = 0.06 * unit;
         int weak = 0;
         bool hopeless = false;
@@ -49,7 +49,7 @@ internal static class BoxMinimiser
                 }
 
                 JointAngles nextAngles = objective.Angles(in next);
-                objective.Try(in nextAngles, ReachObjective.Everything, out ReachTrial there);
+                objective.Try(in nextAngles, out ReachTrial there);
                 double gain = here.Value - there.Value;
                 double share = gain / -expected;
                 damping *= share > 0.75 ? 0.2 : (share > 0.25 ? 1 : 5);
@@ -79,7 +79,7 @@ internal static class BoxMinimiser
     public static JointVector Slope(in ReachObjective objective, in JointVector q)
     {
         JointAngles angles = objective.Angles(in q);
-        objective.Try(in angles, ReachObjective.Everything, out ReachTrial here);
+        objective.Try(in angles, out ReachTrial here);
         objective.Slopes(in angles, in here, out ReachSlopes slopes);
         return slopes.Value;
     }

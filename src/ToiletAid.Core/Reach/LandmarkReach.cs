@@ -127,7 +127,7 @@ internal sealed class LandmarkReach(ReachNumbers numbers, PersonModel model)
         return ReachSolver.Follow(in objective, in box, in leaders, Followed, ref pose) - hand;
     }
 
-    private double Hand(in PersonDraw person) => person.Body.HandBeyond + numbers["landmark.hand-errors"];
+    private double Hand(in PersonDraw person) => person.Body.HandBeyond + numbers.Landmarks.NearEnough;
 
     private void Set(in PersonDraw person, LandmarkBehind landmark, out ReachObjective objective, out JointBox box)
     {
@@ -141,11 +141,12 @@ internal sealed class LandmarkReach(ReachNumbers numbers, PersonModel model)
 
         Free(ref scene);
         Body body = person.Body;
-        (scene.Target, scene.TargetOnTrunk) = landmark switch
+        LandmarkNumbers at = numbers.Landmarks;
+        (scene.Target, scene.TargetOffSkin) = landmark switch
         {
-            LandmarkBehind.OuterButtock => (OnPelvis(body, numbers["landmark.outer-buttock.sideways"], numbers["landmark.outer-buttock.above-middle"]), false),
-            LandmarkBehind.TheCleft => (OnPelvis(body, 0, numbers["landmark.cleft.above-middle"]), false),
-            LandmarkBehind.Tailbone => (OnPelvis(body, 0, numbers["landmark.tailbone.above-middle"]), false),
+            LandmarkBehind.OuterButtock => (OnPelvis(in body, at.OuterButtockSideways, at.OuterButtockAboveMiddle), false),
+            LandmarkBehind.TheCleft => (OnPelvis(in body, 0, at.CleftAboveMiddle), false),
+            LandmarkBehind.Tailbone => (OnPelvis(in body, 0, at.TailboneAboveMiddle), false),
             _ => (new Space(body.TrunkCentre - body.TrunkForward, 0, body.WaistUp), true),
         };
         objective = new ReachObjective(in body, in scene);
@@ -157,11 +158,11 @@ internal sealed class LandmarkReach(ReachNumbers numbers, PersonModel model)
         _ = PostureSetting.Prepare(numbers, seated, Approach.Front, in person, [], out box, out Scene scene);
         Free(ref scene);
         Body body = person.Body;
-        double angle = numbers["landmark.past-groin.before-lowest"];
-        (scene.Target, scene.TargetOnTrunk) = landmark switch
+        LandmarkNumbers at = numbers.Landmarks;
+        (scene.Target, scene.TargetOffSkin) = landmark switch
         {
-            LandmarkFront.Groin => (new Space(numbers["landmark.groin.before-hip"] * body.PelvisForward, 0, -numbers["landmark.groin.below-hip"] * body.PelvisUp), true),
-            _ => (new Space(body.PelvisForward * Math.Sin(angle), 0, -body.PelvisUp * Math.Cos(angle)), false),
+            LandmarkFront.Groin => (new Space(at.GroinBeforeHip * body.PelvisForward, 0, -at.GroinBelowHip * body.PelvisUp), true),
+            _ => (new Space(body.PelvisForward * Math.Sin(at.PastGroinBeforeLowest), 0, -body.PelvisUp * Math.Cos(at.PastGroinBeforeLowest)), false),
         };
         objective = new ReachObjective(in body, in scene);
     }
@@ -173,7 +174,7 @@ internal sealed class LandmarkReach(ReachNumbers numbers, PersonModel model)
         (scene.Pronation, scene.Supination, scene.Deviation) = (Math.PI, Math.PI, Math.PI);
     }
 
-    private static Space OnPelvis(Body body, double sideways, double up)
+    private static Space OnPelvis(in Body body, double sideways, double up)
     {
         (double ss, double cs) = Math.SinCos(sideways);
         (double su, double cu) = Math.SinCos(up);

@@ -6,10 +6,10 @@ namespace ToiletAid.Core.Reach;
 /// <summary>What a posture leaves free and how it places thighs and pelvis; rad and shares.</summary>
 internal sealed class PostureNumbers
 {
-    public PostureNumbers(EvidenceTable numbers, Posture posture, string id)
+    public PostureNumbers(EvidenceTable numbers, Posture posture)
     {
         Posture = posture;
-        double Read(string name) => numbers.Value($"posture.{id}.{name}");
+        double Read(string name) => numbers.Value($"posture.{Words.Of(posture)}.{name}");
         LeanLow = Read("lean-low");
         LeanHigh = Read("lean-high");
         Bend = Read("bend");

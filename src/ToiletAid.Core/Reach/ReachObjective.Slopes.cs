@@ -23,7 +23,7 @@ internal readonly partial struct ReachObjective
         Arm arm = Arm.At(in _body, in angles);
         ArmSlopes moves = ArmSlopes.At(in _body, in angles, in arm, _scene.PelvisLean, _scene.PelvisBend);
         slopes.Grip = moves.ToPelvis(in arm, in moves.Grip, arm.Grip);
-        if (_scene.TargetOnTrunk)
+        if (_scene.TargetOffSkin)
         {
             Space line = here.Grip - _scene.Target;
             slopes.Value.All = slopes.Grip.Along((1 / Math.Max(line.Length, 1e-9)) * line);
@@ -183,7 +183,7 @@ internal readonly partial struct ReachObjective
     {
         ReachSlopes.Points thumb = ArmSlopes.ThumbAt(in angles, in arm);
         Space x = default, y = default, z = default;
-        if (!_scene.TargetOnTrunk && here.Touch != _scene.Target)
+        if (!_scene.TargetOffSkin && here.Touch != _scene.Target)
         {
             Space grip = here.Grip;
             x = (1 / Nudge) * (PelvisPath.To(in _body, _scene.Target, grip with { X = grip.X + Nudge }).Touch - here.Touch);

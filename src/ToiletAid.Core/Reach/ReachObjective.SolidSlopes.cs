@@ -9,9 +9,9 @@ internal readonly partial struct ReachObjective
         int solid = depth switch
         {
             < ReachTrial.Depths.Trunk => ReachTrial.Depths.Pelvis,
-            < ReachTrial.Depths.Thighs => ReachTrial.Depths.Trunk,
-            < ReachTrial.Depths.Thighs + 3 => ReachTrial.Depths.Thighs,
-            < ReachTrial.Depths.Seat => ReachTrial.Depths.Thighs + 3,
+            < ReachTrial.Depths.Thigh => ReachTrial.Depths.Trunk,
+            < ReachTrial.Depths.OtherThigh => ReachTrial.Depths.Thigh,
+            < ReachTrial.Depths.Seat => ReachTrial.Depths.OtherThigh,
             < ReachTrial.Depths.PathOnSeat => ReachTrial.Depths.Seat,
             _ => ReachTrial.Depths.Mattress,
         };
@@ -37,10 +37,10 @@ internal readonly partial struct ReachObjective
         {
             ReachTrial.Depths.Pelvis => PelvisSlope(point),
             ReachTrial.Depths.Trunk => TrunkSlope(point, radius),
-            ReachTrial.Depths.Thighs => ThighSlope(point, 1),
-            ReachTrial.Depths.Thighs + 3 => ThighSlope(point, -1),
+            ReachTrial.Depths.Thigh => ThighSlope(point, 1),
+            ReachTrial.Depths.OtherThigh => ThighSlope(point, -1),
             ReachTrial.Depths.Seat => SeatSlope(point, radius, rise),
-            _ => _scene.Mattress == 1 ? new Space(0, -1, 0) : new Space(-1, 0, 0),
+            _ => _scene.Mattress == Mattress.Beside ? new Space(0, -1, 0) : new Space(-1, 0, 0),
         });
         if (solid == ReachTrial.Depths.Seat)
         {
