@@ -1,5 +1,6 @@
 using System.Runtime.InteropServices;
 using ToiletAid.Core.Catalogue;
+using ToiletAid.Core.Quantities;
 
 namespace ToiletAid.Core.Hand;
 
@@ -10,8 +11,7 @@ namespace ToiletAid.Core.Hand;
 [StructLayout(LayoutKind.Auto)]
 public readonly record struct HoldDemand(double MassKilograms, double MomentNewtonMetres, double GripNewtons)
 {
-    // Standard gravity, CGPM 1901; water at most 1000 kg/m³.
-    private const double Gravity = 9.80665;
+    /// <summary>Of water at its densest, kg/m³.</summary>
     private const double WaterDensity = 1000;
 
     /// <summary>The demand of one aid.</summary>
@@ -23,7 +23,7 @@ public readonly record struct HoldDemand(double MassKilograms, double MomentNewt
     public static HoldDemand Of(Aid aid, HandCoefficients coefficients)
     {
         double mass = aid.Mass.Value + (WaterDensity * (aid.Water?.Reservoir?.Value ?? 0));
-        double weight = mass * Gravity;
+        double weight = mass * Units.StandardGravity;
         double moment = weight * coefficients.CentreOfMassShare * (aid.Length?.Value ?? 0);
         double againstSliding = weight / (2 * coefficients.HoldFriction);
         double againstTurning = moment / coefficients.HandBreadth;

@@ -3,17 +3,20 @@ using ToiletAid.Core.Person;
 namespace ToiletAid.Core.Reach;
 
 /// <summary>The landmark tests in the model: how far the hand is from a landmark, and how much of the full joint range it takes.</summary>
-/// <remarks>Hand behind the back is tested upright, standing; hand between the thighs seated, leaning as the person can.</remarks>
+/// <remarks>Hand behind the back is tested upright, standing; hand between the thighs seated, leaning as the person can, with the middle of what the
+/// test behind leaves open: the range behind must stand in the model before the one in front is asked for.</remarks>
 internal sealed class LandmarkReach(ReachNumbers numbers, PersonModel model)
 {
     /// <summary>Capabilities that differ by no more than this tell nothing apart.</summary>
     private const double NearlySame = 1e-3;
 
-    /// <summary>A hand that reaches this much farther than it must is near enough, m: a twentieth of what the tests of it may be off.</summary>
+    /// <summary>A hand that reaches this much farther than it must is near enough, m: far less than the error of the test itself.</summary>
     private const double NearlyThere = 5e-4;
 
     /// <summary>Each step takes at least this share off the range, so that it ends.</summary>
     private const double LeastShare = 0.05;
+
+    /// <summary>Poses of the most able person from which the others are gone down from as well.</summary>
     private const int Followed = 2;
 
     /// <summary>What the hand reaches, m, and what it has to do, at a capability.</summary>
@@ -147,7 +150,7 @@ internal sealed class LandmarkReach(ReachNumbers numbers, PersonModel model)
             LandmarkBehind.OuterButtock => (OnPelvis(in body, at.OuterButtockSideways, at.OuterButtockAboveMiddle), false),
             LandmarkBehind.TheCleft => (OnPelvis(in body, 0, at.CleftAboveMiddle), false),
             LandmarkBehind.Tailbone => (OnPelvis(in body, 0, at.TailboneAboveMiddle), false),
-            _ => (new Space(body.TrunkCentre - body.TrunkForward, 0, body.WaistUp), true),
+            _ => (new Vector3D(body.TrunkCentre - body.TrunkForward, 0, body.WaistUp), true),
         };
         objective = new ReachObjective(in body, in scene);
     }
@@ -161,8 +164,8 @@ internal sealed class LandmarkReach(ReachNumbers numbers, PersonModel model)
         LandmarkNumbers at = numbers.Landmarks;
         (scene.Target, scene.TargetOffSkin) = landmark switch
         {
-            LandmarkFront.Groin => (new Space(at.GroinBeforeHip * body.PelvisForward, 0, -at.GroinBelowHip * body.PelvisUp), true),
-            _ => (new Space(body.PelvisForward * Math.Sin(at.PastGroinBeforeLowest), 0, -body.PelvisUp * Math.Cos(at.PastGroinBeforeLowest)), false),
+            LandmarkFront.Groin => (new Vector3D(at.GroinBeforeHip * body.PelvisForward, 0, -at.GroinBelowHip * body.PelvisUp), true),
+            _ => (new Vector3D(body.PelvisForward * Math.Sin(at.PastGroinBeforeLowest), 0, -body.PelvisUp * Math.Cos(at.PastGroinBeforeLowest)), false),
         };
         objective = new ReachObjective(in body, in scene);
     }
@@ -174,10 +177,10 @@ internal sealed class LandmarkReach(ReachNumbers numbers, PersonModel model)
         (scene.Pronation, scene.Supination, scene.Deviation) = (Math.PI, Math.PI, Math.PI);
     }
 
-    private static Space OnPelvis(in Body body, double sideways, double up)
+    private static Vector3D OnPelvis(in Body body, double sideways, double up)
     {
         (double ss, double cs) = Math.SinCos(sideways);
         (double su, double cu) = Math.SinCos(up);
-        return new Space(-body.PelvisForward * cs * cu, body.PelvisSideways * ss * cu, body.PelvisUp * su);
+        return new Vector3D(-body.PelvisForward * cs * cu, body.PelvisSideways * ss * cu, body.PelvisUp * su);
     }
 }

@@ -110,9 +110,9 @@ internal static class PostureSetting
             Posture.Reclined => Mattress.Behind,
             _ => Mattress.None,
         };
-        scene.Thigh = new Space(sf * cp, sp, -cf * cp);
+        scene.Thigh = new Vector3D(sf * cp, sp, -cf * cp);
         (double st, double ct) = Math.SinCos(numbers.TargetBehindLowest);
-        scene.Target = new Space(-body.PelvisForward * st, 0, -body.PelvisUp * ct);
+        scene.Target = new Vector3D(-body.PelvisForward * st, 0, -body.PelvisUp * ct);
         (scene.WedgeX, scene.WedgeY) = approach switch
         {
             Approach.Behind => (-1.0, 0.0),

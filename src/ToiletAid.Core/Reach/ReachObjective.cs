@@ -83,7 +83,7 @@ internal readonly partial struct ReachObjective(in Body body, in Scene scene)
         PelvisPath path = PelvisPath.To(in _body, _scene.Target, trial.Grip);
         trial.Touch = _scene.Straight ? _scene.Target : path.Touch;
         trial.Length = _scene.Straight ? path.Straight : path.Length;
-        trial.Depth[ReachTrial.Depths.Straight] = _scene.Straight ? Over(path.Depth - _body.TissueGive) : 0;
+        trial.Depth[ReachTrial.Depths.Straight] = _scene.Straight ? Over(PelvisPath.StraightDepth(in _body, _scene.Target, trial.Grip) - _body.TissueGive) : 0;
         if (_scene.HasSeat)
         {
             double rise = arm.Rise * _body.ThighOut;
@@ -101,7 +101,7 @@ internal readonly partial struct ReachObjective(in Body body, in Scene scene)
     }
 
     /// <summary>A ball around the hand, the middle of the forearm or the elbow against every solid.</summary>
-    private void Part(in Arm arm, int part, Space inTrunk, Space p, double radius, ref ReachTrial.Depths depth)
+    private void Part(in Arm arm, int part, Vector3D inTrunk, Vector3D p, double radius, ref ReachTrial.Depths depth)
     {
         depth[ReachTrial.Depths.Pelvis + part] = PelvisDepth(arm.ToPelvis(p), radius);
         depth[ReachTrial.Depths.Trunk + part] = TrunkDepth(inTrunk, radius);
@@ -119,7 +119,7 @@ internal readonly partial struct ReachObjective(in Body body, in Scene scene)
     }
 
     /// <summary>How deep a ball presses into the pelvis, m. First-order, exact on the skin.</summary>
-    private double PelvisDepth(Space p, double radius)
+    private double PelvisDepth(Vector3D p, double radius)
     {
         double a = _body.PelvisForwardInverse, b = _body.PelvisSidewaysInverse, c = _body.PelvisUpInverse;
         double x = p.X * a, y = p.Y * b, z = p.Z * c;
@@ -143,7 +143,7 @@ internal readonly partial struct ReachObjective(in Body body, in Scene scene)
     private static bool IsClear(double square, double radius) => square >= (1 + radius) * (1 + radius);
 
     /// <summary>How deep a ball presses into the trunk, m; fades out below the waist, where the pelvis takes over.</summary>
-    private double TrunkDepth(Space p, double radius)
+    private double TrunkDepth(Vector3D p, double radius)
     {
         double a = _body.TrunkForwardInverse, b = _body.TrunkSidewaysInverse;
         double x = (p.X - _body.TrunkCentre) * a, y = p.Y * b;
@@ -161,24 +161,24 @@ internal readonly partial struct ReachObjective(in Body body, in Scene scene)
         return depth == 0 ? 0 : depth * Step(2 * p.Z * _body.PelvisUpInverse) * Step(2 * (_body.ShoulderUp - p.Z) * _body.PelvisUpInverse);
     }
 
-    private double ThighDepth(Space p, double radius, double side)
+    private double ThighDepth(Vector3D p, double radius, double side)
     {
-        Space away = FromThigh(p, side);
-        double near = radius + _body.ThighRadius, square = Space.Dot(away, away);
+        Vector3D away = FromThigh(p, side);
+        double near = radius + _body.ThighRadius, square = Vector3D.Dot(away, away);
         return square >= near * near ? 0 : near - Math.Sqrt(square);
     }
 
     /// <summary>From the nearest point of the middle line of a thigh.</summary>
-    private Space FromThigh(Space p, double side)
+    private Vector3D FromThigh(Vector3D p, double side)
     {
-        var from = new Space(p.X, p.Y - (side * _body.ThighOut), p.Z);
-        var along = new Space(_scene.Thigh.X, side * _scene.Thigh.Y, _scene.Thigh.Z);
-        double t = Math.Min(Math.Max(Space.Dot(from, along), _body.ThighRadius), _body.ThighLength);
+        var from = new Vector3D(p.X, p.Y - (side * _body.ThighOut), p.Z);
+        var along = new Vector3D(_scene.Thigh.X, side * _scene.Thigh.Y, _scene.Thigh.Z);
+        double t = Math.Min(Math.Max(Vector3D.Dot(from, along), _body.ThighRadius), _body.ThighLength);
         return from - (t * along);
     }
 
     /// <summary>How deep a ball is in the seat; in the opening it may go down a little.</summary>
-    private double SeatDepth(Space p, double radius, double rise)
+    private double SeatDepth(Vector3D p, double radius, double rise)
     {
         if (p.Z >= _scene.SeatUp + radius)
         {
@@ -190,12 +190,12 @@ internal readonly partial struct ReachObjective(in Body body, in Scene scene)
         return Over(floor - p.Z);
     }
 
-    private double Opening(Space p, double radius) =>
+    private double Opening(Vector3D p, double radius) =>
         Step((_body.OpeningHalfWidth - Math.Abs(p.Y)) / radius)
         * Step((p.X + _body.OpeningBack) / radius)
         * Step((_body.OpeningFront - p.X) / radius);
 
-    private double ThinDepth(Space p, double radius, double rise)
+    private double ThinDepth(Vector3D p, double radius, double rise)
     {
         if (p.Z >= _scene.SeatUp + radius)
         {
@@ -206,11 +206,11 @@ internal readonly partial struct ReachObjective(in Body body, in Scene scene)
         return Over(floor - p.Z);
     }
 
-    private double MattressDepth(Space p, double radius) =>
+    private double MattressDepth(Vector3D p, double radius) =>
         _scene.Mattress == Mattress.Beside ? Over(radius - _body.PelvisSideways - p.Y) : Over(radius - _body.PelvisForward - p.X);
 
     /// <summary>Distance by which the grip lies outside the sector of the approach, seen from the target.</summary>
-    private double Wedge(Space grip)
+    private double Wedge(Vector3D grip)
     {
         double x = grip.X - _scene.Target.X, y = grip.Y - _scene.Target.Y;
         double forth = (x * _scene.WedgeX) + (y * _scene.WedgeY);
@@ -219,19 +219,19 @@ internal readonly partial struct ReachObjective(in Body body, in Scene scene)
     }
 
     /// <summary>How far the handle must bend where forearm and wrist do not point it.</summary>
-    private void HandleBend(Space grip, Space elbow, Space thumb, Space touch, ref ReachTrial trial)
+    private void HandleBend(Vector3D grip, Vector3D elbow, Vector3D thumb, Vector3D touch, ref ReachTrial trial)
     {
-        Space d = touch - grip;
+        Vector3D d = touch - grip;
         double size = d.Length;
         if (size < 1e-9)
         {
             return;
         }
 
-        Space fore = (1 / _body.Forearm) * (grip - elbow);
-        double forth = Space.Dot(d, fore) / size;
-        double ahead = Space.Dot(d, thumb) / size;
-        double inward = Space.Dot(d, Space.Cross(fore, thumb)) / size;
+        Vector3D fore = (1 / _body.Forearm) * (grip - elbow);
+        double forth = Vector3D.Dot(d, fore) / size;
+        double ahead = Vector3D.Dot(d, thumb) / size;
+        double inward = Vector3D.Dot(d, Vector3D.Cross(fore, thumb)) / size;
         trial.Tilt = forth >= -_tiltSine ? 0 : Over(Math.Acos(Math.Max(forth, -1)) - (Math.PI / 2) - _scene.Deviation);
 
         // The handle sticks out of either end of the fist, so a direction and its opposite are the same.

@@ -18,10 +18,10 @@ internal struct ReachTrial
     public double Pressed;
 
     /// <summary>Grip centre as the pelvis sees it.</summary>
-    public Space Grip;
+    public Vector3D Grip;
 
     /// <summary>Where the way first touches the skin, as the pelvis sees it.</summary>
-    public Space Touch;
+    public Vector3D Touch;
 
     /// <summary>How deep each part presses into each solid or lies outside the approach, m; 0 when free.</summary>
     public Depths Depth;

@@ -22,10 +22,10 @@ internal struct Scene
     public Mattress Mattress;
 
     /// <summary>Direction of the working-side thigh; the other mirrors it.</summary>
-    public Space Thigh;
+    public Vector3D Thigh;
 
     /// <summary>Target in the frame of the pelvis, m; on its skin where nothing else is said.</summary>
-    public Space Target;
+    public Vector3D Target;
 
     /// <summary>True for a landmark that does not lie on the ellipsoid of the pelvis (waist, groin): the way to it is the straight line.</summary>
     public bool TargetOffSkin;
@@ -42,7 +42,7 @@ internal struct Scene
     /// <summary>Cosine of the half-angle of the approach.</summary>
     public double WedgeCosine;
 
-    /// <summary>Pronation, supination and side bend of the wrist, rad.</summary>
+    /// <summary>Pronation, supination and ulnar deviation, rad; see <see cref="JointMotion"/> for the other motions of the wrist.</summary>
     public double Pronation;
 
     /// <inheritdoc cref="Pronation"/>
