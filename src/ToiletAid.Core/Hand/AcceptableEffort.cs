@@ -5,8 +5,8 @@ public static class AcceptableEffort
 {
     /// <summary>Greatest acceptable effort by duty cycle.</summary>
     /// <param name="dutyCycle">Time under effort as a share of the whole time, 0 to 1.</param>
-    /// <param name="exponent">Exponent of the relation, above 0; published 0.24.</param>
-    /// <param name="daySeconds">Length of the working day on which it was built, s; published 28 800.</param>
+    /// <param name="exponent">Exponent of the relation, above 0; 0.24.</param>
+    /// <param name="daySeconds">Length of the working day on which it was built, s, above 1; 28 800. One second of it leaves all force free.</param>
     /// <returns>Share of the greatest force, 0 to 1; falls as the duty cycle grows.</returns>
     /// <remarks>Potvin 2012, Human Factors 54:175-188: 1 - (DC - 1/28800)^0.24 (formula from memory).</remarks>
     public static double OfDutyCycle(double dutyCycle, double exponent, double daySeconds)

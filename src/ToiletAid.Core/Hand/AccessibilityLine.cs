@@ -8,7 +8,9 @@ namespace ToiletAid.Core.Hand;
 /// 5 pounds (22.2 N). It informs; it rules nothing out.</remarks>
 public static class AccessibilityLine
 {
-    /// <summary>True when an operation meets the line.</summary>
+    /// <summary>True when an operation meets the line: one hand, no fine handling, a press that palm, fist, forearm or body can give, and little force.</summary>
+    /// <param name="operation">The operation.</param>
+    /// <param name="coefficients">Gives the greatest force, N.</param>
     public static bool Meets(Operation operation, HandCoefficients coefficients) =>
         operation.Hands == 1
         && operation.Fine == FineHandling.None

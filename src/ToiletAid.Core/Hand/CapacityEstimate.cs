@@ -5,7 +5,7 @@ namespace ToiletAid.Core.Hand;
 /// <summary>From what is known of a hand to how strong it may be.</summary>
 public static class CapacityEstimate
 {
-    // Known percentiles of a measured value's error: five and ninety-five in a hundred, and the quartiles between.
+    // z-scores at which a measured value's error is known: five and ninety-five in a hundred, and the quartiles between.
     private static readonly double[] ErrorLevels = [-1.6448536269514722, -0.67448975019608171, 0, 0.67448975019608171, 1.6448536269514722];
 
     /// <summary>The strength of a hand in each grasp.</summary>

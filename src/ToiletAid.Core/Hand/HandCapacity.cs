@@ -30,6 +30,7 @@ public sealed class HandCapacity
     public required double Slowness { get; init; }
 
     /// <summary>The spread of one grasp's greatest force, N.</summary>
+    /// <param name="grasp">The grasp; one that cannot be used, and none, give nothing: every percentile is 0.</param>
     public NormCurve Of(Grasp grasp) => grasp switch
     {
         Grasp.FinePinch => _pinch,

@@ -15,6 +15,7 @@ public readonly record struct HandStrength(double Pinch, double Grip, double Pal
     public double Greatest => Math.Max(Math.Max(Pinch, Grip), Math.Max(Palm, Forearm));
 
     /// <summary>The greatest force in one grasp, N.</summary>
+    /// <param name="grasp">The grasp; none gives 0.</param>
     public double Of(Grasp grasp) => grasp switch
     {
         Grasp.FinePinch => Pinch,

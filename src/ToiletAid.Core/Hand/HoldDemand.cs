@@ -1,5 +1,6 @@
 using System.Runtime.InteropServices;
 using ToiletAid.Core.Catalogue;
+using ToiletAid.Core.Quantities;
 
 namespace ToiletAid.Core.Hand;
 
@@ -10,9 +11,6 @@ namespace ToiletAid.Core.Hand;
 [StructLayout(LayoutKind.Auto)]
 public readonly record struct HoldDemand(double MassKilograms, double MomentNewtonMetres, double GripNewtons)
 {
-    // Standard gravity, CGPM 1901.
-    private const double Gravity = 9.80665;
-
     /// <summary>The demand of one aid.</summary>
     /// <param name="aid">The aid.</param>
     /// <param name="coefficients">Coefficients.</param>
@@ -22,7 +20,7 @@ public readonly record struct HoldDemand(double MassKilograms, double MomentNewt
     public static HoldDemand Of(Aid aid, HandCoefficients coefficients)
     {
         double mass = aid.FullKilograms;
-        double weight = mass * Gravity;
+        double weight = mass * Units.StandardGravity;
         double moment = weight * coefficients.CentreOfMassShare * (aid.Length?.Value ?? 0);
         double againstSliding = weight / (2 * coefficients.HoldFriction);
         double againstTurning = moment / coefficients.HandBreadth;

@@ -25,8 +25,6 @@ public sealed class NormCurve
     /// <summary>True when there is nothing to be spread: no such ability.</summary>
     internal bool IsZero => _values.Length == 0;
 
-    internal ReadOnlySpan<double> Levels => _z;
-
     internal static NormCurve Zero { get; } = new([], []);
 
     /// <summary>The value at a percentile.</summary>
@@ -36,7 +34,9 @@ public sealed class NormCurve
         ? AtZ(StandardNormal.Quantile(u))
         : throw new ArgumentOutOfRangeException(nameof(u), u, "not between 0 and 1");
 
-    /// <summary>The value at a z-score, SI.</summary>
+    /// <summary>The value at a z-score.</summary>
+    /// <param name="z">Deviations above the median, negative below it; any number.</param>
+    /// <returns>SI; above 0, and 0 where there is nothing. Rises with <paramref name="z"/>.</returns>
     public double AtZ(double z)
     {
         if (IsZero)

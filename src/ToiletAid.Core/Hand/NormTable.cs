@@ -26,6 +26,11 @@ public sealed class NormTable
     /// <exception cref="ArgumentException">Percentiles, ages or values are not in order, or a sex is missing.</exception>
     public NormTable(ReadOnlySpan<double> percentiles, IEnumerable<NormRow> rows, Basis basis, string source)
     {
+        if (percentiles.Length < 2)
+        {
+            throw new ArgumentException("two or more percentiles are needed", nameof(percentiles));
+        }
+
         _z = new double[percentiles.Length];
         for (int i = 0; i < percentiles.Length; i++)
         {
@@ -66,7 +71,7 @@ public sealed class NormTable
     /// <summary>Citation.</summary>
     public string Source { get; }
 
-    /// <summary>Middle of the oldest band, years.</summary>
+    /// <summary>Middle of the oldest band, years, beyond which its values hold on; see the remarks at the type.</summary>
     public double OldestMiddle => Middle(_female, _female.Length - 1);
 
     /// <summary>The norm for an age and sex.</summary>
@@ -79,6 +84,7 @@ public sealed class NormTable
         _ => Of(_both.Value, ageYears),
     };
 
+    /// <summary>Middle of a band, years. A band to 24 ends on the 25th birthday.</summary>
     private static double Middle(ImmutableArray<NormRow> rows, int i) => rows[i].To is { } to
         ? (rows[i].From + to + 1) / 2.0
         : rows[i].From + ((rows[i].From - rows[i - 1].From) / 2.0);

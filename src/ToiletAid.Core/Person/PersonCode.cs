@@ -3,6 +3,7 @@ namespace ToiletAid.Core.Person;
 /// <summary>What a person's code may look like, so that names, birth dates and phone numbers stay off shared PCs.</summary>
 public static class PersonCode
 {
+    // Decisions of this project: room for a clinic's own numbering, none for a name, a date of birth (six digits or more) or a phone number.
     private const int LongestRunOfLetters = 2;
     private const int MostDigits = 5;
     private const int MostCharacters = 16;

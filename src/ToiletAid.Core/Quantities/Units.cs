@@ -8,7 +8,9 @@ namespace ToiletAid.Core.Quantities;
 /// 9.80665 m/s² (CGPM 1901), litre 0.001 m³ (CGPM 1964). Each is checked in the tests against a general-purpose unit library.</remarks>
 public static class Units
 {
-    private const double Gravity = 9.80665;
+    /// <summary>Standard gravity, m/s².</summary>
+    internal const double StandardGravity = 9.80665;
+
     private const double Pound = 0.45359237;
     private const double Inch = 0.0254;
 
@@ -26,8 +28,8 @@ public static class Units
         new("st", "stone", Dimension.Mass, 14 * Pound),
         new("oz", "ounces", Dimension.Mass, Pound / 16),
         new("N", "newtons", Dimension.Force, 1),
-        new("kgf", "kilograms-force", Dimension.Force, Gravity),
-        new("lbf", "pounds-force", Dimension.Force, Pound * Gravity),
+        new("kgf", "kilograms-force", Dimension.Force, StandardGravity),
+        new("lbf", "pounds-force", Dimension.Force, Pound * StandardGravity),
         new("deg", "degrees", Dimension.Angle, Math.PI / 180),
         new("rad", "radians", Dimension.Angle, 1),
         new("s", "seconds", Dimension.Time, 1),
@@ -48,6 +50,6 @@ public static class Units
 
     private static readonly FrozenDictionary<string, Unit> BySymbol = All.ToFrozenDictionary(u => u.Symbol, StringComparer.Ordinal);
 
-    /// <summary>The unit written <paramref name="symbol"/>, or null.</summary>
+    /// <summary>The unit written <paramref name="symbol"/>, or null. Upper and lower case differ.</summary>
     public static Unit? Find(string symbol) => BySymbol.GetValueOrDefault(symbol);
 }

@@ -8,6 +8,9 @@ namespace ToiletAid.Core.Randomness;
 [StructLayout(LayoutKind.Auto)]
 public struct RandomDraws
 {
+    /// <summary>The greatest number below 1.</summary>
+    internal const double BelowOne = 1 - (1.0 / (1UL << 53));
+
     private ulong _s0;
     private ulong _s1;
     private ulong _s2;
@@ -40,7 +43,7 @@ public struct RandomDraws
     }
 
     /// <summary>A number above 0 and below 1, evenly spread.</summary>
-    public double NextUniform() => ((NextBits() >> 11) + 0.5) * (1.0 / (1UL << 53));
+    public double NextUniform() => Uniform(NextBits());
 
     /// <summary>A standard normal deviate (Box and Muller 1958).</summary>
     public double NextNormal() =>
@@ -48,6 +51,13 @@ public struct RandomDraws
 
     /// <summary>A standard exponential deviate.</summary>
     public double NextExponential() => -Math.Log(NextUniform());
+
+    /// <summary>The middle of one of 2⁵³ equal parts. The middle of the last one is rounded up to 1, which has no quantile and no end of a wait.</summary>
+    internal static double Uniform(ulong bits)
+    {
+        double part = ((bits >> 11) + 0.5) * (1.0 / (1UL << 53));
+        return part < 1 ? part : BelowOne;
+    }
 
     private static ulong SplitMix(ulong x)
     {

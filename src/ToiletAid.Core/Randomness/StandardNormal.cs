@@ -61,13 +61,14 @@ internal static class StandardNormal
         return q < 0 ? -z : z;
     }
 
-    /// <summary>The share of people below <paramref name="z"/>.</summary>
+    /// <summary>The share of people below <paramref name="z"/>; not a number for what is none.</summary>
     /// <remarks>Series of Marsaglia 2004 (from memory); beyond eight deviations nothing is left to tell apart.</remarks>
     public static double Probability(double z)
     {
-        if (Math.Abs(z) > 8)
+        // What is not a number would be summed for ever.
+        if (!(Math.Abs(z) <= 8))
         {
-            return z < 0 ? 0 : 1;
+            return z < 0 ? 0 : z > 0 ? 1 : double.NaN;
         }
 
         double sum = z, last = 0, term = z;

@@ -10,19 +10,19 @@ namespace ToiletAid.Core.Reach;
 internal struct Arm
 {
     /// <summary>Elbow and grip centre in the trunk's frame.</summary>
-    public Space ElbowInTrunk;
+    public Vector3D ElbowInTrunk;
 
     /// <inheritdoc cref="ElbowInTrunk"/>
-    public Space GripInTrunk;
+    public Vector3D GripInTrunk;
 
     /// <summary>Elbow and grip centre in the frame of seat and thighs.</summary>
-    public Space Elbow;
+    public Vector3D Elbow;
 
     /// <inheritdoc cref="Elbow"/>
-    public Space Grip;
+    public Vector3D Grip;
 
     /// <summary>Direction in which the thumb points when the forearm is neither pronated nor supinated; frame of seat and thighs.</summary>
-    public Space Thumb;
+    public Vector3D Thumb;
 
     private double _pelvisLeanSine;
     private double _pelvisLeanCosine;
@@ -40,10 +40,10 @@ internal struct Arm
     {
         double sf = q.FlexionSine, cf = q.FlexionCosine, sa = q.AbductionSine, ca = q.AbductionCosine;
         double sr = q.RotationSine, cr = q.RotationCosine, se = q.ElbowSine, ce = q.ElbowCosine;
-        var shoulder = new Space(0, body.ShoulderOut, body.ShoulderUp);
-        Space upper = FromUpperArm(0, 0, -1, sf, cf, sa, ca);
-        Space fore = FromUpperArm(se * cr, -se * sr, -ce, sf, cf, sa, ca);
-        Space thumb = FromUpperArm(ce * cr, -ce * sr, se, sf, cf, sa, ca);
+        var shoulder = new Vector3D(0, body.ShoulderOut, body.ShoulderUp);
+        Vector3D upper = FromUpperArm(0, 0, -1, sf, cf, sa, ca);
+        Vector3D fore = FromUpperArm(se * cr, -se * sr, -ce, sf, cf, sa, ca);
+        Vector3D thumb = FromUpperArm(ce * cr, -ce * sr, se, sf, cf, sa, ca);
 
         Arm arm = default;
         arm.ElbowInTrunk = shoulder + (body.UpperArm * upper);
@@ -57,11 +57,11 @@ internal struct Arm
     }
 
     /// <summary>A point of the seat's frame as the pelvis sees it.</summary>
-    public readonly Space ToPelvis(Space p)
+    public readonly Vector3D ToPelvis(Vector3D p)
     {
         double x = (p.X * _pelvisLeanCosine) - (p.Z * _pelvisLeanSine);
         double z = (p.X * _pelvisLeanSine) + (p.Z * _pelvisLeanCosine);
-        return new Space(x, (p.Y * _pelvisBendCosine) - (z * _pelvisBendSine), (p.Y * _pelvisBendSine) + (z * _pelvisBendCosine));
+        return new Vector3D(x, (p.Y * _pelvisBendCosine) - (z * _pelvisBendSine), (p.Y * _pelvisBendSine) + (z * _pelvisBendCosine));
     }
 
     /// <summary>Directions of the seat's frame as the pelvis sees them.</summary>
@@ -75,24 +75,24 @@ internal struct Arm
     }
 
     /// <summary>A point of the pelvis as the seat sees it.</summary>
-    public readonly Space FromPelvis(Space p)
+    public readonly Vector3D FromPelvis(Vector3D p)
     {
         double y = (p.Y * _pelvisBendCosine) + (p.Z * _pelvisBendSine);
         double z = (-p.Y * _pelvisBendSine) + (p.Z * _pelvisBendCosine);
-        return new Space((p.X * _pelvisLeanCosine) + (z * _pelvisLeanSine), y, (-p.X * _pelvisLeanSine) + (z * _pelvisLeanCosine));
+        return new Vector3D((p.X * _pelvisLeanCosine) + (z * _pelvisLeanSine), y, (-p.X * _pelvisLeanSine) + (z * _pelvisLeanCosine));
     }
 
-    internal static Space FromUpperArm(double x, double y, double z, double sf, double cf, double sa, double ca)
+    internal static Vector3D FromUpperArm(double x, double y, double z, double sf, double cf, double sa, double ca)
     {
         double y1 = (y * ca) - (z * sa), z1 = (y * sa) + (z * ca);
-        return new Space((x * cf) - (z1 * sf), y1, (x * sf) + (z1 * cf));
+        return new Vector3D((x * cf) - (z1 * sf), y1, (x * sf) + (z1 * cf));
     }
 
-    internal static Space FromTrunk(Space p, in JointAngles q)
+    internal static Vector3D FromTrunk(Vector3D p, in JointAngles q)
     {
         double sl = q.LeanSine, cl = q.LeanCosine, sb = q.BendSine, cb = q.BendCosine, st = q.TwistSine, ct = q.TwistCosine;
         double x = (p.X * ct) - (p.Y * st), y = (p.X * st) + (p.Y * ct);
         double y1 = (y * cb) + (p.Z * sb), z1 = (-y * sb) + (p.Z * cb);
-        return new Space((x * cl) + (z1 * sl), y1, (-x * sl) + (z1 * cl));
+        return new Vector3D((x * cl) + (z1 * sl), y1, (-x * sl) + (z1 * cl));
     }
 }

@@ -20,37 +20,37 @@ internal struct ArmSlopes
     public ReachSlopes.Points Grip;
 
     /// <summary>Turning of the pelvis with lean and bend, in the frame of seat and thighs.</summary>
-    public Space PelvisLean;
+    public Vector3D PelvisLean;
 
     /// <inheritdoc cref="PelvisLean"/>
-    public Space PelvisBend;
+    public Vector3D PelvisBend;
 
     /// <summary>Finds the slopes at a pose.</summary>
     public static ArmSlopes At(in Body body, in JointAngles q, in Arm arm, double pelvisLean, double pelvisBend)
     {
         ArmSlopes s = default;
-        var shoulder = new Space(0, body.ShoulderOut, body.ShoulderUp);
-        Space toElbow = arm.ElbowInTrunk - shoulder, toGrip = arm.GripInTrunk - shoulder, fore = arm.GripInTrunk - arm.ElbowInTrunk;
-        Space flexion = Flexion, abduction = Abduction(in q), rotation = Rotation(in q), elbow = ElbowAxis(in q);
+        var shoulder = new Vector3D(0, body.ShoulderOut, body.ShoulderUp);
+        Vector3D toElbow = arm.ElbowInTrunk - shoulder, toGrip = arm.GripInTrunk - shoulder, fore = arm.GripInTrunk - arm.ElbowInTrunk;
+        Vector3D flexion = Flexion, abduction = Abduction(in q), rotation = Rotation(in q), elbow = ElbowAxis(in q);
 
-        s.ElbowInTrunk[JointVector.Flexion] = Space.Cross(flexion, toElbow);
-        s.ElbowInTrunk[JointVector.Abduction] = Space.Cross(abduction, toElbow);
-        s.GripInTrunk[JointVector.Flexion] = Space.Cross(flexion, toGrip);
-        s.GripInTrunk[JointVector.Abduction] = Space.Cross(abduction, toGrip);
-        s.GripInTrunk[JointVector.Rotation] = Space.Cross(rotation, fore);
-        s.GripInTrunk[JointVector.Elbow] = Space.Cross(elbow, fore);
+        s.ElbowInTrunk[JointVector.Flexion] = Vector3D.Cross(flexion, toElbow);
+        s.ElbowInTrunk[JointVector.Abduction] = Vector3D.Cross(abduction, toElbow);
+        s.GripInTrunk[JointVector.Flexion] = Vector3D.Cross(flexion, toGrip);
+        s.GripInTrunk[JointVector.Abduction] = Vector3D.Cross(abduction, toGrip);
+        s.GripInTrunk[JointVector.Rotation] = Vector3D.Cross(rotation, fore);
+        s.GripInTrunk[JointVector.Elbow] = Vector3D.Cross(elbow, fore);
         s.Elbow = FromTrunk(in s.ElbowInTrunk, in q);
         s.Grip = FromTrunk(in s.GripInTrunk, in q);
 
-        Space lean = Lean, bend = Bend(in q), twist = Twist(in q);
-        s.Elbow[JointVector.Lean] = Space.Cross(lean, arm.Elbow);
-        s.Elbow[JointVector.Bend] = Space.Cross(bend, arm.Elbow);
-        s.Elbow[JointVector.Twist] = Space.Cross(twist, arm.Elbow);
-        s.Grip[JointVector.Lean] = Space.Cross(lean, arm.Grip);
-        s.Grip[JointVector.Bend] = Space.Cross(bend, arm.Grip);
-        s.Grip[JointVector.Twist] = Space.Cross(twist, arm.Grip);
+        Vector3D lean = Lean, bend = Bend(in q), twist = Twist(in q);
+        s.Elbow[JointVector.Lean] = Vector3D.Cross(lean, arm.Elbow);
+        s.Elbow[JointVector.Bend] = Vector3D.Cross(bend, arm.Elbow);
+        s.Elbow[JointVector.Twist] = Vector3D.Cross(twist, arm.Elbow);
+        s.Grip[JointVector.Lean] = Vector3D.Cross(lean, arm.Grip);
+        s.Grip[JointVector.Bend] = Vector3D.Cross(bend, arm.Grip);
+        s.Grip[JointVector.Twist] = Vector3D.Cross(twist, arm.Grip);
         s.PelvisLean = pelvisLean * lean;
-        s.PelvisBend = pelvisBend * new Space(-q.PelvisLeanCosine, 0, q.PelvisLeanSine);
+        s.PelvisBend = pelvisBend * new Vector3D(-q.PelvisLeanCosine, 0, q.PelvisLeanSine);
         return s;
     }
 
@@ -58,40 +58,40 @@ internal struct ArmSlopes
     public static ReachSlopes.Points ThumbAt(in JointAngles q, in Arm arm)
     {
         ReachSlopes.Points turned = default;
-        turned[JointVector.Lean] = Space.Cross(Lean, arm.Thumb);
-        turned[JointVector.Bend] = Space.Cross(Bend(in q), arm.Thumb);
-        turned[JointVector.Twist] = Space.Cross(Twist(in q), arm.Thumb);
-        turned[JointVector.Flexion] = Space.Cross(Arm.FromTrunk(Flexion, in q), arm.Thumb);
-        turned[JointVector.Abduction] = Space.Cross(Arm.FromTrunk(Abduction(in q), in q), arm.Thumb);
-        turned[JointVector.Rotation] = Space.Cross(Arm.FromTrunk(Rotation(in q), in q), arm.Thumb);
-        turned[JointVector.Elbow] = Space.Cross(Arm.FromTrunk(ElbowAxis(in q), in q), arm.Thumb);
+        turned[JointVector.Lean] = Vector3D.Cross(Lean, arm.Thumb);
+        turned[JointVector.Bend] = Vector3D.Cross(Bend(in q), arm.Thumb);
+        turned[JointVector.Twist] = Vector3D.Cross(Twist(in q), arm.Thumb);
+        turned[JointVector.Flexion] = Vector3D.Cross(Arm.FromTrunk(Flexion, in q), arm.Thumb);
+        turned[JointVector.Abduction] = Vector3D.Cross(Arm.FromTrunk(Abduction(in q), in q), arm.Thumb);
+        turned[JointVector.Rotation] = Vector3D.Cross(Arm.FromTrunk(Rotation(in q), in q), arm.Thumb);
+        turned[JointVector.Elbow] = Vector3D.Cross(Arm.FromTrunk(ElbowAxis(in q), in q), arm.Thumb);
         return turned;
     }
 
     // Axes of the arm's joints, in the trunk's frame.
-    private static Space Flexion => new(0, -1, 0);
+    private static Vector3D Flexion => new(0, -1, 0);
 
-    private static Space Abduction(in JointAngles q) => new(q.FlexionCosine, 0, q.FlexionSine);
+    private static Vector3D Abduction(in JointAngles q) => new(q.FlexionCosine, 0, q.FlexionSine);
 
-    private static Space Rotation(in JointAngles q) =>
+    private static Vector3D Rotation(in JointAngles q) =>
         Arm.FromUpperArm(0, 0, -1, q.FlexionSine, q.FlexionCosine, q.AbductionSine, q.AbductionCosine);
 
-    private static Space ElbowAxis(in JointAngles q) =>
+    private static Vector3D ElbowAxis(in JointAngles q) =>
         Arm.FromUpperArm(-q.RotationSine, -q.RotationCosine, 0, q.FlexionSine, q.FlexionCosine, q.AbductionSine, q.AbductionCosine);
 
     // Axes of the trunk's joints, in the frame of seat and thighs.
-    private static Space Lean => new(0, 1, 0);
+    private static Vector3D Lean => new(0, 1, 0);
 
-    private static Space Bend(in JointAngles q) => new(-q.LeanCosine, 0, q.LeanSine);
+    private static Vector3D Bend(in JointAngles q) => new(-q.LeanCosine, 0, q.LeanSine);
 
-    private static Space Twist(in JointAngles q) => Arm.FromTrunk(new Space(0, 0, 1), in q);
+    private static Vector3D Twist(in JointAngles q) => Arm.FromTrunk(new Vector3D(0, 0, 1), in q);
 
     /// <summary>Slopes of a point as the pelvis sees it, from its slopes in the frame of seat and thighs.</summary>
-    public readonly ReachSlopes.Points ToPelvis(in Arm arm, in ReachSlopes.Points slopes, Space point)
+    public readonly ReachSlopes.Points ToPelvis(in Arm arm, in ReachSlopes.Points slopes, Vector3D point)
     {
         ReachSlopes.Points seen = slopes;
-        seen[JointVector.Lean] -= Space.Cross(PelvisLean, point);
-        seen[JointVector.Bend] -= Space.Cross(PelvisBend, point);
+        seen[JointVector.Lean] -= Vector3D.Cross(PelvisLean, point);
+        seen[JointVector.Bend] -= Vector3D.Cross(PelvisBend, point);
         arm.ToPelvis(ref seen);
         return seen;
     }

@@ -2,42 +2,86 @@ using System.Runtime.InteropServices;
 
 namespace ToiletAid.Core.Reach;
 
-/// <summary>One body and the things it sits on, as the solver uses them; m unless said otherwise, angles rad.</summary>
+/// <summary>One body and the things it sits on, as the solver uses them; m unless said otherwise.</summary>
 /// <remarks>Every length that can enter a result is here, so that scaling this scales the result exactly.</remarks>
 [StructLayout(LayoutKind.Auto)]
 internal struct Body
 {
     public double Stature;
+
+    /// <summary>kg.</summary>
     public double Mass;
+
+    /// <summary>Shoulder joint above the hips and out from the midline.</summary>
     public double ShoulderUp;
+
+    /// <inheritdoc cref="ShoulderUp"/>
     public double ShoulderOut;
+
+    /// <summary>From joint to joint, and from elbow joint to grip centre.</summary>
     public double UpperArm;
+
+    /// <inheritdoc cref="UpperArm"/>
     public double Forearm;
+
+    /// <summary>How far the fingers reach past the grip centre.</summary>
     public double HandBeyond;
     public double HandRadius;
 
-    /// <summary>Half the thickness of an aid between body and seat, m.</summary>
+    /// <summary>Half the thickness of an aid between body and seat.</summary>
     public double AidRadius;
 
     public double ForearmRadius;
+
+    /// <summary>Half-axes of the ellipsoid of pelvis and buttocks, whose middle lies between the hips.</summary>
     public double PelvisForward;
+
+    /// <inheritdoc cref="PelvisForward"/>
     public double PelvisSideways;
+
+    /// <inheritdoc cref="PelvisForward"/>
     public double PelvisUp;
+
+    /// <summary>Axis of the elliptic cylinder of the trunk before the hips, and its half-axes.</summary>
     public double TrunkCentre;
+
+    /// <inheritdoc cref="TrunkCentre"/>
     public double TrunkForward;
+
+    /// <inheritdoc cref="TrunkCentre"/>
     public double TrunkSideways;
+
+    /// <summary>Waist above the hips.</summary>
     public double WaistUp;
     public double ThighRadius;
     public double ThighLength;
+
+    /// <summary>Hip joint from the midline.</summary>
     public double ThighOut;
+
+    /// <summary>Seat above the hips; below 0.</summary>
     public double SeatUp;
     public double OpeningHalfWidth;
+
+    /// <summary>Ends of the seat's opening behind and before the hips.</summary>
     public double OpeningBack;
+
+    /// <inheritdoc cref="OpeningBack"/>
     public double OpeningFront;
+
+    /// <summary>How far the middle of the hand goes down in the opening.</summary>
     public double OpeningDepth;
+
+    /// <summary>Rise of the hips over the seat when the buttocks are partly off it.</summary>
     public double SeatRise;
+
+    /// <summary>Cost of each rad² by which a handle must bend.</summary>
     public double HandleBend;
+
+    /// <summary>How far a straight handle may press into the flesh.</summary>
     public double TissueGive;
+
+    /// <summary>Where the way is longer there is none.</summary>
     public double LongestWay;
 
     /// <summary>Depth of pressing beyond which flesh resists ever more.</summary>
@@ -71,7 +115,7 @@ internal struct Body
         TrunkSidewaysInverse = 1 / TrunkSideways;
     }
 
-    /// <summary>The same body and seat, <paramref name="k"/> times as large.</summary>
+    /// <summary>The same body and seat, <paramref name="k"/> times as large. The laws of scale are tested with it.</summary>
     public readonly Body Scaled(double k)
     {
         Body s = this;

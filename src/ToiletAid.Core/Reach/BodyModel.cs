@@ -6,17 +6,19 @@ namespace ToiletAid.Core.Reach;
 internal static class BodyModel
 {
     /// <summary>Number of deviates that a body takes: one for each body measure.</summary>
-    public const int Deviates = 12;
+    public const int Deviates = (int)BodyMeasure.ThighLength + 1;
 
     /// <summary>Makes a body.</summary>
     /// <param name="tables">Estimates and numbers.</param>
     /// <param name="person">What is known.</param>
     /// <param name="deviates">Standard normal deviates by body measure; zeros give the middle person.</param>
-    public static Body Make(BodyTables tables, ReachPerson person, ReadOnlySpan<double> deviates)
+    /// <param name="armDeviate">One more for the arms of older people, whose length for the stature is less certain.</param>
+    public static Body Make(BodyTables tables, ReachPerson person, ReadOnlySpan<double> deviates, double armDeviate = 0)
     {
+        BodyNumbers numbers = tables.Model.Body;
         double stature = Known(tables, person, BodyMeasure.Stature, person.Stature, 0, 0, 1, deviates);
         double mass = Known(tables, person, BodyMeasure.Mass, person.Mass, stature, 0, 1, deviates);
-        double widen = IsOutsideSurvey(tables, person.Sex, stature, mass) ? tables.Model["survey.widening"] : 1;
+        double widen = IsOutsideSurvey(tables, person.Sex, stature, mass) ? numbers.SurveyWidening : 1;
 
         double Length(BodyMeasure measure, ReadOnlySpan<double> z) => Known(
             tables,
@@ -28,22 +30,24 @@ internal static class BodyModel
             widen,
             z);
 
-        ReachNumbers numbers = tables.Model;
-        double arms = ArmFactor(tables, person);
         Body body = default;
         body.Stature = stature;
         body.Mass = mass;
-        double drop = numbers["ratio.shoulder-joint-below-acromion"] * stature;
-        double hip = numbers["ratio.hip-joint-above-seat"] * stature;
+        double drop = numbers.ShoulderJointBelowAcromion * stature;
+        double hip = numbers.HipJointAboveSeat * stature;
         body.ShoulderUp = Length(BodyMeasure.ShoulderHeightSitting, deviates) - drop - hip;
         body.ShoulderOut = Length(BodyMeasure.ShoulderBreadth, deviates) / 2;
-        double upper = Length(BodyMeasure.UpperArm, deviates) * (person.Lengths.ContainsKey(BodyMeasure.UpperArm) ? 1 : arms);
-        double fore = Length(BodyMeasure.ForearmToGrip, deviates) * (person.Lengths.ContainsKey(BodyMeasure.ForearmToGrip) ? 1 : arms);
-        body.UpperArm = upper - drop;
-        body.Forearm = fore - (numbers["ratio.elbow-joint-before-olecranon"] * stature);
-        body.HandBeyond = numbers["ratio.hand-beyond-grip"] * stature;
-        body.HandRadius = numbers["ratio.hand-radius-of-breadth"] * Length(BodyMeasure.HandBreadth, deviates);
-        body.AidRadius = numbers["ratio.aid-radius-of-hand"] * body.HandRadius;
+
+        // Stature shrinks with age and arms do not. An arm that was measured is as long as it was measured.
+        double arms = numbers.Arms.Factor(person.AgeYears, person.Sex);
+        double spread = person.AgeYears >= numbers.Arms.From ? 1 + (numbers.Arms.Spread * armDeviate) : 1;
+        (double upperFactor, double upperSpread) = person.Lengths.ContainsKey(BodyMeasure.UpperArm) ? (1, 1) : (arms, spread);
+        (double foreFactor, double foreSpread) = person.Lengths.ContainsKey(BodyMeasure.ForearmToGrip) ? (1, 1) : (arms, spread);
+        body.UpperArm = ((Length(BodyMeasure.UpperArm, deviates) * upperFactor) - drop) * upperSpread;
+        body.Forearm = ((Length(BodyMeasure.ForearmToGrip, deviates) * foreFactor) - (numbers.ElbowJointBeforeOlecranon * stature)) * foreSpread;
+        body.HandBeyond = numbers.HandBeyondGrip * stature;
+        body.HandRadius = numbers.HandRadius * Length(BodyMeasure.HandBreadth, deviates);
+        body.AidRadius = numbers.AidRadius * body.HandRadius;
         double abdomen = Length(BodyMeasure.AbdomenDepth, deviates);
         double buttock = Length(BodyMeasure.ButtockDepth, deviates);
         double hips = Length(BodyMeasure.HipBreadth, deviates);
@@ -56,35 +60,38 @@ internal static class BodyModel
     /// <summary>True when stature or mass lies outside the people measured in the survey.</summary>
     public static bool IsOutsideSurvey(BodyTables tables, Sex sex, double stature, double mass)
     {
-        ReachNumbers n = tables.Model;
-        string low = sex == Sex.Male ? "male" : "female", high = sex == Sex.Female ? "female" : "male";
-        return mass < n[$"survey.{low}.mass-least"] || mass > n[$"survey.{high}.mass-greatest"]
-            || stature < n[$"survey.{low}.stature-least"] || stature > n[$"survey.{high}.stature-greatest"];
+        BodyNumbers.SurveyRange low = sex == Sex.Male ? tables.Model.Body.Men : tables.Model.Body.Women;
+        BodyNumbers.SurveyRange high = sex == Sex.Female ? tables.Model.Body.Women : tables.Model.Body.Men;
+        return mass < low.MassLeast || mass > high.MassGreatest || stature < low.StatureLeast || stature > high.StatureGreatest;
     }
 
-    private static void Fill(ref Body body, ReachNumbers numbers, double hip, double abdomen, double buttock, double hips, double thigh)
+    private static void Fill(ref Body body, BodyNumbers numbers, double hip, double abdomen, double buttock, double hips, double thigh)
     {
-        body.ForearmRadius = numbers["ratio.forearm-radius"] * body.Stature;
+        body.ForearmRadius = numbers.ForearmRadius * body.Stature;
         body.PelvisForward = buttock / 2;
         body.PelvisSideways = hips / 2;
-        body.PelvisUp = hip + (numbers["ratio.flesh-below-seat"] * body.Stature);
+        body.PelvisUp = hip + (numbers.FleshBelowSeat * body.Stature);
         body.TrunkForward = abdomen / 2;
-        body.TrunkSideways = numbers["ratio.trunk-of-hip-breadth"] * hips / 2;
+        body.TrunkSideways = numbers.TrunkBreadth * hips / 2;
+
+        // Buttock and abdomen stand in one line behind; what the abdomen is deeper stands out in front.
         body.TrunkCentre = (abdomen - buttock) / 2;
-        body.WaistUp = numbers["ratio.waist-above-hip"] * body.Stature;
+        body.WaistUp = numbers.WaistAboveHip * body.Stature;
         body.ThighRadius = thigh / 2;
+
+        // Two thighs side by side fill the breadth of the hips, so the middle of each is half way out.
         body.ThighOut = hips / 4;
         body.SeatUp = -hip;
-        body.OpeningHalfWidth = numbers["seat.opening-width"] / 2;
-        body.OpeningBack = numbers["seat.opening-behind-hip"];
-        body.OpeningFront = numbers["seat.opening-before-hip"];
-        body.OpeningDepth = numbers["seat.hand-below-seat"];
-        body.SeatRise = numbers["seat.rise-when-leaning"];
-        body.HandleBend = numbers["aid.bend-radius"];
-        body.TissueGive = numbers["aid.tissue-give"];
-        body.LongestWay = numbers["aid.longest-that-can-be-steered"];
-        body.FleshDepth = numbers["solver.flesh-depth"];
-        body.Stiffness = numbers["solver.stiffness"] / body.Stature;
+        body.OpeningHalfWidth = numbers.OpeningWidth / 2;
+        body.OpeningBack = numbers.OpeningBehindHip;
+        body.OpeningFront = numbers.OpeningBeforeHip;
+        body.OpeningDepth = numbers.HandBelowSeat;
+        body.SeatRise = numbers.SeatRise;
+        body.HandleBend = numbers.HandleBend;
+        body.TissueGive = numbers.TissueGive;
+        body.LongestWay = numbers.LongestWay;
+        body.FleshDepth = numbers.FleshDepth;
+        body.Stiffness = numbers.Stiffness / body.Stature;
         body.Invert();
     }
 
@@ -99,36 +106,16 @@ internal static class BodyModel
         ReadOnlySpan<double> deviates)
     {
         double z = deviates[(int)measure];
+        BodyNumbers numbers = tables.Model.Body;
         if (given is { } known)
         {
-            string kind = measure == BodyMeasure.Mass ? "mass" : "length";
-            return Math.Max(known.Value + (z * tables.Model[$"error.{kind}.{ReachNumbers.Word(known.How)}"]), known.Value / 2);
+            double error = measure == BodyMeasure.Mass ? numbers.MassError(known.How) : numbers.LengthError(known.How);
+            return Math.Max(known.Value + (z * error), known.Value * numbers.LeastShare);
         }
 
+        // Far outside the survey a straight line goes on to nothing and beyond, so an estimate is never less than what would be taken as measured.
         (double mean, double spread) = tables.Estimate(measure, person.Sex, stature, mass);
-        return Math.Max(mean + (widen * spread * z), mean / 2);
-    }
-
-    /// <summary>Arms stay as long while stature shrinks with age.</summary>
-    private static double ArmFactor(BodyTables tables, ReachPerson person)
-    {
-        string? band = person.AgeYears switch
-        {
-            null or < 60 => null,
-            < 75 => "60-to-74",
-            _ => "75-and-over",
-        };
-        if (band is null)
-        {
-            return 1;
-        }
-
-        double female = tables.Model[$"arm-for-stature.female.{band}"], male = tables.Model[$"arm-for-stature.male.{band}"];
-        return person.Sex switch
-        {
-            Sex.Female => female,
-            Sex.Male => male,
-            _ => (female + male) / 2,
-        };
+        double least = measure == BodyMeasure.Mass ? tables.Model.Input.MassLeast : tables.Model.Input.LengthLeast;
+        return Math.Max(mean + (widen * spread * z), Math.Max(mean * numbers.LeastShare, least));
     }
 }

@@ -11,6 +11,27 @@ internal static class BoxMinimiser
 {
     private const int N = JointVector.Count;
 
+    // How damping follows the gain is usual for the method (from memory). Damping, gains and distances are for a stature of one, so that bodies of all
+    // sizes are solved alike.
+    private const double FirstDamping = 0.06;
+    private const double LeastDamping = 1e-6;
+    private const int MostAttempts = 14;
+
+    /// <summary>Share of the expected gain above which the model is trusted more.</summary>
+    private const double GoodShare = 0.75;
+
+    /// <summary>Share of the expected gain up to which it is trusted less.</summary>
+    private const double PoorShare = 0.25;
+    private const double Relaxing = 0.2;
+    private const double Tightening = 5;
+
+    /// <summary>Factor where the step was so cut off that it would not go down at all.</summary>
+    private const double TighteningAtLimits = 25;
+    private const double NoGain = 1e-10;
+
+    /// <summary>Nearer to where the way touches, curvature is taken as here: it goes to infinity at that point.</summary>
+    private const double NearestTouch = 0.006;
+
     /// <summary>Goes down from <paramref name="q"/>, which is replaced by the best point found.</summary>
     /// <param name="objective">What to make small.</param>
     /// <param name="box">Limits.</param>
@@ -29,8 +50,8 @@ internal static class BoxMinimiser
         double giveUpAbove = double.PositiveInfinity)
     {
         JointAngles angles = objective.Angles(in q);
-        objective.Try(in angles, ReachObjective.Everything, out ReachTrial here);
-        double unit = objective.Unit, damping = 0.06 * unit;
+        objective.Try(in angles, out ReachTrial here);
+        double unit = objective.Unit, damping = FirstDamping * unit;
         int weak = 0;
         bool hopeless = false;
         for (int round = 0; round < rounds && weak < 2 && !hopeless; round++)
@@ -38,21 +59,21 @@ internal static class BoxMinimiser
             objective.Slopes(in angles, in here, out ReachSlopes slopes);
             SymmetricMatrix curvature = Curvature(in objective, in here, in slopes);
             bool moved = false;
-            for (int attempt = 0; attempt < 14 && !moved; attempt++)
+            for (int attempt = 0; attempt < MostAttempts && !moved; attempt++)
             {
                 JointVector next = Step(in curvature, in box, in q, in slopes.Value, damping, out double expected);
-                if (expected > -1e-10 * unit)
+                if (expected > -NoGain * unit)
                 {
                     // Cut off at the limits, the step would not go down; a more damped one keeps closer to the slope.
-                    damping *= 25;
+                    damping *= TighteningAtLimits;
                     continue;
                 }
 
                 JointAngles nextAngles = objective.Angles(in next);
-                objective.Try(in nextAngles, ReachObjective.Everything, out ReachTrial there);
+                objective.Try(in nextAngles, out ReachTrial there);
                 double gain = here.Value - there.Value;
                 double share = gain / -expected;
-                damping *= share > 0.75 ? 0.2 : (share > 0.25 ? 1 : 5);
+                damping *= share > GoodShare ? Relaxing : (share > PoorShare ? 1 : Tightening);
                 if (gain > 0)
                 {
                     moved = true;
@@ -69,28 +90,28 @@ internal static class BoxMinimiser
                 break;
             }
 
-            damping = Math.Max(damping, 1e-6 * unit);
+            damping = Math.Max(damping, LeastDamping * unit);
         }
 
         return here.Value;
     }
 
-    /// <summary>Slope at a point, m/rad.</summary>
+    /// <summary>Slope (gradient) at a point, m/rad.</summary>
     public static JointVector Slope(in ReachObjective objective, in JointVector q)
     {
         JointAngles angles = objective.Angles(in q);
-        objective.Try(in angles, ReachObjective.Everything, out ReachTrial here);
+        objective.Try(in angles, out ReachTrial here);
         objective.Slopes(in angles, in here, out ReachSlopes slopes);
         return slopes.Value;
     }
 
-    /// <summary>Curvature: of the distance to where the way touches (across the line, one over the distance), of the squares of the
+    /// <summary>Curvature (the Gauss-Newton part of the Hessian), m/rad²: of the distance to where the way touches (across the line, one over the distance), of the squares of the
     /// depths, and of the handle's bend.</summary>
     private static SymmetricMatrix Curvature(in ReachObjective objective, in ReachTrial here, in ReachSlopes slopes)
     {
         SymmetricMatrix curvature = default;
-        Space line = here.Grip - here.Touch;
-        double inverse = 1 / Math.Max(line.Length, 0.006 * objective.Unit);
+        Vector3D line = here.Grip - here.Touch;
+        double inverse = 1 / Math.Max(line.Length, NearestTouch * objective.Unit);
         JointVector along = default;
         along.All = slopes.Grip.Along(inverse * line);
         for (int i = 0; i < N; i++)

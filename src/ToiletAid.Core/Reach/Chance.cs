@@ -15,6 +15,7 @@ internal sealed class Chance
     public const int Arms = LeanSideways + 1;
     public const int Count = Arms + 1;
 
+    // Numbers of the streams. A new thing comes last, or every draw changes.
     private readonly double[] _shares;
     private readonly int _draws;
 
@@ -36,14 +37,17 @@ internal sealed class Chance
             Array.Sort(keys, order);
             for (int i = 0; i < draws; i++)
             {
-                _shares[(thing * draws) + order[i]] = (i + stream.NextUniform()) / draws;
+                _shares[(thing * draws) + order[i]] = Within(i, stream.NextUniform(), draws);
             }
         }
     }
 
-    /// <summary>Evenly spread number of one thing in one draw.</summary>
+    /// <summary>Evenly spread number of one thing in one draw, above 0 and below 1.</summary>
     public double Share(int thing, int draw) => _shares[(thing * _draws) + draw];
 
     /// <summary>Standard normal deviate of one thing in one draw.</summary>
     public double Normal(int thing, int draw) => StandardNormal.Quantile(Share(thing, draw));
+
+    /// <summary>A place within one of several equal parts. Rounding must not make it the end of the last one.</summary>
+    internal static double Within(int part, double place, int parts) => Math.Min((part + place) / parts, RandomDraws.BelowOne);
 }

@@ -7,15 +7,14 @@ namespace ToiletAid.Core.Reach;
 /// its error.</summary>
 internal static class Contradictions
 {
-    private const double Errors = 2;
-
     public static ImmutableArray<ReachContradiction> Find(ReachNumbers numbers, ReachPerson person, PersonModel model, LandmarkReach landmarks)
     {
         var found = ImmutableArray.CreateBuilder<ReachContradiction>();
+        double errors = numbers.ContradictionErrors;
         double behind = (model.Behind.Low + model.Behind.High) / 2;
-        if (person.Behind is { } b && model.HasJointsBehind)
+        if (person.Behind is { } b && model.HasJointBehind)
         {
-            PersonDraw best = model.Middle(1, 1, Errors), worst = model.Middle(0, 1, -Errors);
+            PersonDraw best = model.Middle(1, 1, errors), worst = model.Middle(0, 1, -errors);
             double missing = b == LandmarkBehind.NotPastTheHip ? 0 : landmarks.MissingBehind(in best, b);
             double beyond = b == LandmarkBehind.WaistOrAbove ? 0 : -landmarks.MissingBehind(in worst, b + 1);
             Add(found, "reach-behind", missing, beyond);
@@ -23,15 +22,20 @@ internal static class Contradictions
 
         if (person.Front is { } f && !person.Joints.IsEmpty)
         {
-            PersonDraw best = model.Middle(1, 1, Errors), worst = model.Middle(behind, 0, -Errors);
+            PersonDraw best = model.Middle(1, 1, errors), worst = model.Middle(behind, 0, -errors);
             double missing = f == LandmarkFront.NotPastMidThigh ? 0 : landmarks.MissingFront(in best, f);
             double beyond = f == LandmarkFront.PastTheGroin ? 0 : -landmarks.MissingFront(in worst, f + 1);
             Add(found, "reach-front", missing, beyond);
         }
 
-        if (person.Lean is { } lean && person.LeanForward is { } degrees)
+        if (person is { Lean: { } forward, LeanForward: { } forwardBy })
         {
-            Lean(found, numbers, lean, degrees);
+            Lean(found, numbers, forward is Core.Person.Lean.Forward or Core.Person.Lean.Both, forwardBy, numbers.LeansForward.Low, numbers.LeansNotForward.High);
+        }
+
+        if (person is { Lean: { } aside, LeanSideways: { } asideBy })
+        {
+            Lean(found, numbers, aside is Core.Person.Lean.ToASide or Core.Person.Lean.Both, asideBy, numbers.LeansSideways.Low, numbers.LeansNotSideways.High);
         }
 
         return found.ToImmutable();
@@ -49,11 +53,16 @@ internal static class Contradictions
         }
     }
 
-    private static void Lean(ImmutableArray<ReachContradiction>.Builder found, ReachNumbers numbers, Lean lean, ReachInput degrees)
+    /// <param name="found">Takes what is found.</param>
+    /// <param name="numbers">Errors of angles.</param>
+    /// <param name="leans">Whether the quick answer says that the person leans this way.</param>
+    /// <param name="degrees">How far the person was found to lean this way, rad.</param>
+    /// <param name="least">How far those at least lean who do, rad.</param>
+    /// <param name="most">How far those at most lean who do not, rad.</param>
+    private static void Lean(
+        ImmutableArray<ReachContradiction>.Builder found, ReachNumbers numbers, bool leans, ReachInput degrees, double least, double most)
     {
-        double error = Errors * numbers.JointError(JointMotion.TrunkFlexion, degrees.How);
-        bool leans = lean is Core.Person.Lean.Forward or Core.Person.Lean.Both;
-        double least = numbers.Range("lean.forward.yes").Low, most = numbers.Range("lean.forward.no").High;
+        double error = numbers.ContradictionErrors * numbers.JointError(JointMotion.TrunkFlexion, degrees.How);
         if (leans && degrees.Value + error < least)
         {
             found.Add(new ReachContradiction("lean", "lean-degrees", 0, least - degrees.Value - error, AnswerIsTooGood: true));

@@ -13,6 +13,8 @@ internal sealed class DrawSolver(Approach approach, PoseLeaders middle, int pers
 {
     /// <summary>One person in so many also looks at the middle person's second pose and, from the front, at all starts.</summary>
     private const int LooksWide = 2;
+
+    // How many poses are gone down from: of the middle person, of all starts, and of those who looked at all starts.
     private const int Followed = 2;
     private const int FollowedFromStarts = 7;
     private const int FollowedFromOthers = 2;

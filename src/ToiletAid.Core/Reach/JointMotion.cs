@@ -1,6 +1,8 @@
 namespace ToiletAid.Core.Reach;
 
-/// <summary>A joint motion whose range limits reach.</summary>
+/// <summary>A joint motion whose range may limit reach.</summary>
+/// <remarks>The model takes the wrist from its ulnar deviation alone, the wider of the two ways in which a handle held in a fist is tilted: wrist
+/// flexion, wrist extension and radial deviation are kept and change no length.</remarks>
 public enum JointMotion
 {
     /// <summary>Shoulder flexion: upper arm forward and up.</summary>

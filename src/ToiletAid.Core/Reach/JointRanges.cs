@@ -6,7 +6,7 @@ namespace ToiletAid.Core.Reach;
 [InlineArray(Count)]
 internal struct JointRanges
 {
-    public const int Count = 17;
+    public const int Count = (int)JointMotion.UlnarDeviation + 1;
 
     private double _first;
 

@@ -3,17 +3,20 @@ using ToiletAid.Core.Person;
 namespace ToiletAid.Core.Reach;
 
 /// <summary>The landmark tests in the model: how far the hand is from a landmark, and how much of the full joint range it takes.</summary>
-/// <remarks>Hand behind the back is tested upright, standing; hand between the thighs seated, leaning as the person can.</remarks>
+/// <remarks>Hand behind the back is tested upright, standing; hand between the thighs seated, leaning as the person can, with the middle of what the
+/// test behind leaves open: the range behind must stand in the model before the one in front is asked for.</remarks>
 internal sealed class LandmarkReach(ReachNumbers numbers, PersonModel model)
 {
     /// <summary>Capabilities that differ by no more than this tell nothing apart.</summary>
     private const double NearlySame = 1e-3;
 
-    /// <summary>A hand that reaches this much farther than it must is near enough, m: a twentieth of what the tests of it may be off.</summary>
+    /// <summary>A hand that reaches this much farther than it must is near enough, m: far less than the error of the test itself.</summary>
     private const double NearlyThere = 5e-4;
 
     /// <summary>Each step takes at least this share off the range, so that it ends.</summary>
     private const double LeastShare = 0.05;
+
+    /// <summary>Poses of the most able person from which the others are gone down from as well.</summary>
     private const int Followed = 2;
 
     /// <summary>What the hand reaches, m, and what it has to do, at a capability.</summary>
@@ -127,7 +130,7 @@ internal sealed class LandmarkReach(ReachNumbers numbers, PersonModel model)
         return ReachSolver.Follow(in objective, in box, in leaders, Followed, ref pose) - hand;
     }
 
-    private double Hand(in PersonDraw person) => person.Body.HandBeyond + numbers["landmark.hand-errors"];
+    private double Hand(in PersonDraw person) => person.Body.HandBeyond + numbers.Landmarks.NearEnough;
 
     private void Set(in PersonDraw person, LandmarkBehind landmark, out ReachObjective objective, out JointBox box)
     {
@@ -141,12 +144,13 @@ internal sealed class LandmarkReach(ReachNumbers numbers, PersonModel model)
 
         Free(ref scene);
         Body body = person.Body;
-        (scene.Target, scene.TargetOnTrunk) = landmark switch
+        LandmarkNumbers at = numbers.Landmarks;
+        (scene.Target, scene.TargetOffSkin) = landmark switch
         {
-            LandmarkBehind.OuterButtock => (OnPelvis(body, numbers["landmark.outer-buttock.sideways"], numbers["landmark.outer-buttock.above-middle"]), false),
-            LandmarkBehind.TheCleft => (OnPelvis(body, 0, numbers["landmark.cleft.above-middle"]), false),
-            LandmarkBehind.Tailbone => (OnPelvis(body, 0, numbers["landmark.tailbone.above-middle"]), false),
-            _ => (new Space(body.TrunkCentre - body.TrunkForward, 0, body.WaistUp), true),
+            LandmarkBehind.OuterButtock => (OnPelvis(in body, at.OuterButtockSideways, at.OuterButtockAboveMiddle), false),
+            LandmarkBehind.TheCleft => (OnPelvis(in body, 0, at.CleftAboveMiddle), false),
+            LandmarkBehind.Tailbone => (OnPelvis(in body, 0, at.TailboneAboveMiddle), false),
+            _ => (new Vector3D(body.TrunkCentre - body.TrunkForward, 0, body.WaistUp), true),
         };
         objective = new ReachObjective(in body, in scene);
     }
@@ -157,11 +161,11 @@ internal sealed class LandmarkReach(ReachNumbers numbers, PersonModel model)
         _ = PostureSetting.Prepare(numbers, seated, Approach.Front, in person, [], out box, out Scene scene);
         Free(ref scene);
         Body body = person.Body;
-        double angle = numbers["landmark.past-groin.before-lowest"];
-        (scene.Target, scene.TargetOnTrunk) = landmark switch
+        LandmarkNumbers at = numbers.Landmarks;
+        (scene.Target, scene.TargetOffSkin) = landmark switch
         {
-            LandmarkFront.Groin => (new Space(numbers["landmark.groin.before-hip"] * body.PelvisForward, 0, -numbers["landmark.groin.below-hip"] * body.PelvisUp), true),
-            _ => (new Space(body.PelvisForward * Math.Sin(angle), 0, -body.PelvisUp * Math.Cos(angle)), false),
+            LandmarkFront.Groin => (new Vector3D(at.GroinBeforeHip * body.PelvisForward, 0, -at.GroinBelowHip * body.PelvisUp), true),
+            _ => (new Vector3D(body.PelvisForward * Math.Sin(at.PastGroinBeforeLowest), 0, -body.PelvisUp * Math.Cos(at.PastGroinBeforeLowest)), false),
         };
         objective = new ReachObjective(in body, in scene);
     }
@@ -173,10 +177,10 @@ internal sealed class LandmarkReach(ReachNumbers numbers, PersonModel model)
         (scene.Pronation, scene.Supination, scene.Deviation) = (Math.PI, Math.PI, Math.PI);
     }
 
-    private static Space OnPelvis(Body body, double sideways, double up)
+    private static Vector3D OnPelvis(in Body body, double sideways, double up)
     {
         (double ss, double cs) = Math.SinCos(sideways);
         (double su, double cu) = Math.SinCos(up);
-        return new Space(-body.PelvisForward * cs * cu, body.PelvisSideways * ss * cu, body.PelvisUp * su);
+        return new Vector3D(-body.PelvisForward * cs * cu, body.PelvisSideways * ss * cu, body.PelvisUp * su);
     }
 }

@@ -16,7 +16,7 @@ internal sealed class NeedSolver(
     // Each draw starts from the pose of the one before, so similar persons follow each other, the most able first.
     private readonly int[] _byBehind = [.. Enumerable.Range(0, draws.Length).OrderByDescending(i => draws[i].BehindFreedom)];
     private readonly int[] _byFront = [.. Enumerable.Range(0, draws.Length).OrderByDescending(i => draws[i].FrontFreedom)];
-    private readonly double _stroke = numbers["aid.stroke"];
+    private readonly double _stroke = numbers.Stroke;
 
     public ReachNeed Solve(in PersonDraw middle, Posture posture, Approach approach)
     {
@@ -40,6 +40,8 @@ internal sealed class NeedSolver(
         double way = ReachSolver.Solve(in objective, in box, approach, out PoseLeaders leaders);
         JointVector pose = leaders.Poses[0];
         bool possible = way <= middle.Body.LongestWay;
+        PersonDraw abler = middle.Abler(LimitingJoints.TenDegrees);
+        _ = PostureSetting.Prepare(numbers, place, approach, in abler, _precautions, out JointBox wider, out Scene _);
         ImmutableArray<double> lengths = Sample(place, approach, in leaders);
         double[] sorted = [.. lengths];
         Array.Sort(sorted);
@@ -59,7 +61,7 @@ internal sealed class NeedSolver(
             Stroke = _stroke,
             SharePossible = sorted.Length == 0 ? (possible ? 1 : 0) : (double)sorted.Count(double.IsFinite) / sorted.Length,
             Pose = pose.ToPose(),
-            Detail = new PoseDetail(in middle.Body, in scene, in box, place, approach, in pose, way),
+            Detail = new PoseDetail(in middle.Body, in scene, in box, in wider, approach, in pose, way),
             MissingForBareHand = possible ? Math.Max(way - middle.Body.HandBeyond, 0) : double.PositiveInfinity,
         };
     }

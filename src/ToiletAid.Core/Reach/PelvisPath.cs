@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using System.Runtime.InteropServices;
 using System.Runtime.Intrinsics;
 
@@ -20,23 +21,20 @@ internal struct PelvisPath
     /// <summary>Straight distance, m.</summary>
     public double Straight;
 
-    /// <summary>How deep a straight line would press into the body, m.</summary>
-    public double Depth;
-
     /// <summary>Where the way touches the skin first: the tangent point, or the target when it is in sight.</summary>
-    public Space Touch;
+    public Vector3D Touch;
 
     /// <summary>Points at a third and two thirds of the way along the skin.</summary>
-    public Space FirstThird;
+    public Vector3D FirstThird;
 
     /// <inheritdoc cref="FirstThird"/>
-    public Space SecondThird;
+    public Vector3D SecondThird;
 
     /// <summary>Finds the way.</summary>
     /// <param name="body">Gives the ellipsoid.</param>
     /// <param name="target">On the ellipsoid, m.</param>
-    /// <param name="from">Anywhere; a point inside counts as lying on the skin.</param>
-    public static PelvisPath To(in Body body, Space target, Space from)
+    /// <param name="from">Anywhere; from inside, the way first comes straight out to the skin.</param>
+    public static PelvisPath To(in Body body, Vector3D target, Vector3D from)
     {
         PelvisPath path = default;
         path.Straight = (from - target).Length;
@@ -45,9 +43,8 @@ internal struct PelvisPath
         path.FirstThird = target;
         path.SecondThird = target;
 
-        var u = new Space(target.X * body.PelvisForwardInverse, target.Y * body.PelvisSidewaysInverse, target.Z * body.PelvisUpInverse);
-        var q = new Space(from.X * body.PelvisForwardInverse, from.Y * body.PelvisSidewaysInverse, from.Z * body.PelvisUpInverse);
-        double along = Space.Dot(q, u);
+        Vector3D u = Stretch(in body, target), q = Stretch(in body, from);
+        double along = Vector3D.Dot(q, u);
         if (along >= 1)
         {
             // Beyond the plane that touches the pelvis at the target: in sight.
@@ -55,12 +52,12 @@ internal struct PelvisPath
         }
 
         double r = q.Length;
-        Space across = q - (along * u);
+        Vector3D across = q - (along * u);
         double w = across.Length, aside = w;
         if (w < 1e-12)
         {
             // Exactly opposite the target all ways around are planes of symmetry; the one through front and back is taken.
-            (across, w) = (new Space(-u.Z, 0, u.X), Math.Sqrt((u.X * u.X) + (u.Z * u.Z)));
+            (across, w) = (new Vector3D(-u.Z, 0, u.X), Math.Sqrt((u.X * u.X) + (u.Z * u.Z)));
         }
 
         // The angle at the centre between target and eye, less that between tangent point and eye, as one angle.
@@ -72,24 +69,48 @@ internal struct PelvisPath
         }
 
         double hidden = Math.Atan2(sine, cosine);
-        Space unit = (1 / w) * across;
-        var v = new Space(unit.X * body.PelvisForward, unit.Y * body.PelvisSideways, unit.Z * body.PelvisUp);
-        path.Bend(target, v, hidden);
+        Vector3D unit = (1 / w) * across;
+        var v = new Vector3D(unit.X * body.PelvisForward, unit.Y * body.PelvisSideways, unit.Z * body.PelvisUp);
+        path.AlongSkin(target, v, hidden);
         path.Length += (from - path.Touch).Length;
         return path;
     }
 
-    /// <summary>Length along the skin by Simpson's rule over six equal steps of the parameter, all at once.</summary>
-    private void Bend(Space target, Space v, double hidden)
+    /// <summary>How deep the straight line to the target presses into the pelvis, m; 0 where the target is in sight.</summary>
+    /// <param name="body">Gives the ellipsoid.</param>
+    /// <param name="target">On the ellipsoid, m.</param>
+    /// <param name="from">Anywhere outside.</param>
+    public static double StraightDepth(in Body body, Vector3D target, Vector3D from)
     {
-        double uu = Space.Dot(target, target), vv = Space.Dot(v, v), uv = Space.Dot(target, v);
+        Vector3D u = Stretch(in body, target), q = Stretch(in body, from);
+        double along = Vector3D.Dot(q, u);
+        if (along >= 1)
+        {
+            return 0;
+        }
+
+        // The line is deepest at the foot of the perpendicular from the centre; the skin lies in that direction.
+        Vector3D line = q - u;
+        Vector3D foot = u + ((1 - along) / Vector3D.Dot(line, line) * line);
+        double r = foot.Length;
+        Vector3D skin = r > 1e-12 ? (1 / r) * foot : new Vector3D(-u.Z, 0, u.X);
+        return (1 - r) * new Vector3D(skin.X * body.PelvisForward, skin.Y * body.PelvisSideways, skin.Z * body.PelvisUp).Length;
+    }
+
+    /// <summary>A point in the space in which the ellipsoid is a unit sphere.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static Vector3D Stretch(in Body body, Vector3D p) =>
+        new(p.X * body.PelvisForwardInverse, p.Y * body.PelvisSidewaysInverse, p.Z * body.PelvisUpInverse);
+
+    /// <summary>Length along the skin by Simpson's rule over six equal steps of the parameter, all at once.</summary>
+    private void AlongSkin(Vector3D target, Vector3D v, double hidden)
+    {
+        double uu = Vector3D.Dot(target, target), vv = Vector3D.Dot(v, v), uv = Vector3D.Dot(target, v);
         (Vector512<double> sine, Vector512<double> cosine) = Sines.Of(hidden * Steps);
         Vector512<double> speed = Vector512.Sqrt((uu * sine * sine) + (vv * cosine * cosine) - (2 * uv * sine * cosine));
         Length = JointVector.Sum(Simpson * speed) * hidden / 18;
         FirstThird = (cosine.GetElement(2) * target) + (sine.GetElement(2) * v);
         SecondThird = (cosine.GetElement(4) * target) + (sine.GetElement(4) * v);
         Touch = (cosine.GetElement(6) * target) + (sine.GetElement(6) * v);
-        double half = cosine.GetElement(3);
-        Depth = (1 - half) * ((half * target) + (sine.GetElement(3) * v)).Length;
     }
 }

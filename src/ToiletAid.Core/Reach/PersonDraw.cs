@@ -16,4 +16,20 @@ internal struct PersonDraw
 
     /// <summary>Share of full range behind, 0 to 1; only to put similar persons side by side.</summary>
     public double BehindFreedom;
+
+    /// <summary>The same person with more of every joint and of balance; an elbow at most straightens.</summary>
+    /// <param name="more">How much more, rad.</param>
+    public readonly PersonDraw Abler(double more)
+    {
+        PersonDraw abler = this;
+        for (int i = 0; i < JointRanges.Count; i++)
+        {
+            abler.Ranges[i] += more;
+        }
+
+        abler.Ranges[JointMotion.ElbowExtensionLag] = Math.Max(Ranges[JointMotion.ElbowExtensionLag] - more, 0);
+        abler.LeanForward += more;
+        abler.LeanSideways += more;
+        return abler;
+    }
 }

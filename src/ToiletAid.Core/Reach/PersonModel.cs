@@ -21,7 +21,7 @@ internal sealed class PersonModel
             _norm[i] = person.AgeYears switch
             {
                 null => (adult + older) / 2,
-                < 65 => adult,
+                { } age when age < tables.Model.OlderFrom => adult,
                 _ => older,
             };
         }
@@ -40,19 +40,29 @@ internal sealed class PersonModel
     /// <summary>The middle person.</summary>
     public PersonDraw Middle() => Middle((Behind.Low + Behind.High) / 2, (Front.Low + Front.High) / 2, 0);
 
-    /// <summary>The middle person at given capabilities, measured joints off by a number of standard errors.</summary>
+    /// <summary>True when any of the joints is measured that take a hand behind the back.</summary>
+    public bool HasJointBehind =>
+        _person.Joints.ContainsKey(JointMotion.ShoulderExtension) || _person.Joints.ContainsKey(JointMotion.ShoulderInternalRotation);
+
+    /// <summary>The middle person at given capabilities.</summary>
+    /// <param name="behind">Share of full range behind, 0 to 1.</param>
+    /// <param name="front">Share of full range in front, 0 to 1.</param>
+    /// <param name="errors">Standard errors by which every measured angle is better than measured, or worse where this is negative. Except at 0, a
+    /// lean that is not known in degrees is then the best or the worst that the answer leaves open.</param>
     public PersonDraw Middle(double behind, double front, double errors)
     {
         PersonDraw draw = default;
         draw.Body = BodyModel.Make(_tables, _person, _zeros);
         for (int i = 0; i < JointRanges.Count; i++)
         {
-            draw.Ranges[i] = Joint((JointMotion)i, behind, 0, errors);
+            // More of an elbow's lag is worse.
+            draw.Ranges[i] = Joint((JointMotion)i, behind, 0, (JointMotion)i == JointMotion.ElbowExtensionLag ? -errors : errors);
         }
 
         (draw.BehindFreedom, draw.FrontFreedom) = (behind, front);
-        draw.LeanForward = Lean(true, 0.5, 0);
-        draw.LeanSideways = Lean(false, 0.5, 0);
+        double share = (1 + Math.Sign(errors)) / 2.0;
+        draw.LeanForward = Lean(true, share, errors);
+        draw.LeanSideways = Lean(false, share, errors);
         return draw;
     }
 
@@ -66,13 +76,7 @@ internal sealed class PersonModel
         }
 
         PersonDraw draw = default;
-        draw.Body = BodyModel.Make(_tables, _person, z);
-        if (_person.AgeYears >= 60)
-        {
-            double longer = 1 + (_tables.Model["arm-for-stature.spread"] * chance.Normal(Chance.Arms, index));
-            draw.Body.UpperArm *= longer;
-            draw.Body.Forearm *= longer;
-        }
+        draw.Body = BodyModel.Make(_tables, _person, z, chance.Normal(Chance.Arms, index));
 
         double behind = Capability(Behind, _person.Behind.HasValue, _person.BehindHow, chance.Share(Chance.Behind, index));
         double front = Capability(Front, _person.Front.HasValue, _person.FrontHow, chance.Share(Chance.Front, index));
@@ -91,7 +95,7 @@ internal sealed class PersonModel
     /// <summary>Share of full range: evenly spread between the ends, which the error of the landmark test moves apart.</summary>
     private double Capability((double Low, double High) range, bool answered, HowObtained how, double share)
     {
-        double error = answered ? _tables.Model[$"error.landmark.{ReachNumbers.Word(how)}"] : 0;
+        double error = answered ? _tables.Model.LandmarkError(how) : 0;
         double low = Math.Max(range.Low - error, 0), high = Math.Min(range.High + error, 1);
         return low + (share * (high - low));
     }
@@ -103,12 +107,10 @@ internal sealed class PersonModel
             return Math.Min(Math.Max(given.Value + (errors * _tables.Model.JointError(motion, given.How)), 0), Math.PI);
         }
 
-        double full = _norm[motion] * Math.Max(1 + (betweenPeople * _tables.Model["error.joint-between-people"]), _tables.Model["error.joint-least-share"]);
-        return motion switch
-        {
-            JointMotion.ShoulderExtension or JointMotion.ShoulderInternalRotation => behind * _norm[motion],
-            _ => full,
-        };
+        // The landmark behind tells how much of these two there is; how people differ is in it.
+        return motion is JointMotion.ShoulderExtension or JointMotion.ShoulderInternalRotation
+            ? behind * _norm[motion]
+            : _norm[motion] * Math.Max(1 + (betweenPeople * _tables.Model.JointBetweenPeople), _tables.Model.JointLeastShare);
     }
 
     private double Lean(bool forward, double share, double deviate)
@@ -119,8 +121,8 @@ internal sealed class PersonModel
             return Math.Max(known.Value + (deviate * _tables.Model.JointError(JointMotion.TrunkFlexion, known.How)), 0);
         }
 
-        string way = forward ? "forward" : "sideways";
-        Sourced no = _tables.Model.Range($"lean.{way}.no"), yes = _tables.Model.Range($"lean.{way}.yes");
+        ReachNumbers numbers = _tables.Model;
+        (Sourced no, Sourced yes) = forward ? (numbers.LeansNotForward, numbers.LeansForward) : (numbers.LeansNotSideways, numbers.LeansSideways);
         bool? leans = _person.Lean switch
         {
             null => null,

@@ -11,12 +11,19 @@ internal sealed class PoseDetail
     private readonly Lazy<ImmutableArray<LimitingJoint>> _limiting;
     private readonly Lazy<ReachSketch> _sketch;
 
-    internal PoseDetail(in Body body, in Scene scene, in JointBox box, PostureNumbers posture, Approach approach, in JointVector pose, double way)
+    /// <param name="body">The middle person's body.</param>
+    /// <param name="scene">What surrounds it.</param>
+    /// <param name="box">Limits within which the pose was found.</param>
+    /// <param name="wider">See <see cref="LimitingJoints.Find"/>.</param>
+    /// <param name="approach">Chooses the starts of a straight aid.</param>
+    /// <param name="pose">The best pose.</param>
+    /// <param name="way">Its value, m.</param>
+    internal PoseDetail(in Body body, in Scene scene, in JointBox box, in JointBox wider, Approach approach, in JointVector pose, double way)
     {
-        var (b, s, limits, q) = (body, scene, box, pose);
+        var (b, s, limits, more, q) = (body, scene, box, wider, pose);
         bool possible = way <= b.LongestWay;
         _straightExtra = new(() => possible ? Straight(in b, in s, in limits, approach, in q, way) : 0);
-        _limiting = new(() => possible ? LimitingJoints.Find(new ReachObjective(in b, in s), in limits, posture, in q, way) : []);
+        _limiting = new(() => possible ? LimitingJoints.Find(new ReachObjective(in b, in s), in limits, in more, in q, way) : []);
         _sketch = new(() => ReachSketch.Of(in b, in s, in q));
     }
 

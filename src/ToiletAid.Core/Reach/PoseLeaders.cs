@@ -8,7 +8,11 @@ namespace ToiletAid.Core.Reach;
 internal struct PoseLeaders
 {
     private const int Count = 12;
+
+    /// <summary>Values that differ by less may belong to one pose, m.</summary>
     private const double SameValue = 2e-3;
+
+    /// <summary>Poses of which no joint differs by as much are one, rad.</summary>
     private const double SamePose = 0.1;
 
     /// <summary>The poses.</summary>

@@ -6,10 +6,10 @@ namespace ToiletAid.Core.Reach;
 /// <summary>What a posture leaves free and how it places thighs and pelvis; rad and shares.</summary>
 internal sealed class PostureNumbers
 {
-    public PostureNumbers(EvidenceTable numbers, Posture posture, string id)
+    public PostureNumbers(EvidenceTable numbers, Posture posture)
     {
         Posture = posture;
-        double Read(string name) => numbers.Value($"posture.{id}.{name}");
+        double Read(string name) => numbers.Value($"posture.{Words.Of(posture)}.{name}");
         LeanLow = Read("lean-low");
         LeanHigh = Read("lean-high");
         Bend = Read("bend");
@@ -23,10 +23,13 @@ internal sealed class PostureNumbers
 
     public Posture Posture { get; }
 
+    /// <summary>Least and greatest forward lean.</summary>
     public double LeanLow { get; }
 
+    /// <inheritdoc cref="LeanLow"/>
     public double LeanHigh { get; }
 
+    /// <summary>Greatest side bend, each way.</summary>
     public double Bend { get; }
 
     /// <summary>Greatest twist that brings the working shoulder forward.</summary>
@@ -35,12 +38,16 @@ internal sealed class PostureNumbers
     /// <summary>Greatest twist that takes it back; people turn less far that way.</summary>
     public double TwistBack { get; }
 
+    /// <summary>Shares of lean and side bend that the pelvis takes.</summary>
     public double PelvisLean { get; }
 
+    /// <inheritdoc cref="PelvisLean"/>
     public double PelvisBend { get; }
 
+    /// <summary>Thigh against the upright trunk; 0 is straight down.</summary>
     public double ThighFlexion { get; }
 
+    /// <summary>Each thigh from straight ahead.</summary>
     public double ThighParting { get; }
 
     public bool HasSeat => Posture is Posture.Seated or Posture.SeatedLeaningForward;

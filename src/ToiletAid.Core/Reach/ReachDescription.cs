@@ -67,7 +67,7 @@ public static class ReachDescription
 
         foreach (LimitingJoint joint in need.Limiting.Take(1).Where(j => j.ChangeForTenDegrees <= -0.005))
         {
-            said.Add($"Most is lost by the {ReachPersonCheck.Words(joint.Motion)}.");
+            said.Add($"Most is lost by the {ReachPersonCheck.Spoken(joint.Motion)}.");
             said.Add($"Ten degrees more of it would save {Centimetres(-joint.ChangeForTenDegrees)}.");
         }
 

@@ -4,83 +4,121 @@ using ToiletAid.Core.Person;
 
 namespace ToiletAid.Core.Reach;
 
-/// <summary>The numbers of the knowledge file as the model reads them, looked up once by id.</summary>
+/// <summary>The numbers of the knowledge file as the model reads them, SI. All are looked up here, so that one that is missing is missed at once
+/// and not in the middle of a computation. What each means and where it comes from stands in the file beside its id.</summary>
 internal sealed class ReachNumbers
 {
-    private static readonly ImmutableArray<(JointMotion Motion, string Id)> Motions =
-    [
-        (JointMotion.ShoulderFlexion, "shoulder-flexion"),
-        (JointMotion.ShoulderExtension, "shoulder-extension"),
-        (JointMotion.ShoulderAbduction, "shoulder-abduction"),
-        (JointMotion.ShoulderAdduction, "shoulder-adduction"),
-        (JointMotion.ShoulderInternalRotation, "shoulder-internal-rotation"),
-        (JointMotion.ShoulderExternalRotation, "shoulder-external-rotation"),
-        (JointMotion.ElbowFlexion, "elbow-flexion"),
-        (JointMotion.ElbowExtensionLag, "elbow-extension-lag"),
-        (JointMotion.TrunkFlexion, "trunk-flexion"),
-        (JointMotion.TrunkSideBend, "trunk-side-bend"),
-        (JointMotion.TrunkRotation, "trunk-rotation"),
-        (JointMotion.ForearmPronation, "forearm-pronation"),
-        (JointMotion.ForearmSupination, "forearm-supination"),
-        (JointMotion.WristFlexion, "wrist-flexion"),
-        (JointMotion.WristExtension, "wrist-extension"),
-        (JointMotion.RadialDeviation, "radial-deviation"),
-        (JointMotion.UlnarDeviation, "ulnar-deviation"),
-    ];
+    private readonly double[] _shoulderError;
+    private readonly double[] _elbowError;
+    private readonly double[] _trunkError;
+    private readonly double[] _wristError;
+    private readonly double[] _landmarkError;
+    private readonly double[] _halfAngles;
 
-    private static readonly ImmutableArray<(Posture Posture, string Id)> PostureIds =
-    [
-        (Posture.Seated, "seated"),
-        (Posture.SeatedLeaningForward, "seated-leaning-forward"),
-        (Posture.HalfStanding, "half-standing"),
-        (Posture.Standing, "standing"),
-        (Posture.SideLying, "side-lying"),
-        (Posture.Reclined, "reclined"),
-    ];
-
-    private readonly EvidenceTable _numbers;
-
+    /// <exception cref="KeyNotFoundException">A number is missing.</exception>
     public ReachNumbers(EvidenceTable numbers)
     {
-        _numbers = numbers;
-        foreach ((JointMotion motion, string id) in Motions)
+        foreach (JointMotion motion in Enum.GetValues<JointMotion>())
         {
-            AdultRanges[motion] = numbers.Value($"joint.{id}.adult");
-            OlderRanges[motion] = numbers.Value($"joint.{id}.older");
+            AdultRanges[motion] = numbers.Value($"joint.{Words.Of(motion)}.adult");
+            OlderRanges[motion] = numbers.Value($"joint.{Words.Of(motion)}.older");
         }
 
-        Postures = [.. PostureIds.Select(p => new PostureNumbers(numbers, p.Posture, p.Id))];
+        OlderFrom = numbers.Value("joint.older-from");
+        Postures = [.. Enum.GetValues<Posture>().Select(p => new PostureNumbers(numbers, p))];
+        Body = new(numbers);
+        Landmarks = new(numbers);
+        Precautions = new(numbers);
+        Input = new(numbers);
+        _shoulderError = ByHowObtained(numbers, "shoulder");
+        _elbowError = ByHowObtained(numbers, "elbow");
+        _trunkError = ByHowObtained(numbers, "trunk");
+        _wristError = ByHowObtained(numbers, "wrist");
+        _landmarkError = ByHowObtained(numbers, "landmark");
+        JointBetweenPeople = numbers.Value("error.joint-between-people");
+        JointLeastShare = numbers.Value("error.joint-least-share");
+        ContradictionErrors = numbers.Value("error.contradiction");
+        LeansForward = numbers["lean.forward.yes"];
+        LeansNotForward = numbers["lean.forward.no"];
+        LeansSideways = numbers["lean.sideways.yes"];
+        LeansNotSideways = numbers["lean.sideways.no"];
+        _halfAngles = [.. Enum.GetValues<Approach>().Select(a => numbers.Value($"approach.{Words.Of(a)}.half-angle"))];
+        SideLeastBend = numbers.Value("approach.side.least-bend");
+        FrontPelvisFactor = numbers.Value("approach.front.pelvis-factor");
+        UpperArmForwardMost = numbers.Value("solver.upper-arm-forward-most");
+        UpperArmSidewaysMost = numbers.Value("solver.upper-arm-sideways-most");
+        TargetBehindLowest = numbers.Value("target.behind-lowest-point");
+        Stroke = numbers.Value("aid.stroke");
     }
 
+    /// <summary>Usual joint ranges below <see cref="OlderFrom"/>.</summary>
     public JointRanges AdultRanges;
 
+    /// <summary>Usual joint ranges from <see cref="OlderFrom"/> on.</summary>
     public JointRanges OlderRanges;
 
+    /// <summary>Years.</summary>
+    public double OlderFrom { get; }
+
+    /// <summary>By <see cref="Posture"/>.</summary>
     public ImmutableArray<PostureNumbers> Postures { get; }
 
-    /// <summary>A number by id, SI. Not for the hot loop.</summary>
-    public double this[string id] => _numbers.Value(id);
+    public BodyNumbers Body { get; }
 
-    public Sourced Range(string id) => _numbers[id];
+    public LandmarkNumbers Landmarks { get; }
+
+    public PrecautionNumbers Precautions { get; }
+
+    public InputRanges Input { get; }
+
+    /// <summary>Spread of an unmeasured joint range between people, as a share of it.</summary>
+    public double JointBetweenPeople { get; }
+
+    /// <summary>Least share of the usual range in a joint that nobody measured.</summary>
+    public double JointLeastShare { get; }
+
+    /// <summary>Standard errors by which two answers must differ to contradict each other.</summary>
+    public double ContradictionErrors { get; }
+
+    public Sourced LeansForward { get; }
+
+    public Sourced LeansNotForward { get; }
+
+    public Sourced LeansSideways { get; }
+
+    public Sourced LeansNotSideways { get; }
+
+    /// <summary>Least bend away from the working hand by which a buttock is lifted.</summary>
+    public double SideLeastBend { get; }
+
+    /// <summary>How much of its usual share of the lean the pelvis takes when the hand goes between the thighs.</summary>
+    public double FrontPelvisFactor { get; }
+
+    public double UpperArmForwardMost { get; }
+
+    public double UpperArmSidewaysMost { get; }
+
+    /// <summary>Skin to be cleaned, as an angle of the ellipse behind its lowest point.</summary>
+    public double TargetBehindLowest { get; }
+
+    public double Stroke { get; }
+
+    /// <summary>Half of the sector from which an approach comes.</summary>
+    public double HalfAngle(Approach approach) => _halfAngles[(int)approach];
 
     /// <summary>Standard error of a joint angle, rad.</summary>
-    public double JointError(JointMotion motion, HowObtained how)
+    public double JointError(JointMotion motion, HowObtained how) => motion switch
     {
-        string joint = motion switch
-        {
-            <= JointMotion.ShoulderExternalRotation => "shoulder",
-            JointMotion.ElbowFlexion or JointMotion.ElbowExtensionLag => "elbow",
-            JointMotion.TrunkFlexion or JointMotion.TrunkSideBend or JointMotion.TrunkRotation => "trunk",
-            _ => "wrist",
-        };
-        return this[$"error.{joint}.{Word(how)}"];
-    }
-
-    public static string Word(HowObtained how) => how switch
-    {
-        HowObtained.Measured => "measured",
-        HowObtained.Observed => "observed",
-        HowObtained.Reported => "reported",
-        _ => throw new ArgumentOutOfRangeException(nameof(how), how, "not a way of obtaining an answer"),
+        <= JointMotion.ShoulderExternalRotation => _shoulderError[(int)how],
+        JointMotion.ElbowFlexion or JointMotion.ElbowExtensionLag => _elbowError[(int)how],
+        JointMotion.TrunkFlexion or JointMotion.TrunkSideBend or JointMotion.TrunkRotation => _trunkError[(int)how],
+        _ => _wristError[(int)how],
     };
+
+    /// <summary>Error of a landmark test, as a share of full range.</summary>
+    public double LandmarkError(HowObtained how) => _landmarkError[(int)how];
+
+    /// <summary>Errors of one kind, by <see cref="HowObtained"/>.</summary>
+    internal static double[] ByHowObtained(EvidenceTable numbers, string kind) =>
+        [.. Enum.GetValues<HowObtained>().Select(how => numbers.Value($"error.{kind}.{Words.Of(how)}"))];
 }

@@ -8,7 +8,7 @@ namespace ToiletAid.Core.Reach;
 /// small steps.</content>
 internal readonly partial struct ReachObjective
 {
-    /// <summary>Step of a point, as a share of the stature-sized lengths around it, m.</summary>
+    /// <summary>Step by which slopes are taken, m (rad where a joint is moved): small against every length of a body, large against rounding.</summary>
     private const double Nudge = 1e-7;
 
     /// <summary>How a tried pose changes with each joint.</summary>
@@ -23,9 +23,9 @@ internal readonly partial struct ReachObjective
         Arm arm = Arm.At(in _body, in angles);
         ArmSlopes moves = ArmSlopes.At(in _body, in angles, in arm, _scene.PelvisLean, _scene.PelvisBend);
         slopes.Grip = moves.ToPelvis(in arm, in moves.Grip, arm.Grip);
-        if (_scene.TargetOnTrunk)
+        if (_scene.TargetOffSkin)
         {
-            Space line = here.Grip - _scene.Target;
+            Vector3D line = here.Grip - _scene.Target;
             slopes.Value.All = slopes.Grip.Along((1 / Math.Max(line.Length, 1e-9)) * line);
         }
         else
@@ -47,9 +47,9 @@ internal readonly partial struct ReachObjective
 
         if ((bits & (1u << ReachTrial.Depths.Wedge)) != 0)
         {
-            Space grip = here.Grip;
+            Vector3D grip = here.Grip;
             double wedge = here.Depth[ReachTrial.Depths.Wedge];
-            var slope = new Space(
+            var slope = new Vector3D(
                 (Wedge(grip with { X = grip.X + Nudge }) - wedge) / Nudge,
                 (Wedge(grip with { Y = grip.Y + Nudge }) - wedge) / Nudge,
                 0);
@@ -76,7 +76,7 @@ internal readonly partial struct ReachObjective
     private void WaySlopes(in Arm arm, in ArmSlopes moves, in ReachTrial here, ref ReachSlopes slopes)
     {
         const uint OnSeat = 7u << ReachTrial.Depths.PathOnSeat;
-        Space grip = here.Grip;
+        Vector3D grip = here.Grip;
         if (!_scene.Straight && (here.Pressing() & OnSeat) == 0)
         {
             slopes.Value.All = slopes.Grip.Along(LengthSlope(in here));
@@ -92,7 +92,11 @@ internal readonly partial struct ReachObjective
             slopes.Value.All = slopes.Grip.Along(Difference(x.Straight, y.Straight, z.Straight, path.Straight));
             if (here.Depth[ReachTrial.Depths.Straight] > 0)
             {
-                slopes.Depth[slopes.Count].All = slopes.Grip.Along(Difference(x.Depth, y.Depth, z.Depth, path.Depth));
+                slopes.Depth[slopes.Count].All = slopes.Grip.Along(Difference(
+                    PelvisPath.StraightDepth(in _body, _scene.Target, grip with { X = grip.X + Nudge }),
+                    PelvisPath.StraightDepth(in _body, _scene.Target, grip with { Y = grip.Y + Nudge }),
+                    PelvisPath.StraightDepth(in _body, _scene.Target, grip with { Z = grip.Z + Nudge }),
+                    PelvisPath.StraightDepth(in _body, _scene.Target, grip)));
                 slopes.Which[slopes.Count++] = ReachTrial.Depths.Straight;
             }
         }
@@ -106,7 +110,7 @@ internal readonly partial struct ReachObjective
             int depth = ReachTrial.Depths.PathOnSeat + k;
             if (here.Depth[depth] > 0)
             {
-                Space p = Point(in path, k);
+                Vector3D p = Point(in path, k);
                 PointOnSeat(in arm, in moves, in slopes.Grip, p, Point(in x, k), Point(in y, k), Point(in z, k), out slopes.Depth[slopes.Count]);
                 slopes.Which[slopes.Count++] = depth;
             }
@@ -115,26 +119,26 @@ internal readonly partial struct ReachObjective
 
     /// <summary>Slope of the length with the grip: within the plane of the way it is the direction from where the way touches, as for
     /// any shortest way; across the plane, which turns with the grip, it is found by one small step.</summary>
-    private Space LengthSlope(in ReachTrial here)
+    private Vector3D LengthSlope(in ReachTrial here)
     {
-        Space line = here.Grip - here.Touch;
-        Space within = (1 / Math.Max(line.Length, 1e-9)) * line;
-        Space normal = Space.Cross(_scene.Target, here.Grip);
+        Vector3D line = here.Grip - here.Touch;
+        Vector3D within = (1 / Math.Max(line.Length, 1e-9)) * line;
+        Vector3D normal = Vector3D.Cross(_scene.Target, here.Grip);
         double size = normal.Length;
         if (here.Touch == _scene.Target || size < 1e-9)
         {
             return within;
         }
 
-        Space across = (1 / size) * normal;
+        Vector3D across = (1 / size) * normal;
         double length = PelvisPath.To(in _body, _scene.Target, here.Grip + (Nudge * across)).Length;
         return within + (((length - here.Length) / Nudge) * across);
     }
 
-    private static Space Difference(double x, double y, double z, double from) =>
+    private static Vector3D Difference(double x, double y, double z, double from) =>
         new((x - from) / Nudge, (y - from) / Nudge, (z - from) / Nudge);
 
-    private static Space Point(in PelvisPath path, int k) => k switch
+    private static Vector3D Point(in PelvisPath path, int k) => k switch
     {
         0 => path.FirstThird,
         1 => path.SecondThird,
@@ -145,31 +149,31 @@ internal readonly partial struct ReachObjective
         in Arm arm,
         in ArmSlopes moves,
         in ReachSlopes.Points grip,
-        Space p,
-        Space x,
-        Space y,
-        Space z,
+        Vector3D p,
+        Vector3D x,
+        Vector3D y,
+        Vector3D z,
         out JointVector sum)
     {
         double thin = _body.AidRadius, rise = arm.Rise * _body.ThighOut;
-        Space seen = arm.FromPelvis(p);
+        Vector3D seen = arm.FromPelvis(p);
         double depth = ThinDepth(seen, thin, rise);
-        Space slope = Difference(
+        Vector3D slope = Difference(
             ThinDepth(seen with { X = seen.X + Nudge }, thin, rise),
             ThinDepth(seen with { Y = seen.Y + Nudge }, thin, rise),
             ThinDepth(seen with { Z = seen.Z + Nudge }, thin, rise),
             depth);
         double perRise = (ThinDepth(seen, thin, rise + Nudge) - depth) / Nudge;
-        (Space dx, Space dy, Space dz) = ((1 / Nudge) * (x - p), (1 / Nudge) * (y - p), (1 / Nudge) * (z - p));
+        (Vector3D dx, Vector3D dy, Vector3D dz) = ((1 / Nudge) * (x - p), (1 / Nudge) * (y - p), (1 / Nudge) * (z - p));
         ReachSlopes.Points moved = default;
         for (int i = 0; i < JointVector.Count; i++)
         {
-            Space g = grip[i];
+            Vector3D g = grip[i];
             moved[i] = arm.FromPelvis((g.X * dx) + (g.Y * dy) + (g.Z * dz));
         }
 
-        moved[JointVector.Lean] += Space.Cross(moves.PelvisLean, seen);
-        moved[JointVector.Bend] += Space.Cross(moves.PelvisBend, seen);
+        moved[JointVector.Lean] += Vector3D.Cross(moves.PelvisLean, seen);
+        moved[JointVector.Bend] += Vector3D.Cross(moves.PelvisBend, seen);
         sum = default;
         sum.All = moved.Along(slope);
         sum[JointVector.Bend] += perRise * RisePerBend(in arm);
@@ -182,24 +186,24 @@ internal readonly partial struct ReachObjective
     private void BendSlopes(in Arm arm, in ArmSlopes moves, in JointAngles angles, in ReachTrial here, ref ReachSlopes slopes)
     {
         ReachSlopes.Points thumb = ArmSlopes.ThumbAt(in angles, in arm);
-        Space x = default, y = default, z = default;
-        if (!_scene.TargetOnTrunk && here.Touch != _scene.Target)
+        Vector3D x = default, y = default, z = default;
+        if (!_scene.TargetOffSkin && here.Touch != _scene.Target)
         {
-            Space grip = here.Grip;
+            Vector3D grip = here.Grip;
             x = (1 / Nudge) * (PelvisPath.To(in _body, _scene.Target, grip with { X = grip.X + Nudge }).Touch - here.Touch);
             y = (1 / Nudge) * (PelvisPath.To(in _body, _scene.Target, grip with { Y = grip.Y + Nudge }).Touch - here.Touch);
             z = (1 / Nudge) * (PelvisPath.To(in _body, _scene.Target, grip with { Z = grip.Z + Nudge }).Touch - here.Touch);
         }
 
-        Space seen = arm.FromPelvis(here.Touch);
+        Vector3D seen = arm.FromPelvis(here.Touch);
         ReachTrial there = default;
         for (int i = 0; i < JointVector.Count; i++)
         {
-            Space g = slopes.Grip[i];
-            Space touch = arm.FromPelvis((g.X * x) + (g.Y * y) + (g.Z * z)) + (i switch
+            Vector3D g = slopes.Grip[i];
+            Vector3D touch = arm.FromPelvis((g.X * x) + (g.Y * y) + (g.Z * z)) + (i switch
             {
-                JointVector.Lean => Space.Cross(moves.PelvisLean, seen),
-                JointVector.Bend => Space.Cross(moves.PelvisBend, seen),
+                JointVector.Lean => Vector3D.Cross(moves.PelvisLean, seen),
+                JointVector.Bend => Vector3D.Cross(moves.PelvisBend, seen),
                 _ => default,
             });
             (there.Tilt, there.Turn) = (0, 0);

@@ -9,17 +9,17 @@ internal readonly partial struct ReachObjective
         int solid = depth switch
         {
             < ReachTrial.Depths.Trunk => ReachTrial.Depths.Pelvis,
-            < ReachTrial.Depths.Thighs => ReachTrial.Depths.Trunk,
-            < ReachTrial.Depths.Thighs + 3 => ReachTrial.Depths.Thighs,
-            < ReachTrial.Depths.Seat => ReachTrial.Depths.Thighs + 3,
+            < ReachTrial.Depths.Thigh => ReachTrial.Depths.Trunk,
+            < ReachTrial.Depths.OtherThigh => ReachTrial.Depths.Thigh,
+            < ReachTrial.Depths.Seat => ReachTrial.Depths.OtherThigh,
             < ReachTrial.Depths.PathOnSeat => ReachTrial.Depths.Seat,
             _ => ReachTrial.Depths.Mattress,
         };
         int part = depth - solid;
         double radius = part == 0 ? _body.HandRadius : _body.ForearmRadius;
         bool inTrunk = solid == ReachTrial.Depths.Trunk;
-        (Space elbow, Space grip) = inTrunk ? (arm.ElbowInTrunk, arm.GripInTrunk) : (arm.Elbow, arm.Grip);
-        Space point = part == 0 ? grip : (part == 1 ? 0.5 * (elbow + grip) : elbow);
+        (Vector3D elbow, Vector3D grip) = inTrunk ? (arm.ElbowInTrunk, arm.GripInTrunk) : (arm.Elbow, arm.Grip);
+        Vector3D point = part == 0 ? grip : (part == 1 ? 0.5 * (elbow + grip) : elbow);
         ReachSlopes.Points move = part switch
         {
             0 => inTrunk ? moves.GripInTrunk : moves.Grip,
@@ -37,10 +37,10 @@ internal readonly partial struct ReachObjective
         {
             ReachTrial.Depths.Pelvis => PelvisSlope(point),
             ReachTrial.Depths.Trunk => TrunkSlope(point, radius),
-            ReachTrial.Depths.Thighs => ThighSlope(point, 1),
-            ReachTrial.Depths.Thighs + 3 => ThighSlope(point, -1),
+            ReachTrial.Depths.Thigh => ThighSlope(point, 1),
+            ReachTrial.Depths.OtherThigh => ThighSlope(point, -1),
             ReachTrial.Depths.Seat => SeatSlope(point, radius, rise),
-            _ => _scene.Mattress == 1 ? new Space(0, -1, 0) : new Space(-1, 0, 0),
+            _ => _scene.Mattress == Mattress.Beside ? new Vector3D(0, -1, 0) : new Vector3D(-1, 0, 0),
         });
         if (solid == ReachTrial.Depths.Seat)
         {
@@ -51,22 +51,22 @@ internal readonly partial struct ReachObjective
 
     // Each of these is the slope of a depth above 0 with the point; nobody asks for another.
 
-    private Space PelvisSlope(Space p)
+    private Vector3D PelvisSlope(Vector3D p)
     {
         double a = _body.PelvisForwardInverse, b = _body.PelvisSidewaysInverse, c = _body.PelvisUpInverse;
         (double aa, double bb, double cc) = (a * a, b * b, c * c);
-        var across = new Space(p.X * aa, p.Y * bb, p.Z * cc);
-        double r = Math.Sqrt(Space.Dot(p, across)), size = across.Length;
+        var across = new Vector3D(p.X * aa, p.Y * bb, p.Z * cc);
+        double r = Math.Sqrt(Vector3D.Dot(p, across)), size = across.Length;
         if (r < 1e-9)
         {
             return default;
         }
 
-        var curved = new Space(across.X * aa, across.Y * bb, across.Z * cc);
+        var curved = new Vector3D(across.X * aa, across.Y * bb, across.Z * cc);
         return ((1 - (2 * r)) / (size * r) * across) + (r * (r - 1) / (size * size * size) * curved);
     }
 
-    private Space TrunkSlope(Space p, double radius)
+    private Vector3D TrunkSlope(Vector3D p, double radius)
     {
         double here = TrunkDepth(p, radius);
         return Difference(
@@ -77,17 +77,17 @@ internal readonly partial struct ReachObjective
     }
 
     /// <summary>Away from the nearest point of the thigh; at its ends that is a point, and between them the slope has no part along it.</summary>
-    private Space ThighSlope(Space p, double side)
+    private Vector3D ThighSlope(Vector3D p, double side)
     {
-        Space away = FromThigh(p, side);
+        Vector3D away = FromThigh(p, side);
         double size = away.Length;
         return size < 1e-9 ? default : (-1 / size) * away;
     }
 
-    private Space SeatSlope(Space p, double radius, double rise)
+    private Vector3D SeatSlope(Vector3D p, double radius, double rise)
     {
         double here = SeatDepth(p, radius, rise);
-        return new Space(
+        return new Vector3D(
             (SeatDepth(p with { X = p.X + Nudge }, radius, rise) - here) / Nudge,
             (SeatDepth(p with { Y = p.Y + Nudge }, radius, rise) - here) / Nudge,
             -1);

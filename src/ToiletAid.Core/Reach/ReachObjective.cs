@@ -16,21 +16,12 @@ internal readonly partial struct ReachObjective(in Body body, in Scene scene)
     private readonly double _pronationSlope = Slope(scene.Pronation);
     private readonly double _supinationSlope = Slope(scene.Supination);
 
-    /// <summary>Bits that look at every depth.</summary>
-    public const uint Everything = uint.MaxValue;
-
     /// <summary>The value of a pose, m.</summary>
     public double At(in JointVector q)
     {
-        Try(in q, out ReachTrial trial);
+        JointAngles angles = Angles(in q);
+        Try(in angles, out ReachTrial trial);
         return trial.Value;
-    }
-
-    /// <summary>Length of the way alone at a pose, m.</summary>
-    public double LengthAt(in JointVector q)
-    {
-        Try(in q, out ReachTrial trial);
-        return trial.Length;
     }
 
     /// <summary>Slope of the value with the sum of squared depths, 1/m.</summary>
@@ -45,42 +36,30 @@ internal readonly partial struct ReachObjective(in Body body, in Scene scene)
     /// <summary>Cost of each rad² by which the handle must bend, m.</summary>
     public double BendCost => _body.HandleBend;
 
-    /// <summary>Tries a pose.</summary>
-    public void Try(in JointVector q, out ReachTrial trial)
-    {
-        JointAngles angles = Angles(in q);
-        Try(in angles, Everything, out trial);
-    }
-
     /// <summary>Sines and cosines of a pose.</summary>
     public JointAngles Angles(in JointVector q) => JointAngles.Of(in q, _scene.PelvisLean, _scene.PelvisBend);
 
     /// <summary>Tries a pose.</summary>
     /// <param name="angles">The pose.</param>
-    /// <param name="pressing">Bits of the depths to look at; see <see cref="ReachTrial.Pressing"/>.</param>
     /// <param name="trial">What was found.</param>
-    public void Try(in JointAngles angles, uint pressing, out ReachTrial trial)
+    public void Try(in JointAngles angles, out ReachTrial trial)
     {
         trial = default;
         Arm arm = Arm.At(in _body, in angles);
         trial.Grip = arm.ToPelvis(arm.Grip);
-        if (_scene.TargetOnTrunk)
+        if (_scene.TargetOffSkin)
         {
             trial.Touch = _scene.Target;
             trial.Length = (trial.Grip - _scene.Target).Length;
         }
         else
         {
-            Way(in arm, pressing, ref trial);
+            Way(in arm, ref trial);
         }
 
-        Solids(in arm, pressing, ref trial);
+        Solids(in arm, ref trial);
         trial.Depth[ReachTrial.Depths.Wedge] = Wedge(trial.Grip);
-        if ((pressing & ReachTrial.Bends) != 0)
-        {
-            HandleBend(arm.Grip, arm.Elbow, arm.Thumb, arm.FromPelvis(trial.Touch), ref trial);
-        }
-
+        HandleBend(arm.Grip, arm.Elbow, arm.Thumb, arm.FromPelvis(trial.Touch), ref trial);
         double pressed = trial.Depth.Squares();
         trial.Pressed = pressed;
         trial.Value = trial.Length
@@ -99,13 +78,13 @@ internal readonly partial struct ReachObjective(in Body body, in Scene scene)
         return t * t * (3 - (2 * t));
     }
 
-    private void Way(in Arm arm, uint pressing, ref ReachTrial trial)
+    private void Way(in Arm arm, ref ReachTrial trial)
     {
         PelvisPath path = PelvisPath.To(in _body, _scene.Target, trial.Grip);
         trial.Touch = _scene.Straight ? _scene.Target : path.Touch;
         trial.Length = _scene.Straight ? path.Straight : path.Length;
-        trial.Depth[ReachTrial.Depths.Straight] = _scene.Straight ? Over(path.Depth - _body.TissueGive) : 0;
-        if (_scene.HasSeat && (pressing & (7u << ReachTrial.Depths.PathOnSeat)) != 0)
+        trial.Depth[ReachTrial.Depths.Straight] = _scene.Straight ? Over(PelvisPath.StraightDepth(in _body, _scene.Target, trial.Grip) - _body.TissueGive) : 0;
+        if (_scene.HasSeat)
         {
             double rise = arm.Rise * _body.ThighOut;
             trial.Depth[ReachTrial.Depths.PathOnSeat] = ThinDepth(arm.FromPelvis(path.FirstThird), _body.AidRadius, rise);
@@ -114,58 +93,33 @@ internal readonly partial struct ReachObjective(in Body body, in Scene scene)
         }
     }
 
-    private void Solids(in Arm arm, uint pressing, ref ReachTrial trial)
+    private void Solids(in Arm arm, ref ReachTrial trial)
     {
-        Part(in arm, 0, pressing, arm.GripInTrunk, arm.Grip, _body.HandRadius, ref trial.Depth);
-        if ((pressing & (ReachTrial.AnyOfPart << 1)) != 0)
-        {
-            Space middle = 0.5 * (arm.Elbow + arm.Grip);
-            Part(in arm, 1, pressing, 0.5 * (arm.ElbowInTrunk + arm.GripInTrunk), middle, _body.ForearmRadius, ref trial.Depth);
-        }
-
-        if ((pressing & (ReachTrial.AnyOfPart << 2)) != 0)
-        {
-            Part(in arm, 2, pressing, arm.ElbowInTrunk, arm.Elbow, _body.ForearmRadius, ref trial.Depth);
-        }
+        Part(in arm, 0, arm.GripInTrunk, arm.Grip, _body.HandRadius, ref trial.Depth);
+        Part(in arm, 1, 0.5 * (arm.ElbowInTrunk + arm.GripInTrunk), 0.5 * (arm.Elbow + arm.Grip), _body.ForearmRadius, ref trial.Depth);
+        Part(in arm, 2, arm.ElbowInTrunk, arm.Elbow, _body.ForearmRadius, ref trial.Depth);
     }
 
     /// <summary>A ball around the hand, the middle of the forearm or the elbow against every solid.</summary>
-    private void Part(in Arm arm, int part, uint pressing, Space inTrunk, Space p, double radius, ref ReachTrial.Depths depth)
+    private void Part(in Arm arm, int part, Vector3D inTrunk, Vector3D p, double radius, ref ReachTrial.Depths depth)
     {
-        uint which = pressing >> part;
-        if ((which & (1u << ReachTrial.Depths.Pelvis)) != 0)
-        {
-            depth[ReachTrial.Depths.Pelvis + part] = PelvisDepth(arm.ToPelvis(p), radius);
-        }
-
-        if ((which & (1u << ReachTrial.Depths.Trunk)) != 0)
-        {
-            depth[ReachTrial.Depths.Trunk + part] = TrunkDepth(inTrunk, radius);
-        }
-
-        if ((which & (1u << ReachTrial.Depths.Thighs)) != 0)
-        {
-            depth[ReachTrial.Depths.Thighs + part] = ThighDepth(p, radius, 1);
-        }
-
-        if ((which & (1u << (ReachTrial.Depths.Thighs + 3))) != 0)
-        {
-            depth[ReachTrial.Depths.Thighs + 3 + part] = ThighDepth(p, radius, -1);
-        }
-
-        if (_scene.HasSeat && (which & (1u << ReachTrial.Depths.Seat)) != 0)
+        depth[ReachTrial.Depths.Pelvis + part] = PelvisDepth(arm.ToPelvis(p), radius);
+        depth[ReachTrial.Depths.Trunk + part] = TrunkDepth(inTrunk, radius);
+        depth[ReachTrial.Depths.Thigh + part] = ThighDepth(p, radius, 1);
+        depth[ReachTrial.Depths.OtherThigh + part] = ThighDepth(p, radius, -1);
+        if (_scene.HasSeat)
         {
             depth[ReachTrial.Depths.Seat + part] = SeatDepth(p, radius, arm.Rise * _body.ThighOut);
         }
 
-        if (_scene.Mattress != 0 && (which & (1u << ReachTrial.Depths.Mattress)) != 0)
+        if (_scene.Mattress != Mattress.None)
         {
             depth[ReachTrial.Depths.Mattress + part] = MattressDepth(p, radius);
         }
     }
 
     /// <summary>How deep a ball presses into the pelvis, m. First-order, exact on the skin.</summary>
-    private double PelvisDepth(Space p, double radius)
+    private double PelvisDepth(Vector3D p, double radius)
     {
         double a = _body.PelvisForwardInverse, b = _body.PelvisSidewaysInverse, c = _body.PelvisUpInverse;
         double x = p.X * a, y = p.Y * b, z = p.Z * c;
@@ -189,7 +143,7 @@ internal readonly partial struct ReachObjective(in Body body, in Scene scene)
     private static bool IsClear(double square, double radius) => square >= (1 + radius) * (1 + radius);
 
     /// <summary>How deep a ball presses into the trunk, m; fades out below the waist, where the pelvis takes over.</summary>
-    private double TrunkDepth(Space p, double radius)
+    private double TrunkDepth(Vector3D p, double radius)
     {
         double a = _body.TrunkForwardInverse, b = _body.TrunkSidewaysInverse;
         double x = (p.X - _body.TrunkCentre) * a, y = p.Y * b;
@@ -207,24 +161,24 @@ internal readonly partial struct ReachObjective(in Body body, in Scene scene)
         return depth == 0 ? 0 : depth * Step(2 * p.Z * _body.PelvisUpInverse) * Step(2 * (_body.ShoulderUp - p.Z) * _body.PelvisUpInverse);
     }
 
-    private double ThighDepth(Space p, double radius, double side)
+    private double ThighDepth(Vector3D p, double radius, double side)
     {
-        Space away = FromThigh(p, side);
-        double near = radius + _body.ThighRadius, square = Space.Dot(away, away);
+        Vector3D away = FromThigh(p, side);
+        double near = radius + _body.ThighRadius, square = Vector3D.Dot(away, away);
         return square >= near * near ? 0 : near - Math.Sqrt(square);
     }
 
     /// <summary>From the nearest point of the middle line of a thigh.</summary>
-    private Space FromThigh(Space p, double side)
+    private Vector3D FromThigh(Vector3D p, double side)
     {
-        var from = new Space(p.X, p.Y - (side * _body.ThighOut), p.Z);
-        var along = new Space(_scene.Thigh.X, side * _scene.Thigh.Y, _scene.Thigh.Z);
-        double t = Math.Min(Math.Max(Space.Dot(from, along), _body.ThighRadius), _body.ThighLength);
+        var from = new Vector3D(p.X, p.Y - (side * _body.ThighOut), p.Z);
+        var along = new Vector3D(_scene.Thigh.X, side * _scene.Thigh.Y, _scene.Thigh.Z);
+        double t = Math.Min(Math.Max(Vector3D.Dot(from, along), _body.ThighRadius), _body.ThighLength);
         return from - (t * along);
     }
 
     /// <summary>How deep a ball is in the seat; in the opening it may go down a little.</summary>
-    private double SeatDepth(Space p, double radius, double rise)
+    private double SeatDepth(Vector3D p, double radius, double rise)
     {
         if (p.Z >= _scene.SeatUp + radius)
         {
@@ -236,12 +190,12 @@ internal readonly partial struct ReachObjective(in Body body, in Scene scene)
         return Over(floor - p.Z);
     }
 
-    private double Opening(Space p, double radius) =>
+    private double Opening(Vector3D p, double radius) =>
         Step((_body.OpeningHalfWidth - Math.Abs(p.Y)) / radius)
         * Step((p.X + _body.OpeningBack) / radius)
         * Step((_body.OpeningFront - p.X) / radius);
 
-    private double ThinDepth(Space p, double radius, double rise)
+    private double ThinDepth(Vector3D p, double radius, double rise)
     {
         if (p.Z >= _scene.SeatUp + radius)
         {
@@ -252,11 +206,11 @@ internal readonly partial struct ReachObjective(in Body body, in Scene scene)
         return Over(floor - p.Z);
     }
 
-    private double MattressDepth(Space p, double radius) =>
-        _scene.Mattress == 1 ? Over(radius - _body.PelvisSideways - p.Y) : Over(radius - _body.PelvisForward - p.X);
+    private double MattressDepth(Vector3D p, double radius) =>
+        _scene.Mattress == Mattress.Beside ? Over(radius - _body.PelvisSideways - p.Y) : Over(radius - _body.PelvisForward - p.X);
 
     /// <summary>Distance by which the grip lies outside the sector of the approach, seen from the target.</summary>
-    private double Wedge(Space grip)
+    private double Wedge(Vector3D grip)
     {
         double x = grip.X - _scene.Target.X, y = grip.Y - _scene.Target.Y;
         double forth = (x * _scene.WedgeX) + (y * _scene.WedgeY);
@@ -265,19 +219,19 @@ internal readonly partial struct ReachObjective(in Body body, in Scene scene)
     }
 
     /// <summary>How far the handle must bend where forearm and wrist do not point it.</summary>
-    private void HandleBend(Space grip, Space elbow, Space thumb, Space touch, ref ReachTrial trial)
+    private void HandleBend(Vector3D grip, Vector3D elbow, Vector3D thumb, Vector3D touch, ref ReachTrial trial)
     {
-        Space d = touch - grip;
+        Vector3D d = touch - grip;
         double size = d.Length;
         if (size < 1e-9)
         {
             return;
         }
 
-        Space fore = (1 / _body.Forearm) * (grip - elbow);
-        double forth = Space.Dot(d, fore) / size;
-        double ahead = Space.Dot(d, thumb) / size;
-        double inward = Space.Dot(d, Space.Cross(fore, thumb)) / size;
+        Vector3D fore = (1 / _body.Forearm) * (grip - elbow);
+        double forth = Vector3D.Dot(d, fore) / size;
+        double ahead = Vector3D.Dot(d, thumb) / size;
+        double inward = Vector3D.Dot(d, Vector3D.Cross(fore, thumb)) / size;
         trial.Tilt = forth >= -_tiltSine ? 0 : Over(Math.Acos(Math.Max(forth, -1)) - (Math.PI / 2) - _scene.Deviation);
 
         // The handle sticks out of either end of the fist, so a direction and its opposite are the same.

@@ -1,13 +1,12 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using ToiletAid.Core.Person;
 
 namespace ToiletAid.Core.Reach;
 
 /// <summary>Checks that a person can be computed.</summary>
 public static class ReachPersonCheck
 {
-    private const double GreatestJointDegrees = 200;
-
     /// <summary>Every input that cannot be used; empty when all can.</summary>
     /// <param name="tables">Gives the ranges.</param>
     /// <param name="person">What is known.</param>
@@ -15,51 +14,51 @@ public static class ReachPersonCheck
     {
         ArgumentNullException.ThrowIfNull(tables);
         ArgumentNullException.ThrowIfNull(person);
-        ReachNumbers n = tables.Model;
+        InputRanges n = tables.Model.Input;
         var issues = ImmutableArray.CreateBuilder<ReachIssue>();
         if (person.Stature is { } stature)
         {
-            Within(issues, "stature", "The stature", stature.Value, n["input.stature-least"], n["input.stature-greatest"], 100, "cm");
+            Within(issues, "stature", "The stature", stature.Value, n.StatureLeast, n.StatureGreatest, 100, "cm");
         }
 
         if (person.Mass is { } mass)
         {
-            Within(issues, "mass", "The body mass", mass.Value, n["input.mass-least"], n["input.mass-greatest"], 1, "kg");
+            Within(issues, "mass", "The body mass", mass.Value, n.MassLeast, n.MassGreatest, 1, "kg");
         }
 
         if (person.AgeYears is { } age)
         {
-            Within(issues, "age", "The age", age, n["input.age-least"], n["input.age-greatest"], 1, "years");
+            Within(issues, "age", "The age", age, n.AgeLeast, n.AgeGreatest, 1, "years");
         }
 
         const double Degrees = 180 / Math.PI;
         if (person.LeanForward is { } forward)
         {
-            Within(issues, "lean", "The lean forward", forward.Value, 0, Math.PI / 2, Degrees, "degrees");
+            Within(issues, "lean", "The lean forward", forward.Value, 0, n.LeanGreatest, Degrees, "degrees");
         }
 
         if (person.LeanSideways is { } sideways)
         {
-            Within(issues, "lean", "The lean to a side", sideways.Value, 0, Math.PI / 2, Degrees, "degrees");
+            Within(issues, "lean", "The lean to a side", sideways.Value, 0, n.LeanGreatest, Degrees, "degrees");
         }
 
         foreach ((JointMotion motion, ReachInput given) in person.Joints.OrderBy(j => j.Key))
         {
-            Within(issues, "joints", $"The range of {Words(motion)}", given.Value, 0, GreatestJointDegrees / Degrees, Degrees, "degrees");
+            Within(issues, "joints", $"The range of {Spoken(motion)}", given.Value, 0, n.JointGreatest, Degrees, "degrees");
         }
 
         foreach ((BodyMeasure measure, ReachInput given) in person.Lengths.OrderBy(l => l.Key))
         {
-            Within(issues, "lengths", $"The measured {Words(measure)}", given.Value, 0.02, 1.5, 100, "cm");
+            Within(issues, "lengths", $"The measured {Spoken(measure)}", given.Value, n.LengthLeast, n.LengthGreatest, 100, "cm");
         }
 
         return issues.ToImmutable();
     }
 
-    /// <summary>An enum's name as lower-case words.</summary>
-    internal static string Words<T>(T value)
+    /// <summary>An enum member's name as lower-case words.</summary>
+    internal static string Spoken<T>(T value)
         where T : struct, Enum =>
-        string.Concat(value.ToString().Select((c, i) => i > 0 && char.IsUpper(c) ? $" {char.ToLowerInvariant(c)}" : $"{char.ToLowerInvariant(c)}"));
+        Words.Of(value).Replace('-', ' ');
 
     private static void Within(
         ImmutableArray<ReachIssue>.Builder issues,

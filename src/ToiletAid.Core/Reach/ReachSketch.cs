@@ -51,19 +51,19 @@ public sealed record ReachSketch
         for (int i = 0; i < OutlinePoints; i++)
         {
             (double s, double c) = Math.SinCos(2 * Math.PI * i / OutlinePoints);
-            side.Add(Point(arm.FromPelvis(new Space(body.PelvisForward * c, 0, body.PelvisUp * s))));
-            behind.Add(Point(arm.FromPelvis(new Space(0, body.PelvisSideways * c, body.PelvisUp * s))));
+            side.Add(Point(arm.FromPelvis(new Vector3D(body.PelvisForward * c, 0, body.PelvisUp * s))));
+            behind.Add(Point(arm.FromPelvis(new Vector3D(0, body.PelvisSideways * c, body.PelvisUp * s))));
         }
 
         return new ReachSketch
         {
-            Neck = Point(Arm.FromTrunk(new Space(0, 0, body.ShoulderUp), in angles)),
-            Shoulder = Point(Arm.FromTrunk(new Space(0, body.ShoulderOut, body.ShoulderUp), in angles)),
-            OtherShoulder = Point(Arm.FromTrunk(new Space(0, -body.ShoulderOut, body.ShoulderUp), in angles)),
+            Neck = Point(Arm.FromTrunk(new Vector3D(0, 0, body.ShoulderUp), in angles)),
+            Shoulder = Point(Arm.FromTrunk(new Vector3D(0, body.ShoulderOut, body.ShoulderUp), in angles)),
+            OtherShoulder = Point(Arm.FromTrunk(new Vector3D(0, -body.ShoulderOut, body.ShoulderUp), in angles)),
             Elbow = Point(arm.Elbow),
             Grip = Point(arm.Grip),
-            Knee = Point(new Space(0, body.ThighOut, 0) + (body.ThighLength * scene.Thigh)),
-            OtherKnee = Point(new Space(0, -body.ThighOut, 0) + (body.ThighLength * (scene.Thigh with { Y = -scene.Thigh.Y }))),
+            Knee = Point(new Vector3D(0, body.ThighOut, 0) + (body.ThighLength * scene.Thigh)),
+            OtherKnee = Point(new Vector3D(0, -body.ThighOut, 0) + (body.ThighLength * (scene.Thigh with { Y = -scene.Thigh.Y }))),
             Way =
             [
                 Point(arm.Grip),
@@ -78,5 +78,5 @@ public sealed record ReachSketch
         };
     }
 
-    private static SketchPoint Point(Space p) => new(p.X, p.Y, p.Z);
+    private static SketchPoint Point(Vector3D p) => new(p.X, p.Y, p.Z);
 }

@@ -14,7 +14,7 @@ internal struct ReachSlopes
     /// <summary>Slope of the grip centre as the pelvis sees it, m/rad.</summary>
     public Points Grip;
 
-    /// <summary>Slopes of the two parts of the handle's bend.</summary>
+    /// <summary>Slopes of the two parts of the handle's bend, without a unit.</summary>
     public JointVector Tilt;
 
     /// <inheritdoc cref="Tilt"/>
@@ -29,7 +29,7 @@ internal struct ReachSlopes
     /// <summary>How many depths are above 0.</summary>
     public int Count;
 
-    /// <summary>A point's or a direction's slope with each joint, coordinate by coordinate.</summary>
+    /// <summary>A point's or a direction's slope with each joint, coordinate by coordinate: its Jacobian, m/rad or 1/rad.</summary>
     [StructLayout(LayoutKind.Auto)]
     internal struct Points
     {
@@ -38,14 +38,14 @@ internal struct ReachSlopes
         public JointVector Z;
 
         /// <summary>The slope with one joint.</summary>
-        public Space this[int joint]
+        public Vector3D this[int joint]
         {
             readonly get => new(X[joint], Y[joint], Z[joint]);
             set => (X[joint], Y[joint], Z[joint]) = (value.X, value.Y, value.Z);
         }
 
         /// <summary>A slope with the point, carried over to the joints.</summary>
-        public readonly Vector512<double> Along(Space slope) => (slope.X * X.All) + (slope.Y * Y.All) + (slope.Z * Z.All);
+        public readonly Vector512<double> Along(Vector3D slope) => (slope.X * X.All) + (slope.Y * Y.All) + (slope.Z * Z.All);
     }
 
     /// <summary>Slopes of depths.</summary>

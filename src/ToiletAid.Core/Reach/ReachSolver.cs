@@ -6,16 +6,27 @@ namespace ToiletAid.Core.Reach;
 /// <summary>Finds the best pose: several starts for each approach, short descents from all, a fine one from the best.</summary>
 internal static class ReachSolver
 {
+    // Fewer rounds and fewer kept are quicker and miss deeper valleys; ReachSolverTests compare what is found with a search without slopes.
     private const int FirstRounds = 8;
     private const int SecondRounds = 10;
-    private const int FineRounds = 80;
     private const int SecondKept = 10;
-    private const int ThirdKept = 5;
     private const int ThirdRounds = 20;
+    private const int ThirdKept = 5;
+    private const int FineRounds = 80;
+
+    /// <summary>Share of the stature that two rounds must gain while the field is narrowed.</summary>
+    private const double RoughTolerance = 1e-4;
+
+    /// <summary>The same for the pose that is told.</summary>
+    private const double FineTolerance = 1e-6;
+
+    /// <summary>How far above the best a pose may seem to end after few rounds and be gone down from all the way, m.</summary>
     private const double Promising = 5e-3;
 
     /// <summary>How far above the best a pose may seem to end and still be followed, m.</summary>
     private const double Hope = 0.03;
+
+    /// <summary>Rounds after which it shows whether one more pose is promising.</summary>
     private const int FollowedRounds = 6;
 
     /// <summary>At nearly the best pose and no better than this, m, a descent is on its way to the same place.</summary>
@@ -109,12 +120,12 @@ internal static class ReachSolver
         foreach (JointVector start in starts)
         {
             JointVector q = box.Clamp(in start);
-            first.Offer(BoxMinimiser.Descend(in objective, in box, ref q, FirstRounds, 1e-4, first.Least + hope), in q);
+            first.Offer(BoxMinimiser.Descend(in objective, in box, ref q, FirstRounds, RoughTolerance, first.Least + hope), in q);
         }
 
         PoseLeaders second = Deeper(in objective, in box, in first, SecondKept, SecondRounds, hope);
         leaders = Deeper(in objective, in box, in second, ThirdKept, ThirdRounds, hope);
-        return BoxMinimiser.Descend(in objective, in box, ref leaders.Poses[0], FineRounds, 1e-6);
+        return BoxMinimiser.Descend(in objective, in box, ref leaders.Poses[0], FineRounds, FineTolerance);
     }
 
     private static PoseLeaders Deeper(
@@ -129,7 +140,7 @@ internal static class ReachSolver
         for (int i = 0; i < Math.Min(from.Held, kept); i++)
         {
             JointVector q = from.Poses[i];
-            deeper.Offer(BoxMinimiser.Descend(in objective, in box, ref q, rounds, 1e-4, from.Least + hope), in q);
+            deeper.Offer(BoxMinimiser.Descend(in objective, in box, ref q, rounds, RoughTolerance, from.Least + hope), in q);
         }
 
         return deeper;
@@ -156,7 +167,7 @@ internal static class ReachSolver
     public static void Improve(in ReachObjective objective, in JointBox box, in JointVector start, ref double value, ref JointVector best)
     {
         JointVector other = box.Clamp(in start);
-        double second = BoxMinimiser.Descend(in objective, in box, ref other, FollowedRounds, 1e-4, value + Promising);
+        double second = BoxMinimiser.Descend(in objective, in box, ref other, FollowedRounds, RoughTolerance, value + Promising);
         bool sameValley = second > value - SameValue && PoseLeaders.IsSame(in other, in best);
         if (second < value + Promising && !sameValley)
         {

@@ -18,10 +18,10 @@ internal struct ReachTrial
     public double Pressed;
 
     /// <summary>Grip centre as the pelvis sees it.</summary>
-    public Space Grip;
+    public Vector3D Grip;
 
     /// <summary>Where the way first touches the skin, as the pelvis sees it.</summary>
-    public Space Touch;
+    public Vector3D Touch;
 
     /// <summary>How deep each part presses into each solid or lies outside the approach, m; 0 when free.</summary>
     public Depths Depth;
@@ -35,11 +35,7 @@ internal struct ReachTrial
     /// <summary>Bit of the bending of the handle.</summary>
     public const uint Bends = 1u << Depths.Count;
 
-    /// <summary>Bits of every solid against the first part; shifted by one for each further part.</summary>
-    public const uint AnyOfPart = (1u << Depths.Pelvis) | (1u << Depths.Trunk) | (1u << Depths.Thighs) | (1u << (Depths.Thighs + 3))
-        | (1u << Depths.Seat) | (1u << Depths.Mattress);
-
-    /// <summary>Bits of the depths above 0; a pose very near has no others.</summary>
+    /// <summary>Bits of the depths above 0, and <see cref="Bends"/> where the handle must bend: only these have slopes.</summary>
     public readonly uint Pressing()
     {
         uint bits = Tilt > 0 || Turn > 0 ? Bends : 0;
@@ -51,17 +47,25 @@ internal struct ReachTrial
         return bits;
     }
 
-    /// <summary>Depths by pair of part and solid.</summary>
+    /// <summary>Depths by pair of part and solid. Where a solid has three places, they are for hand, middle of the forearm and elbow.</summary>
     [InlineArray(Places)]
     internal struct Depths
     {
+        /// <summary>A straight aid in the pelvis.</summary>
         public const int Straight = 0;
         public const int Pelvis = 1;
         public const int Trunk = 4;
-        public const int Thighs = 7;
+
+        /// <summary>Thigh of the working side.</summary>
+        public const int Thigh = 7;
+        public const int OtherThigh = 10;
         public const int Seat = 13;
+
+        /// <summary>Three points of an aid along the skin, in the seat.</summary>
         public const int PathOnSeat = 16;
         public const int Mattress = 19;
+
+        /// <summary>The grip outside the sector of the approach.</summary>
         public const int Wedge = 22;
         public const int Count = 23;
 

@@ -18,17 +18,17 @@ internal struct Scene
     /// <summary>Height of the seat plane, m; below 0.</summary>
     public double SeatUp;
 
-    /// <summary>Side on which the mattress lies: 0 none, 1 under the hip away from the working hand, 2 behind.</summary>
-    public int Mattress;
+    /// <summary>Side on which the mattress lies.</summary>
+    public Mattress Mattress;
 
     /// <summary>Direction of the working-side thigh; the other mirrors it.</summary>
-    public Space Thigh;
+    public Vector3D Thigh;
 
-    /// <summary>Target on the skin of the pelvis, in its frame, m.</summary>
-    public Space Target;
+    /// <summary>Target in the frame of the pelvis, m; on its skin where nothing else is said.</summary>
+    public Vector3D Target;
 
-    /// <summary>True when the target lies on the trunk and the way to it is a straight line.</summary>
-    public bool TargetOnTrunk;
+    /// <summary>True for a landmark that does not lie on the ellipsoid of the pelvis (waist, groin): the way to it is the straight line.</summary>
+    public bool TargetOffSkin;
 
     /// <summary>Direction from which the approach comes, horizontal: (-1,0) behind, (1,0) front, (0,1) side.</summary>
     public double WedgeX;
@@ -42,7 +42,7 @@ internal struct Scene
     /// <summary>Cosine of the half-angle of the approach.</summary>
     public double WedgeCosine;
 
-    /// <summary>Pronation, supination and side bend of the wrist, rad.</summary>
+    /// <summary>Pronation, supination and ulnar deviation, rad; see <see cref="JointMotion"/> for the other motions of the wrist.</summary>
     public double Pronation;
 
     /// <inheritdoc cref="Pronation"/>

@@ -31,7 +31,7 @@ internal struct SymmetricMatrix
         }
     }
 
-    /// <summary>The vector times this times the vector.</summary>
+    /// <summary>The quadratic form: the vector times this times the vector.</summary>
     public readonly double Along(in JointVector v)
     {
         Vector512<double> sum = default;
@@ -43,7 +43,7 @@ internal struct SymmetricMatrix
         return JointVector.Sum(sum * v.All);
     }
 
-    /// <summary>Solves for the step at which the slope is 0, with some of the steps held, by Cholesky's method without roots; a pivot
+    /// <summary>Solves for the step at which the slope is 0, with some of the steps held, by Cholesky's method without roots (LDLᵀ); a pivot
     /// that is not above 0 is made so.</summary>
     /// <param name="held">Bits of the joints whose steps are given.</param>
     /// <param name="damping">Added to the diagonal.</param>

@@ -30,4 +30,7 @@ public sealed class StandardNormalTests
     [InlineData(-40, 0)]
     [InlineData(40, 1)]
     public void Far_out_nothing_is_left(double z, double p) => Assert.Equal(p, StandardNormal.Probability(z));
+
+    [Fact]
+    public void What_is_not_a_number_has_no_share() => Assert.Equal(double.NaN, StandardNormal.Probability(double.NaN));
 }

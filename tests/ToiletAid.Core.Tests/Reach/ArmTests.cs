@@ -52,7 +52,7 @@ public sealed class ArmTests
 
     private static Quaternion Turn(Vector3 axis, double angle) => Quaternion.CreateFromAxisAngle(axis, (float)angle);
 
-    private static void Near(Vector3 expected, Space actual)
+    private static void Near(Vector3 expected, Vector3D actual)
     {
         Assert.Equal(expected.X, actual.X, 1e-5);
         Assert.Equal(expected.Y, actual.Y, 1e-5);

@@ -87,7 +87,7 @@ public sealed class BodyModelTests
         var young = new ReachPerson { Sex = sex, AgeYears = 40, Stature = new ReachInput(1.6), Mass = new ReachInput(70) };
         Body at40 = BodyModel.Make(ReachPeople.Tables, young, zeros);
         Body at80 = BodyModel.Make(ReachPeople.Tables, young with { AgeYears = 80 }, zeros);
-        double drop = ReachPeople.Numbers["ratio.shoulder-joint-below-acromion"] * 1.6;
+        double drop = ReachPeople.Numbers.Body.ShoulderJointBelowAcromion * 1.6;
         Assert.Equal(ratio, (at80.UpperArm + drop) / (at40.UpperArm + drop), 5e-4);
     }
 
@@ -117,7 +117,38 @@ public sealed class BodyModelTests
             - BodyModel.Make(ReachPeople.Tables, ReachPeople.Reference, zeros).PelvisForward;
         double outside = BodyModel.Make(ReachPeople.Tables, heavy, deviates).PelvisForward
             - BodyModel.Make(ReachPeople.Tables, heavy, zeros).PelvisForward;
-        Assert.Equal(ReachPeople.Numbers["survey.widening"], outside / within, 1e-9);
+        Assert.Equal(ReachPeople.Numbers.Body.SurveyWidening, outside / within, 1e-9);
+    }
+
+    // A measured arm is as long as the tape says, at any age; only an estimated one is less certain in older people.
+    [Fact]
+    public void A_measured_arm_is_as_certain_in_older_people_as_in_younger()
+    {
+        ReachPerson young = ReachPeople.Reference with
+        {
+            Lengths = ReachPeople.Reference.Lengths.Add(BodyMeasure.UpperArm, new ReachInput(0.33)).Add(BodyMeasure.ForearmToGrip, new ReachInput(0.34)),
+        };
+        var chance = new Chance(16, 3);
+        for (int i = 0; i < 16; i++)
+        {
+            Body at40 = new PersonModel(ReachPeople.Tables, young).Draw(chance, i).Body, at80 = new PersonModel(ReachPeople.Tables, young with { AgeYears = 80 }).Draw(chance, i).Body;
+            Assert.Equal(at40.UpperArm, at80.UpperArm);
+            Assert.Equal(at40.Forearm, at80.Forearm);
+        }
+    }
+
+    // Far outside the survey the straight lines fall below nothing: the abdomen of a very tall and very light person, the mass of a very small one.
+    [Theory]
+    [InlineData(Sex.Female)]
+    [InlineData(Sex.Male)]
+    [InlineData(Sex.Unstated)]
+    public void No_body_is_thinner_or_lighter_than_what_is_taken_as_measured(Sex sex)
+    {
+        double[] zeros = new double[BodyModel.Deviates];
+        var tall = new ReachPerson { Sex = sex, Stature = new ReachInput(2.4), Mass = new ReachInput(25) };
+        Assert.InRange(2 * BodyModel.Make(ReachPeople.Tables, tall, zeros).TrunkForward, 0.02 - 1e-12, 0.1);
+        var small = new ReachPerson { Sex = sex, Stature = new ReachInput(1.05) };
+        Assert.InRange(BodyModel.Make(ReachPeople.Tables, small, zeros).Mass, 25, 30);
     }
 
     private static double Drawn(BodyMeasure measure, Sex sex, Chance chance, int draw)

@@ -2,6 +2,7 @@ using System.Text;
 using System.Text.Json;
 using ToiletAid.App.Files;
 using ToiletAid.Core.Evidence;
+using ToiletAid.Core.Reach;
 
 namespace ToiletAid.Core.Tests.Reach;
 
@@ -20,6 +21,17 @@ public sealed class BodyTablesReaderTests
         }
 
         Assert.All(ReachPeople.Tables.Regressions, r => Assert.Contains("ANSUR II", r.Source, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Every_number_is_needed_and_missed_at_once()
+    {
+        EvidenceTable table = ReachPeople.Tables.Numbers;
+        foreach (string id in table.Ids)
+        {
+            var without = new EvidenceTable(table.Ids.Where(i => i != id).Select(i => KeyValuePair.Create(i, table[i])));
+            Assert.Throws<KeyNotFoundException>(() => new BodyTables(ReachPeople.Tables.Regressions, without));
+        }
     }
 
     [Theory]

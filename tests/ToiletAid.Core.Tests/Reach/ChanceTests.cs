@@ -15,4 +15,11 @@ public sealed class ChanceTests
             Assert.Equal(Enumerable.Range(0, Draws), parts);
         }
     }
+
+    // The greatest number below 1, in the last part: the sum has fewer digits behind the point and is rounded up.
+    [Theory]
+    [InlineData(1)]
+    [InlineData(64)]
+    [InlineData(4096)]
+    public void The_last_part_ends_below_one(int parts) => Assert.InRange(Chance.Within(parts - 1, 1 - Math.Pow(2, -53), parts), 0.5, 1 - Math.Pow(2, -53));
 }

@@ -5,9 +5,9 @@ namespace ToiletAid.Core.Tests.Reach;
 
 public sealed class PelvisPathTests
 {
-    private static readonly Gen<Space> Outside =
+    private static readonly Gen<Vector3D> Outside =
         Gen.Select(Gen.Double[0, Math.PI], Gen.Double[-Math.PI, Math.PI], Gen.Double[1.05, 4], (t, p, r) =>
-            new Space(r * Math.Sin(t) * Math.Cos(p), r * Math.Sin(t) * Math.Sin(p), r * Math.Cos(t)));
+            new Vector3D(r * Math.Sin(t) * Math.Cos(p), r * Math.Sin(t) * Math.Sin(p), r * Math.Cos(t)));
 
     // The way around a ball is known: the tangent and the arc of the great circle.
     [Fact]
@@ -17,8 +17,8 @@ public sealed class PelvisPathTests
             {
                 const double Radius = 0.1;
                 Body ball = Pelvis(Radius, Radius, Radius);
-                var target = new Space(0, 0, -Radius);
-                Space from = Radius * p;
+                var target = new Vector3D(0, 0, -Radius);
+                Vector3D from = Radius * p;
                 PelvisPath path = PelvisPath.To(in ball, target, from);
                 double r = from.Length, angle = Math.Acos(Math.Clamp(-from.Z / r, -1, 1));
                 double hidden = angle - Math.Acos(Radius / r);
@@ -41,14 +41,49 @@ public sealed class PelvisPathTests
             {
                 Body pelvis = Pelvis(x.a, x.b, 0.105);
                 (double s, double c) = Math.SinCos(25 * ReachPeople.Degree);
-                var target = new Space(-x.a * s, 0, -0.105 * c);
-                var from = new Space(x.a * x.p.X, x.b * x.p.Y, 0.105 * x.p.Z);
+                var target = new Vector3D(-x.a * s, 0, -0.105 * c);
+                var from = new Vector3D(x.a * x.p.X, x.b * x.p.Y, 0.105 * x.p.Z);
                 double plane = PelvisPath.To(in pelvis, target, from).Length;
                 double tight = StringLength(pelvis, target, from);
                 Assert.True(plane >= tight - 2e-3, $"plane {plane:0.0000} string {tight:0.0000}");
                 Assert.True(plane <= (tight * 1.12) + 2e-3, $"plane {plane:0.0000} string {tight:0.0000}");
             },
             iter: 60);
+
+    // In a ball the deepest point of a straight line is the one nearest to the centre, which is found here by walking along it.
+    [Fact]
+    public void A_straight_line_through_a_ball_is_as_deep_as_its_deepest_point() =>
+        Outside.Sample(
+            p =>
+            {
+                const double Radius = 0.1;
+                Body ball = Pelvis(Radius, Radius, Radius);
+                var target = new Vector3D(0, 0, -Radius);
+                Vector3D from = Radius * p;
+                double nearest = Enumerable.Range(0, 4001).Min(i => (((i / 4000.0) * from) + ((1 - (i / 4000.0)) * target)).Length);
+                Assert.Equal(Radius - nearest, PelvisPath.StraightDepth(in ball, target, from), 1e-4);
+            },
+            iter: 300);
+
+    // In a pelvis, pushed out the shortest way, a point of the line may be nearer to the skin than straight out from the centre, never farther.
+    [Fact]
+    public void A_straight_line_through_a_pelvis_is_about_as_deep_as_its_deepest_point() =>
+        Gen.Select(Outside, Gen.Double[0.10, 0.18], Gen.Double[0.16, 0.26], (p, a, b) => (p, a, b)).Sample(
+            x =>
+            {
+                Body pelvis = Pelvis(x.a, x.b, 0.105);
+                (double s, double c) = Math.SinCos(25 * ReachPeople.Degree);
+                var target = new Vector3D(-x.a * s, 0, -0.105 * c);
+                var from = new Vector3D(x.a * x.p.X, x.b * x.p.Y, 0.105 * x.p.Z);
+                double radial = Enumerable.Range(0, 1001).Max(i =>
+                {
+                    Vector3D point = ((i / 1000.0) * from) + ((1 - (i / 1000.0)) * target);
+                    return (Push(in pelvis, point) - point).Length;
+                });
+                double depth = PelvisPath.StraightDepth(in pelvis, target, from);
+                Assert.InRange(depth, 0.6 * radial - 1e-4, radial + 1e-4);
+            },
+            iter: 300);
 
     private static Body Pelvis(double forward, double sideways, double up)
     {
@@ -59,10 +94,10 @@ public sealed class PelvisPathTests
         return body;
     }
 
-    private static double StringLength(in Body body, Space target, Space from)
+    private static double StringLength(in Body body, Vector3D target, Vector3D from)
     {
         const int Beads = 49;
-        Space[] beads = new Space[Beads];
+        Vector3D[] beads = new Vector3D[Beads];
         for (int i = 0; i < Beads; i++)
         {
             double t = i / (double)(Beads - 1);
@@ -87,9 +122,9 @@ public sealed class PelvisPathTests
         return length;
     }
 
-    private static Space Push(in Body body, Space p)
+    private static Vector3D Push(in Body body, Vector3D p)
     {
-        double r = new Space(p.X / body.PelvisForward, p.Y / body.PelvisSideways, p.Z / body.PelvisUp).Length;
+        double r = new Vector3D(p.X / body.PelvisForward, p.Y / body.PelvisSideways, p.Z / body.PelvisUp).Length;
         return r >= 1 ? p : (1 / r) * p;
     }
 }

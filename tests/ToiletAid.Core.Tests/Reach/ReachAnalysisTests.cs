@@ -186,6 +186,44 @@ public sealed class ReachAnalysisTests
         Assert.False(found.AnswerIsTooGood);
     }
 
+    // One of the two joints that take a hand behind the back is enough to speak against the landmark.
+    [Theory]
+    [InlineData(LandmarkBehind.NotPastTheHip, JointMotion.ShoulderExtension, 90, false)]
+    [InlineData(LandmarkBehind.WaistOrAbove, JointMotion.ShoulderExtension, 0, true)]
+    public void One_measured_joint_can_contradict_the_landmark(LandmarkBehind landmark, JointMotion motion, double degrees, bool tooGood)
+    {
+        ReachPerson person = ReachPeople.Reference with { Behind = landmark, Joints = ReachPeople.Joints((motion, degrees)) };
+        ReachContradiction found = Assert.Single(ReachAnalysis.Analyse(ReachPeople.Tables, person, NoDraws).Contradictions);
+        Assert.Equal(("reach-behind", tooGood), (found.Question, found.AnswerIsTooGood));
+    }
+
+    [Theory]
+    [InlineData(Lean.ToASide, 0, true)]
+    [InlineData(Lean.Forward, 45, false)]
+    public void Lean_to_a_side_and_its_degrees_can_contradict_each_other(Lean lean, double degrees, bool tooGood)
+    {
+        ReachPerson person = ReachPeople.Reference with { Lean = lean, LeanSideways = new ReachInput(degrees * ReachPeople.Degree) };
+        ReachContradiction found = Assert.Single(ReachAnalysis.Analyse(ReachPeople.Tables, person, NoDraws).Contradictions);
+        Assert.Equal(("lean", tooGood), (found.Question, found.AnswerIsTooGood));
+    }
+
+    // At their errors' end measured angles are all better, or all worse: an elbow that lags less is better.
+    [Fact]
+    public void Errors_that_favour_the_person_favour_every_joint()
+    {
+        ReachPerson person = ReachPeople.Reference with
+        {
+            Lean = null,
+            LeanForward = new ReachInput(20 * ReachPeople.Degree),
+            Joints = ReachPeople.Joints((JointMotion.ElbowExtensionLag, 20), (JointMotion.ElbowFlexion, 100)),
+        };
+        var model = new PersonModel(ReachPeople.Tables, person);
+        PersonDraw middle = model.Middle(1, 1, 0), best = model.Middle(1, 1, 2), worst = model.Middle(1, 1, -2);
+        Assert.True(best.Ranges[JointMotion.ElbowExtensionLag] < middle.Ranges[JointMotion.ElbowExtensionLag] && middle.Ranges[JointMotion.ElbowExtensionLag] < worst.Ranges[JointMotion.ElbowExtensionLag]);
+        Assert.True(best.Ranges[JointMotion.ElbowFlexion] > middle.Ranges[JointMotion.ElbowFlexion] && middle.Ranges[JointMotion.ElbowFlexion] > worst.Ranges[JointMotion.ElbowFlexion]);
+        Assert.True(best.LeanForward > middle.LeanForward && middle.LeanForward > worst.LeanForward);
+    }
+
     [Fact]
     public void Agreeing_answers_are_no_contradiction()
     {
@@ -267,6 +305,23 @@ public sealed class ReachAnalysisTests
                 }
             },
             iter: 10);
+
+    // Seated and leaning forward takes 30 degrees, which a hip limit of 90 degrees forbids and no weight through the hand (30) does not; leaning
+    // off a buttock takes 10 degrees, which no weight through the hand (10) leaves.
+    [Theory]
+    [InlineData(Lean.Both, ReachPrecaution.HipFlexionLimit, Posture.SeatedLeaningForward, Approach.Front, "hip-flexion-limit")]
+    [InlineData(Lean.NotAtAll, null, Posture.SeatedLeaningForward, Approach.Front, "cannot-lean-forward")]
+    [InlineData(Lean.NotAtAll, null, Posture.Seated, Approach.Side, "cannot-lean-sideways")]
+    [InlineData(Lean.Both, ReachPrecaution.NoTwistingOrBending, Posture.Seated, Approach.Side, "no-twisting-or-bending")]
+    public void The_reason_is_what_forbids_it_and_not_another_precaution(Lean lean, ReachPrecaution? one, Posture posture, Approach approach, string reason)
+    {
+        ReachPrecaution[] ones = one is { } o ? [o] : [];
+        foreach (ImmutableArray<ReachPrecaution> order in (ImmutableArray<ReachPrecaution>[])[[.. ones, ReachPrecaution.NoWeightThroughHand], [ReachPrecaution.NoWeightThroughHand, .. ones]])
+        {
+            ReachReport report = ReachAnalysis.Analyse(ReachPeople.Tables, ReachPeople.Reference with { Lean = lean, Precautions = order }, NoDraws);
+            Assert.Equal(reason, report.Need(posture, approach).ForbiddenBecause);
+        }
+    }
 
     [Fact]
     public void Who_cannot_lean_is_not_asked_to()
@@ -382,6 +437,42 @@ public sealed class ReachAnalysisTests
         Assert.Equal(JointMotion.ShoulderExtension, first.Motion);
         Assert.True(first.MetresPerRadian < 0);
         Assert.InRange(first.ChangeForTenDegrees, -0.1, -0.005);
+    }
+
+    // More of what a precaution forbids is never advised, nor more of what the posture or the way does not use.
+    [Fact]
+    public void Joints_that_limit_are_the_persons_own()
+    {
+        int named = 0;
+        foreach (ReachPerson person in ReachPeople.Fixed(ReachPeople.Persons, 12))
+        {
+            ReachReport free = ReachAnalysis.Analyse(ReachPeople.Tables, person, NoDraws);
+            named += free.Needs.Sum(n => n.Limiting.Length);
+            Assert.DoesNotContain(free.Needs.SelectMany(n => n.Limiting), j => person.AgeYears < 65 && j.Motion == JointMotion.ElbowExtensionLag);
+
+            JointMotion[] trunk = [JointMotion.TrunkFlexion, JointMotion.TrunkSideBend, JointMotion.TrunkRotation];
+            ReachReport spine = ReachAnalysis.Analyse(ReachPeople.Tables, person with { Precautions = [ReachPrecaution.NoTwistingOrBending] }, NoDraws);
+            Assert.DoesNotContain(spine.Needs.SelectMany(n => n.Limiting), j => trunk.Contains(j.Motion));
+
+            // The precaution takes all of these, unless the person has less of it anyway.
+            ReachPerson supple = person with { Behind = LandmarkBehind.WaistOrAbove, Joints = ReachPeople.Joints((JointMotion.ShoulderExtension, 60), (JointMotion.ShoulderInternalRotation, 70)) };
+            ReachReport shoulder = ReachAnalysis.Analyse(ReachPeople.Tables, supple with { Precautions = [ReachPrecaution.ShoulderSurgery] }, NoDraws);
+            Assert.DoesNotContain(shoulder.Needs.SelectMany(n => n.Limiting), j => j.Motion is JointMotion.ShoulderExtension or JointMotion.ShoulderInternalRotation);
+        }
+
+        Assert.True(named > 50, $"{named}");
+    }
+
+    // Leaning off a buttock is what the side approach asks for; a person who can bend all that the posture uses is not held up by it.
+    [Fact]
+    public void The_lean_that_the_side_approach_takes_is_no_stiff_trunk()
+    {
+        ReachReport report = ReachAnalysis.Analyse(
+            ReachPeople.Tables,
+            ReachPeople.Reference with { Joints = ReachPeople.Joints((JointMotion.TrunkSideBend, 60)), LeanSideways = new ReachInput(60 * ReachPeople.Degree) },
+            NoDraws with { Postures = [Posture.Seated, Posture.SeatedLeaningForward], Approaches = [Approach.Side] });
+        Assert.All(report.Needs, n => Assert.DoesNotContain(n.Limiting, j => j.Motion == JointMotion.TrunkSideBend));
+        Assert.Contains(report.Needs, n => !n.Limiting.IsEmpty);
     }
 
     private static PersonDraw Reference(double extension, double rotation, bool stiffTrunk)
