@@ -29,6 +29,9 @@ public static class JsonText
         return Encoding.UTF8.GetString(buffer.GetBuffer(), 0, (int)buffer.Length);
     }
 
+    /// <summary>UTF-8 text without the byte order mark with which some editors begin a file.</summary>
+    internal static ReadOnlyMemory<byte> WithoutMark(ReadOnlyMemory<byte> utf8) => utf8.Span.StartsWith("\uFEFF"u8) ? utf8["\uFEFF"u8.Length..] : utf8;
+
     /// <summary>Writes an array of texts.</summary>
     /// <param name="json">Where it goes.</param>
     /// <param name="name">The member that holds it.</param>

@@ -97,7 +97,7 @@ public sealed class ProfileFile(QuestionSet questions)
             int read = stream.ReadAtLeast(bytes, bytes.Length, throwOnEndOfStream: false);
             return Checked<byte[]>.Good(read == bytes.Length ? bytes : bytes[..read]);
         }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException or ArgumentException)
         {
             return Refused("cannot-read", $"it cannot be read, {Reason(e)}");
         }
@@ -107,6 +107,7 @@ public sealed class ProfileFile(QuestionSet questions)
     public static string Reason(Exception e) => e switch
     {
         UnauthorizedAccessException => "this account may not use it",
+        ArgumentException => "that is not a file name",
         DirectoryNotFoundException => "its folder does not exist",
         FileNotFoundException => "there is no such file",
         FolderBusyException => "another program or PC is saving in its folder",

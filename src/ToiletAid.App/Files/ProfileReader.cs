@@ -56,11 +56,7 @@ public sealed class ProfileReader
             return Checked<StoredProfile>.Bad(new Issue("too-large", string.Empty, $"it is larger than {MostBytes / 1024 / 1024} megabytes, which no profile is, check that it is the right file"));
         }
 
-        if (utf8.Span.StartsWith("\uFEFF"u8))
-        {
-            utf8 = utf8[3..];
-        }
-
+        utf8 = JsonText.WithoutMark(utf8);
         try
         {
             using var document = JsonDocument.Parse(utf8, Strict);

@@ -16,7 +16,8 @@ public sealed class StockReader(AidCatalogue below)
 
     private const int Format = 1;
 
-    private static readonly JsonDocumentOptions Lenient =
+    /// <summary>A clinic writes the file by hand, so comments and a comma too many are taken.</summary>
+    internal static readonly JsonDocumentOptions Lenient =
         new() { MaxDepth = 16, AllowDuplicateProperties = false, CommentHandling = JsonCommentHandling.Skip, AllowTrailingCommas = true };
 
     /// <summary>Reads a file.</summary>
@@ -41,7 +42,7 @@ public sealed class StockReader(AidCatalogue below)
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException or ArgumentException)
         {
-            return Refused("cannot-read", $"it cannot be read, {(e is ArgumentException ? "that is not a file name" : ProfileFile.Reason(e))}");
+            return Refused("cannot-read", $"it cannot be read, {ProfileFile.Reason(e)}");
         }
     }
 
@@ -49,11 +50,7 @@ public sealed class StockReader(AidCatalogue below)
     /// <param name="utf8">The text, UTF-8.</param>
     public Checked<ClinicStock> Read(ReadOnlyMemory<byte> utf8)
     {
-        if (utf8.Span.StartsWith("\uFEFF"u8))
-        {
-            utf8 = utf8[3..];
-        }
-
+        utf8 = JsonText.WithoutMark(utf8);
         try
         {
             using var document = JsonDocument.Parse(utf8, Lenient);

@@ -74,7 +74,7 @@ internal static class AidsMeasureCommand
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException or ArgumentException)
         {
-            terminal.Error.WriteLine($"{(save.Length == 0 ? "The file" : save)} could not be written, {(e is ArgumentException ? "that is not a file name" : ProfileFile.Reason(e))}. Nothing was saved.");
+            terminal.Error.WriteLine($"{(save.Length == 0 ? "The file" : save)} could not be written, {ProfileFile.Reason(e)}. Nothing was saved.");
             return ExitCode.InputRefused;
         }
     }

@@ -16,6 +16,7 @@ internal sealed class DraftQuestion(Terminal terminal, SpeechLines lines, LineRe
             if (!read.TryGet(out var kept))
             {
                 terminal.Error.WriteLine($"{read.Issues[0].Sentence(left)}.");
+                OfferToErase(left);
                 continue;
             }
 
@@ -26,13 +27,18 @@ internal sealed class DraftQuestion(Terminal terminal, SpeechLines lines, LineRe
                 return (left, kept);
             }
 
-            if (IsYes("Erase it? yes or no: "))
-            {
-                DraftFile.Remove(left);
-            }
+            OfferToErase(left);
         }
 
         return null;
+    }
+
+    private void OfferToErase(string left)
+    {
+        if (IsYes("Erase it? yes or no: "))
+        {
+            DraftFile.Remove(left);
+        }
     }
 
     private bool IsYes(string question)

@@ -52,7 +52,7 @@ internal static class WhyCommand
         notice?.Dispose();
         if (json)
         {
-            WriteJson(terminal, profile, about, why, whyNot, flips);
+            WriteJson(terminal, profile, advice, about, why, whyNot, flips);
             return;
         }
 
@@ -62,12 +62,13 @@ internal static class WhyCommand
         lines.Lines(advice.Ranked.IsEmpty ? [] : text.Flips(flips));
     }
 
-    private static void WriteJson(Terminal terminal, Profile profile, string? about, string[] why, WhyNot? whyNot, IReadOnlyCollection<Flip> flips)
+    private static void WriteJson(Terminal terminal, Profile profile, Advice advice, string? about, string[] why, WhyNot? whyNot, IReadOnlyCollection<Flip> flips)
     {
         terminal.Output.WriteLine(JsonText.Of(JsonText.Indented, json =>
         {
             json.WriteStartObject();
             json.WriteString("person", profile.Person);
+            AdviceJson.Stop(json, advice.Stops);
             json.WriteString("aid", about);
             json.WriteStrings("why", why);
             json.WriteStartArray("whatWouldPutItFirst");

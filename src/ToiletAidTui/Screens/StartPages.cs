@@ -61,7 +61,7 @@ internal static class StartPages
                 }
 
                 string? person = kept.Person == AnswerJournal.NoCode ? null : kept.Person;
-                var visit = new Visit(s.Desk.Questions, s.Desk.Open, kept.Latest.Depth, kept.Latest.Date) { Earlier = earlier, Path = path, Person = person, Draft = draft };
+                var visit = new Visit(s.Desk.Questions, s.Desk.Open, kept.Latest.Depth, kept.Latest.Date) { Profiles = s.Desk.Profiles, Earlier = earlier, Path = path, Person = person, Draft = draft };
                 visit.Engine.TakeUp(kept.Latest);
                 Begin(s, visit);
             }),
@@ -100,7 +100,7 @@ internal static class StartPages
 
     private static ListPage Depths(StoredProfile? earlier, string? path)
     {
-        Entry For(Depth depth, string label) => new(label, s => Begin(s, new(s.Desk.Questions, s.Desk.Open, depth, s.Desk.Today()) { Earlier = earlier, Path = path }));
+        Entry For(Depth depth, string label) => new(label, s => Begin(s, new(s.Desk.Questions, s.Desk.Open, depth, s.Desk.Today()) { Profiles = s.Desk.Profiles, Earlier = earlier, Path = path }));
         return new("depth", "How much is asked?", [],
         [
             For(Depth.Quick, "Quick, by observation"),
@@ -147,7 +147,7 @@ internal static class StartPages
     /// <summary>A note or a trial without an interview is a visit of its own, with nothing answered.</summary>
     private static void Attend(Shell shell, StoredProfile stored, string path)
     {
-        shell.Visit = new(shell.Desk.Questions, shell.Desk.Open, stored.Profile.Sessions[^1].Depth, shell.Desk.Today()) { Earlier = stored, Path = path };
+        shell.Visit = new(shell.Desk.Questions, shell.Desk.Open, stored.Profile.Sessions[^1].Depth, shell.Desk.Today()) { Profiles = shell.Desk.Profiles, Earlier = stored, Path = path };
         shell.KeepAnswers(shell.Visit);
     }
 }
