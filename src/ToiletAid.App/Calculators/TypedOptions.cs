@@ -12,7 +12,6 @@ namespace ToiletAid.App.Calculators;
 public sealed class TypedOptions(QuestionSet questions)
 {
     private const string Joints = "joints";
-    private const int LongestQuote = 30;
 
     private readonly List<string> _faults = [];
 
@@ -112,7 +111,7 @@ public sealed class TypedOptions(QuestionSet questions)
         var found = among.FirstOrDefault(a => idOf(a) == id);
         if (found is null)
         {
-            Fault(option, $"{Shown(id)} is not in the catalogue, use {Spoken.Choice([.. among.Select(idOf)])}.");
+            Fault(option, $"{Spoken.Quoted(id, "Nothing")} is not in the catalogue, use {Spoken.Choice([.. among.Select(idOf)])}.");
         }
 
         return found;
@@ -143,7 +142,7 @@ public sealed class TypedOptions(QuestionSet questions)
         }
 
         string or = asked.Number is { } n ? $", or a number of {Core.Quantities.Units.Find(n.Units[0])!.Name}" : string.Empty;
-        Fault(asked.Id, $"{Shown(text)} is not an answer, use {Spoken.Choice([.. asked.Options.Select(o => o.Id)])}{or}.");
+        Fault(asked.Id, $"{Spoken.Quoted(text, "Nothing")} is not an answer, use {Spoken.Choice([.. asked.Options.Select(o => o.Id)])}{or}.");
         return null;
     }
 
@@ -158,7 +157,7 @@ public sealed class TypedOptions(QuestionSet questions)
         string? unknown = items.FirstOrDefault(i => asked.FindOption(i) is null);
         if (unknown is not null || items.Length == 0)
         {
-            Fault(asked.Id, $"{Shown(unknown ?? string.Empty)} is not an answer, use {Spoken.Choice([.. asked.Options.Select(o => o.Id), "none"])}.");
+            Fault(asked.Id, $"{Spoken.Quoted(unknown ?? string.Empty, "Nothing")} is not an answer, use {Spoken.Choice([.. asked.Options.Select(o => o.Id), "none"])}.");
             return null;
         }
 
@@ -166,10 +165,4 @@ public sealed class TypedOptions(QuestionSet questions)
     }
 
     private static string Word(string text) => text.Trim().ToLowerInvariant().Replace(' ', '-');
-
-    private static string Shown(string text)
-    {
-        string clean = new([.. text.Where(c => !char.IsControl(c))]);
-        return clean.Length == 0 ? "Nothing" : clean.Length > LongestQuote ? clean[..LongestQuote] + " and more" : clean;
-    }
 }

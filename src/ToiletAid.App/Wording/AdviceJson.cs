@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.Text.Json;
 using ToiletAid.App.Files;
 using ToiletAid.Core;
@@ -17,7 +16,7 @@ public static class AdviceJson
     {
         json.WriteStartObject();
         json.WriteString("person", person);
-        json.WriteString("date", session.Date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture));
+        json.WriteString("date", IsoDay.Of(session.Date));
         Stop(json, advice.Stops);
         json.WriteStartArray("shortlist");
         foreach (var plan in advice.Ranked.Where(p => p.BeatenBy is null).Take(top))

@@ -116,10 +116,7 @@ internal sealed class BatchRun(Terminal terminal, QuestionSet questions, BatchSe
             return;
         }
 
-        foreach (var issue in outcome.Issues)
-        {
-            terminal.Error.WriteLine(issue.Sentence(outcome.Input.Name) + ".");
-        }
+        terminal.Complain(outcome.Input.Name, outcome.Issues);
     }
 
     private int End(StopSignals signals, string join)

@@ -15,7 +15,7 @@ namespace ToiletAidTui.Commands;
 /// <summary>One interview from the first line to the saved file.</summary>
 internal sealed class Assessment(Terminal terminal, Manner manner, Depth depth, string? save, string? person, DateOnly day, int top, string? aids)
 {
-    private readonly SpeechLines _lines = new(terminal.Talk, terminal.InputIsTerminal ? terminal.Width : 0);
+    private readonly SpeechLines _lines = terminal.Dialogue;
     private readonly DraftFile _drafts = new(BuiltIn.Questions(), terminal.Variable);
     private LineReader _input = new(terminal.Input);
 
@@ -140,7 +140,7 @@ internal sealed class Assessment(Terminal terminal, Manner manner, Depth depth, 
                 return ExitCode.InputRefused;
             }
 
-            if (!AskAgain())
+            if (!_lines.AskYes("Try again?", _input))
             {
                 terminal.Error.WriteLine(_drafts.Keep(visit));
                 return ExitCode.InputRefused;
@@ -149,12 +149,6 @@ internal sealed class Assessment(Terminal terminal, Manner manner, Depth depth, 
 
         _lines.Lines(visit.Said);
         return null;
-    }
-
-    private bool AskAgain()
-    {
-        _lines.Prompt("Try again? yes or no: ");
-        return _input.ReadLine()?.Trim().StartsWith("y", StringComparison.OrdinalIgnoreCase) ?? false;
     }
 
     private string AskCode()

@@ -1,3 +1,4 @@
+using ToiletAid.App.Files;
 using ToiletAid.Core.Person;
 using ToiletAidTui.Host;
 
@@ -21,8 +22,8 @@ internal sealed class DraftQuestion(Terminal terminal, SpeechLines lines, LineRe
             }
 
             int count = kept.Latest.Answers.Ids.Count();
-            lines.Line($"A visit of {kept.Latest.Date:yyyy-MM-dd} with {count} {(count == 1 ? "answer" : "answers")} was not finished.");
-            if (IsYes("Go on with it? yes or no: "))
+            lines.Line($"A visit of {IsoDay.Of(kept.Latest.Date)} with {count} {(count == 1 ? "answer" : "answers")} was not finished.");
+            if (lines.AskYes("Go on with it?", input))
             {
                 return (left, kept);
             }
@@ -35,15 +36,9 @@ internal sealed class DraftQuestion(Terminal terminal, SpeechLines lines, LineRe
 
     private void OfferToErase(string left)
     {
-        if (IsYes("Erase it? yes or no: "))
+        if (lines.AskYes("Erase it?", input))
         {
             DraftFile.Remove(left);
         }
-    }
-
-    private bool IsYes(string question)
-    {
-        lines.Prompt(question);
-        return input.ReadLine()?.Trim().StartsWith("y", StringComparison.OrdinalIgnoreCase) ?? false;
     }
 }

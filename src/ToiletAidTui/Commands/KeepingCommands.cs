@@ -133,11 +133,7 @@ internal static class KeepingCommands
 
     private static int Refuse(Terminal terminal, string file, IEnumerable<Issue> issues)
     {
-        foreach (var issue in issues)
-        {
-            terminal.Error.WriteLine(issue.Sentence(file) + ".");
-        }
-
+        terminal.Complain(file, issues);
         return ExitCode.InputRefused;
     }
 }

@@ -34,7 +34,7 @@ internal static class NextCommand
             }
             else
             {
-                new SpeechLines(terminal.Output, terminal.OutputIsTerminal ? terminal.Width : 0).Lines(stops.IsEmpty ? ExplainText.Next(plan) : AdviceText.Stop(stops));
+                terminal.Results.Lines(stops.IsEmpty ? ExplainText.Next(plan) : AdviceText.Stop(stops));
             }
 
             return ExitCode.Good;

@@ -70,8 +70,6 @@ internal sealed class ScreenCommand(Terminal terminal, Knowledge knowledge, Advi
         return keeper.HasStopped ? keeper.StopCode : ExitCode.Good;
     }
 
-    private DateOnly Today() => DateOnly.FromDateTime(terminal.Clock.GetLocalNow().DateTime);
-
     private Desk Desk()
     {
         var files = new ProfileFile(knowledge.Questions);
@@ -85,8 +83,8 @@ internal sealed class ScreenCommand(Terminal terminal, Knowledge knowledge, Advi
             EachAnswer = (path, earlier) => _drafts.EachAnswer(path, earlier is { IsProtected: true } ? terminal.Passphrase.GetUnasked : null),
             Passphrase = terminal.Passphrase.GetUnasked,
             Keys = manner.Settings.Keys,
-            Today = Today,
-            Trial = (Profile profile, out ImmutableArray<string> faults) => TrialRecording.Begin(knowledge, advisor, profile, Today(), out faults),
+            Today = () => terminal.Today,
+            Trial = (Profile profile, out ImmutableArray<string> faults) => TrialRecording.Begin(knowledge, advisor, profile, terminal.Today, out faults),
             Result = parts.Of,
             Why = parts.Why,
             Flips = parts.Flips,

@@ -56,7 +56,7 @@ internal static class WhyCommand
             return;
         }
 
-        var lines = new SpeechLines(terminal.Output, terminal.OutputIsTerminal ? terminal.Width : 0);
+        var lines = terminal.Results;
         lines.Lines(why);
         lines.Lines(whyNot is null ? [] : text.WhyNot(whyNot));
         lines.Lines(advice.Ranked.IsEmpty ? [] : text.Flips(flips));

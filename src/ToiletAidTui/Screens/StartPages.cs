@@ -1,3 +1,4 @@
+using ToiletAid.App.Files;
 using ToiletAid.App.Store;
 using ToiletAid.Core.Interview;
 using ToiletAidTui.Host;
@@ -49,7 +50,7 @@ internal static class StartPages
             return null;
         }
 
-        return new ListPage("draft", $"Answers of a visit that was stopped on {File.GetLastWriteTime(draft):yyyy-MM-dd} are kept.", [],
+        return new ListPage("draft", $"Answers of a visit that was stopped on {IsoDay.Of(DateOnly.FromDateTime(File.GetLastWriteTime(draft)))} are kept.", [],
         [
             new("Take them up", s =>
             {
@@ -129,7 +130,7 @@ internal static class StartPages
 
     /// <summary>What can be done with a saved profile.</summary>
     internal static Page Opened(StoredProfile stored, string path) => new ListPage(ProfileName,
-        $"Profile of {stored.Profile.Person}. {(stored.Profile.Sessions.Length == 1 ? "1 visit" : $"{stored.Profile.Sessions.Length} visits")}, the latest on {stored.Profile.Sessions[^1].Date:yyyy-MM-dd}.", [],
+        $"Profile of {stored.Profile.Person}. {(stored.Profile.Sessions.Length == 1 ? "1 visit" : $"{stored.Profile.Sessions.Length} visits")}, the latest on {IsoDay.Of(stored.Profile.Sessions[^1].Date)}.", [],
     [
         new("New visit for this person", s => s.Push(Stopped(s.Desk, Now(s, stored, path), path, () => Depths(Now(s, stored, path), path)) ?? Depths(Now(s, stored, path), path))),
         new("Result of the latest visit", s => s.Push(ResultPages.Saved(s, Now(s, stored, path).Profile))),

@@ -163,7 +163,7 @@ public sealed class ProtectionTests
         OutsideTool.Needs(OutsideTool.Exists("jose"), "jose (Debian jose)");
         using var folder = new TempFolder();
 
-        var (code, output, error) = OutsideTool.Run("jose", Encoding.UTF8.GetString(new Protector(Right, rounds: 32_768).File(Plain)), "jwe", "dec", "-i", "-", "-k", KeyFile(folder));
+        var (code, output, error) = OutsideTool.Run("jose", Encoding.UTF8.GetString(new Protector(Right, iterations: 32_768).File(Plain)), "jwe", "dec", "-i", "-", "-k", KeyFile(folder));
 
         Assert.Equal((0, string.Empty), (code, error));
         Assert.Equal(Encoding.UTF8.GetString(Plain), output);
