@@ -61,7 +61,7 @@ public sealed class GripCalculation : Calculation
         json.WriteStartObject("capacityNewtons");
         foreach (var grasp in Enum.GetValues<Grasp>().Where(g => g != Grasp.None))
         {
-            Put(json, Camel(Words.Of(grasp)), _capacity.Of(grasp).Median);
+            Put(json, JsonNamingPolicy.CamelCase.ConvertName(grasp.ToString()), _capacity.Of(grasp).Median);
         }
 
         json.WriteEndObject();
@@ -224,9 +224,6 @@ public sealed class GripCalculation : Calculation
     }
 
     private static string Percentile(double share) => share < 0.01 ? "Fewer than 1" : share > 0.99 ? "More than 99" : SlotText.OfHundred(share);
-
-    private static string Camel(string word) =>
-        string.Concat(word.Split('-').Select((part, i) => i == 0 ? part : char.ToUpperInvariant(part[0]) + part[1..]));
 
     private static string GraspName(Grasp grasp) => grasp switch
     {

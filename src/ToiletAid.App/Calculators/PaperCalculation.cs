@@ -11,8 +11,6 @@ namespace ToiletAid.App.Calculators;
 /// <summary>A folded strip of paper: how it sits, whether it is enough, and how much paper goes in a month.</summary>
 public sealed class PaperCalculation : Calculation
 {
-    private const int DaysAhead = 7;
-
     private readonly PaperCoefficients _coefficients;
     private readonly PaperUse _use;
     private readonly int _stool;
@@ -57,7 +55,7 @@ public sealed class PaperCalculation : Calculation
         if (_need.IsEnough)
         {
             yield return $"For one clean: {"load".ToQuantity(_need.LoadsPerClean)}, {"sheet".ToQuantity(_need.SheetsPerClean)}.";
-            yield return $"To prepare for a week at {Number(_need.CleansPerDay)} cleans a day: {"load".ToQuantity(_need.ToPrepare(DaysAhead))}.";
+            yield return $"To prepare for a week at {Number(_need.CleansPerDay)} cleans a day: {"load".ToQuantity(_need.ToPrepare(SetupText.DaysAhead))}.";
             yield return $"In a month: {Number(_need.RollsPerMonth)} rolls of {Number(_need.SheetsOnRoll, 0)} sheets.";
         }
 
@@ -85,7 +83,7 @@ public sealed class PaperCalculation : Calculation
             Strip(json, "strip", _need.Strip);
             json.WriteNumber("loadsPerClean", _need.LoadsPerClean);
             json.WriteNumber("sheetsPerClean", _need.SheetsPerClean);
-            json.WriteNumber("loadsPerWeek", _need.ToPrepare(DaysAhead));
+            json.WriteNumber("loadsPerWeek", _need.ToPrepare(SetupText.DaysAhead));
             Put(json, "rollsPerMonth", _need.RollsPerMonth);
             json.WriteEndObject();
         }

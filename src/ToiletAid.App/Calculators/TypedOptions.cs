@@ -12,7 +12,6 @@ namespace ToiletAid.App.Calculators;
 public sealed class TypedOptions(QuestionSet questions)
 {
     private const string Joints = "joints";
-    private const int LongestQuote = 30;
 
     private readonly List<string> _faults = [];
 
@@ -23,9 +22,14 @@ public sealed class TypedOptions(QuestionSet questions)
     public Answers Answers { get; private set; } = Answers.None;
 
     /// <summary>Notes a fault of an option.</summary>
+    /// <param name="option">Its name, without dashes.</param>
+    /// <param name="sentence">What is wrong and what to do, a whole sentence.</param>
     public void Fault(string option, string sentence) => _faults.Add($"--{option}: {sentence}");
 
     /// <summary>Reads an option as the answer to the question of the same name; nothing when it was not given.</summary>
+    /// <param name="question">Id of the question, which is the name of the option.</param>
+    /// <param name="text">As typed: a number counts in the first unit of the question and in its range; null when it was not given.</param>
+    /// <exception cref="KeyNotFoundException">There is no such question.</exception>
     public void Answer(string question, string? text)
     {
         if (text is null)
@@ -46,7 +50,10 @@ public sealed class TypedOptions(QuestionSet questions)
         }
     }
 
-    /// <summary>Reads an option as the joint range of the same name; nothing when it was not given.</summary>
+    /// <summary>Reads an option as the joint range of the same name, in degrees or radians; nothing when it was not given.</summary>
+    /// <param name="part">Id of the joint's motion, which is the name of the option.</param>
+    /// <param name="text">As typed; null when it was not given.</param>
+    /// <exception cref="InvalidOperationException">There is no such motion.</exception>
     public void Joint(string part, string? text)
     {
         var asked = questions[Joints];
@@ -60,7 +67,11 @@ public sealed class TypedOptions(QuestionSet questions)
         Answers = Answers.With(Joints, new(new AnswerValue.Parts(amounts.SetItem(part, degrees), "deg"), HowObtained.Measured));
     }
 
-    /// <summary>Reads an option as a quantity, SI; null when it was not given or cannot be used.</summary>
+    /// <summary>Reads an option as a quantity.</summary>
+    /// <param name="option">Its name, without dashes, for the fault that is noted.</param>
+    /// <param name="text">As typed; null when it was not given.</param>
+    /// <param name="asked">Units, and the range with both ends included; a number without a unit means the first unit.</param>
+    /// <returns>The quantity in the SI unit of its dimension, except that a temperature is in °C; null when it was not given or was refused, and then <see cref="Faults"/> has a sentence more.</returns>
     public double? Quantity(string option, string? text, QuantityQuestion asked)
     {
         if (text is null)
@@ -77,11 +88,15 @@ public sealed class TypedOptions(QuestionSet questions)
         return reading.Quantity?.Si;
     }
 
-    /// <summary>Reads an option as the id of an aid; null when it was not given or there is none.</summary>
+    /// <summary>Reads an option as the id of an aid; null when it was not given, or there is no such aid and a fault was noted.</summary>
+    /// <param name="catalogue">The aids.</param>
+    /// <param name="id">As typed; null when it was not given.</param>
     public Aid? Aid(AidCatalogue catalogue, string? id) =>
         Find("aid", id, catalogue.Aids, a => a.Id);
 
-    /// <summary>Reads options as ids of add-ons.</summary>
+    /// <summary>Reads options as ids of add-ons; for one that is not there a fault is noted and it is left out.</summary>
+    /// <param name="catalogue">The add-ons.</param>
+    /// <param name="ids">As typed, one an item.</param>
     public ImmutableArray<AddOn> AddOns(AidCatalogue catalogue, IEnumerable<string> ids) =>
         [.. ids.Select(id => Find("add-on", id, catalogue.AddOns, a => a.Id)).OfType<AddOn>()];
 
@@ -96,7 +111,7 @@ public sealed class TypedOptions(QuestionSet questions)
         var found = among.FirstOrDefault(a => idOf(a) == id);
         if (found is null)
         {
-            Fault(option, $"{Shown(id)} is not in the catalogue, use {Spoken.Choice([.. among.Select(idOf)])}.");
+            Fault(option, $"{Spoken.Quoted(id, "Nothing")} is not in the catalogue, use {Spoken.Choice([.. among.Select(idOf)])}.");
         }
 
         return found;
@@ -127,7 +142,7 @@ public sealed class TypedOptions(QuestionSet questions)
         }
 
         string or = asked.Number is { } n ? $", or a number of {Core.Quantities.Units.Find(n.Units[0])!.Name}" : string.Empty;
-        Fault(asked.Id, $"{Shown(text)} is not an answer, use {Spoken.Choice([.. asked.Options.Select(o => o.Id)])}{or}.");
+        Fault(asked.Id, $"{Spoken.Quoted(text, "Nothing")} is not an answer, use {Spoken.Choice([.. asked.Options.Select(o => o.Id)])}{or}.");
         return null;
     }
 
@@ -142,7 +157,7 @@ public sealed class TypedOptions(QuestionSet questions)
         string? unknown = items.FirstOrDefault(i => asked.FindOption(i) is null);
         if (unknown is not null || items.Length == 0)
         {
-            Fault(asked.Id, $"{Shown(unknown ?? string.Empty)} is not an answer, use {Spoken.Choice([.. asked.Options.Select(o => o.Id), "none"])}.");
+            Fault(asked.Id, $"{Spoken.Quoted(unknown ?? string.Empty, "Nothing")} is not an answer, use {Spoken.Choice([.. asked.Options.Select(o => o.Id), "none"])}.");
             return null;
         }
 
@@ -150,10 +165,4 @@ public sealed class TypedOptions(QuestionSet questions)
     }
 
     private static string Word(string text) => text.Trim().ToLowerInvariant().Replace(' ', '-');
-
-    private static string Shown(string text)
-    {
-        string clean = new([.. text.Where(c => !char.IsControl(c))]);
-        return clean.Length == 0 ? "Nothing" : clean.Length > LongestQuote ? clean[..LongestQuote] + " and more" : clean;
-    }
 }

@@ -22,7 +22,7 @@ public sealed class WaterCalculation : Calculation
 
     /// <summary>Computes.</summary>
     /// <param name="knowledge">Limits and supplies.</param>
-    /// <param name="settings">What is asked; the hot supply is not below the cold one.</param>
+    /// <param name="settings">What is asked; the hot one of <see cref="Supplies"/> is not below the cold one.</param>
     /// <exception cref="ArgumentException">A flow, a volume or a temperature is out of range.</exception>
     public WaterCalculation(Knowledge knowledge, WaterSettings settings)
     {
@@ -37,7 +37,11 @@ public sealed class WaterCalculation : Calculation
             : null;
     }
 
-    /// <summary>Hot and cold supply, °C, as given or as usual.</summary>
+    /// <summary>The supplies that a mix is computed with.</summary>
+    /// <param name="knowledge">The usual supplies.</param>
+    /// <param name="settings">The supplies as measured at the tap, °C, where they are given; no order of the two is asked for here.</param>
+    /// <returns>Hot and cold supply, °C. What was not given is <see cref="WaterCoefficients.HotSupplyCelsius"/> or <see cref="WaterCoefficients.ColdSupplyCelsius"/>,
+    /// whose sources stand in supplies.json.</returns>
     public static (double Hot, double Cold) Supplies(Knowledge knowledge, WaterSettings settings) =>
         (settings.Hot ?? knowledge.Water.HotSupplyCelsius, settings.Cold ?? knowledge.Water.ColdSupplyCelsius);
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using ToiletAid.Core;
 using ToiletAid.Core.Advising;
 using ToiletAid.Core.Person;
@@ -34,4 +35,13 @@ public sealed record Case
 
     /// <summary>Language of the document.</summary>
     public required English English { get; init; }
+
+    /// <summary>How the advice was computed, a few sentences: version, data, seed and draws, with which anybody gets the same again.</summary>
+    internal string Made => Words.Text(
+        "note.made.text",
+        ("version", KnowledgeVersion.Program),
+        ("hash", KnowledgeVersion.Knowledge),
+        ("seed", Settings.Seed.ToString(CultureInfo.InvariantCulture)),
+        ("persons", Settings.ValueDraws.ToString(CultureInfo.InvariantCulture)),
+        ("weightings", Settings.WeightDraws.ToString(CultureInfo.InvariantCulture)));
 }

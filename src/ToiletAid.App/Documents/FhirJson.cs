@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.Text.Json;
 
 namespace ToiletAid.App.Documents;
@@ -15,8 +14,6 @@ internal static class FhirJson
 
     /// <summary>The system under which the clinic's code of a person is an identifier.</summary>
     internal const string PersonCodes = "urn:toiletaid:person-codes";
-
-    internal static string Date(DateOnly date) => date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 
     /// <summary>Opens an entry of the bundle and its resource; close both with <see cref="EndResource"/>.</summary>
     internal static void StartResource(this Utf8JsonWriter json, string type, string id, string language)

@@ -169,13 +169,7 @@ public sealed class NoteDocument(Case about)
         yield return new Block.Heading(_words.Text("note.codes"));
         yield return new Block.Facts([.. _findings.Codes()]);
         yield return new Block.Heading(_words.Text("note.made"));
-        yield return new Block.Paragraph(_words.Text(
-            "note.made.text",
-            ("version", KnowledgeVersion.Program),
-            ("hash", KnowledgeVersion.Knowledge),
-            ("seed", about.Settings.Seed.ToString(CultureInfo.InvariantCulture)),
-            ("persons", about.Settings.ValueDraws.ToString(CultureInfo.InvariantCulture)),
-            ("weightings", about.Settings.WeightDraws.ToString(CultureInfo.InvariantCulture))));
+        yield return new Block.Paragraph(about.Made);
         yield return new Block.Paragraph(AdviceText.Limits);
         yield return new Block.Facts([new(_words.Text("note.signed"), string.Empty)]);
     }

@@ -1,5 +1,6 @@
 using System.Security.Cryptography;
 using System.Text;
+using ToiletAid.App.Files;
 
 namespace ToiletAid.App.Documents;
 
@@ -10,7 +11,7 @@ internal sealed class RecordIds(string person, DateOnly date)
 {
     /// <summary>Id of a resource.</summary>
     /// <param name="part">What tells it from the others of the record.</param>
-    internal string Of(string part) => Named($"{person}/{date:yyyy-MM-dd}/{part}");
+    internal string Of(string part) => Named($"{person}/{IsoDay.Of(date)}/{part}");
 
     /// <summary>A UUID of version 8 (RFC 9562) out of a name.</summary>
     internal static string Named(string name)

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Text.Json;
+using ToiletAid.App.Files;
 using ToiletAid.App.Sessions;
 using ToiletAid.Core.Interview;
 using ToiletAid.Core.Person;
@@ -106,7 +107,7 @@ internal sealed class RecordQuestions(Utf8JsonWriter json, Case about)
         json.WriteString("questionnaire", "urn:uuid:" + Id);
         json.WriteString("status", "completed");
         json.Subject(about.Person);
-        json.WriteString("authored", FhirJson.Date(about.Session.Date));
+        json.WriteString("authored", IsoDay.Of(about.Session.Date));
         json.WriteStartArray("item");
         foreach (var question in _questions.All)
         {

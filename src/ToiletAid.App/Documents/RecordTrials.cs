@@ -1,4 +1,5 @@
 using System.Text.Json;
+using ToiletAid.App.Files;
 using ToiletAid.App.Wording;
 using ToiletAid.Core.Trials;
 
@@ -135,7 +136,7 @@ internal sealed class RecordTrials(Utf8JsonWriter json, Case about)
     private void Subject(PastTrial past)
     {
         json.Subject(about.Person);
-        json.WriteString("effectiveDateTime", FhirJson.Date(past.Date));
+        json.WriteString("effectiveDateTime", IsoDay.Of(past.Date));
     }
 
     private void Concept(string code)

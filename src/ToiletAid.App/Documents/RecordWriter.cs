@@ -1,5 +1,5 @@
-using System.Globalization;
 using System.Text.Json;
+using ToiletAid.App.Files;
 using ToiletAid.App.Wording;
 using ToiletAid.Core.Advising;
 using ToiletAid.Core.Person;
@@ -95,7 +95,7 @@ public sealed class RecordWriter(Utf8JsonWriter json, Case about)
             json.Concept("Note of the therapist", (FhirJson.Icf, "d530", "Toileting"));
             json.WriteEndObject();
             json.Subject(about.Person);
-            json.WriteString("effectiveDateTime", FhirJson.Date(about.Notes[i].Date));
+            json.WriteString("effectiveDateTime", IsoDay.Of(about.Notes[i].Date));
             json.WriteString("valueString", string.Join('\n', about.Notes[i].Lines));
             json.EndResource();
         }
@@ -153,7 +153,7 @@ public sealed class RecordWriter(Utf8JsonWriter json, Case about)
         json.Concept(PlanText.Name(chosen.Plan), (FhirJson.Ours, "aid." + chosen.Plan.Aid.Id, chosen.Plan.Aid.Name));
         json.WriteEndObject();
         json.Subject(about.Person);
-        json.WriteString("authoredOn", FhirJson.Date(about.Session.Date));
+        json.WriteString("authoredOn", IsoDay.Of(about.Session.Date));
         json.WriteStartArray("reasonCode");
         json.WriteStartObject();
         json.Concept("Toileting", (FhirJson.Icf, "d530", "Toileting"));
@@ -166,7 +166,7 @@ public sealed class RecordWriter(Utf8JsonWriter json, Case about)
             .. AdviceText.Reasons(chosen),
             .. chosen.Cautions.Select(c => $"{_words.Text("note.severity." + ToiletAid.Core.Person.Words.Of(c.Rule.Severity))} caution. {AdviceText.Sentence(c)}"),
             _words.Text("note.placeholders"),
-            Made(),
+            about.Made,
             AdviceText.Limits,
         ]);
         json.EndResource();
@@ -186,7 +186,7 @@ public sealed class RecordWriter(Utf8JsonWriter json, Case about)
         json.Concept("Toileting hygiene", (FhirJson.Loinc, GoalCode, "Toileting hygiene - functional goal recorded during 3 day assessment period"));
         json.WriteEndObject();
         _trials.GoalLevel();
-        json.WriteString("dueDate", FhirJson.Date(about.Session.Date.AddDays(NoteDocument.ReviewDays)));
+        json.WriteString("dueDate", IsoDay.Of(about.Session.Date.AddDays(NoteDocument.ReviewDays)));
         json.WriteEndObject();
         json.WriteEndArray();
         json.EndResource();
@@ -199,7 +199,7 @@ public sealed class RecordWriter(Utf8JsonWriter json, Case about)
         json.WriteString("intent", "proposal");
         json.WriteString("title", "Toilet hygiene");
         json.Subject(about.Person);
-        json.WriteString("created", FhirJson.Date(about.Session.Date));
+        json.WriteString("created", IsoDay.Of(about.Session.Date));
         json.References("goal", _ids.Of("goal"));
         json.WriteStartArray("activity");
         json.WriteStartObject();
@@ -221,7 +221,7 @@ public sealed class RecordWriter(Utf8JsonWriter json, Case about)
         json.Concept(text, coding is { } c ? [c] : []);
         json.WriteEndObject();
         json.Subject(about.Person);
-        json.WriteString("effectiveDateTime", FhirJson.Date(about.Session.Date));
+        json.WriteString("effectiveDateTime", IsoDay.Of(about.Session.Date));
     }
 
     private void EndObservation()
@@ -239,12 +239,4 @@ public sealed class RecordWriter(Utf8JsonWriter json, Case about)
         json.Quantity("valueQuantity", value, symbol, Units.Find(symbol)!.Name);
         json.WriteEndObject();
     }
-
-    private string Made() => _words.Text(
-        "note.made.text",
-        ("version", KnowledgeVersion.Program),
-        ("hash", KnowledgeVersion.Knowledge),
-        ("seed", about.Settings.Seed.ToString(CultureInfo.InvariantCulture)),
-        ("persons", about.Settings.ValueDraws.ToString(CultureInfo.InvariantCulture)),
-        ("weightings", about.Settings.WeightDraws.ToString(CultureInfo.InvariantCulture)));
 }

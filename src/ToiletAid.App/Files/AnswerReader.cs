@@ -50,7 +50,15 @@ internal sealed class AnswerReader(QuestionSet questions)
             return null;
         }
 
-        at.OnlyMembers("value", "unit", "how");
+        if (question.Number is null && question.Parts.IsEmpty)
+        {
+            at.OnlyMembers("value", "how");
+        }
+        else
+        {
+            at.OnlyMembers("value", "unit", "how");
+        }
+
         HowObtained? how = null;
         if (at.Member("how") is { } h && h.Text() is { } word && (how = Words.Find<HowObtained>(word)) is null)
         {

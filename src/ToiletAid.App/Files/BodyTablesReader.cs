@@ -11,22 +11,17 @@ namespace ToiletAid.App.Files;
 public static class BodyTablesReader
 {
     private const int KnownFormat = 1;
-    private const string BuiltIn = "body.json";
 
     /// <summary>The tables that come with the program.</summary>
-    public static BodyTables ReadBuiltIn()
-    {
-        using Stream stream = typeof(BodyTablesReader).Assembly.GetManifestResourceStream(BuiltIn)
-            ?? throw new InvalidOperationException($"the program was built without {BuiltIn}");
-        return Read(stream);
-    }
+    public static BodyTables ReadBuiltIn() => Tables(BuiltIn.Load("body.json", KnowledgeJson.Default.BodyFile));
 
     /// <summary>Reads tables from a file of the same shape.</summary>
     /// <exception cref="JsonException">The file has a member that is not known, misses one, or has a value that cannot be.</exception>
-    public static BodyTables Read(Stream stream)
+    public static BodyTables Read(Stream stream) =>
+        Tables(JsonSerializer.Deserialize(stream, KnowledgeJson.Default.BodyFile) ?? throw new JsonException("the body file is empty"));
+
+    private static BodyTables Tables(BodyFile file)
     {
-        BodyFile file = JsonSerializer.Deserialize(stream, BodyJson.Default.BodyFile)
-            ?? throw new JsonException("the body file is empty");
         if (file.Format != KnownFormat)
         {
             throw new JsonException($"the body file has format {file.Format}; this program reads format {KnownFormat}");

@@ -10,11 +10,11 @@ public static class BuiltInNorms
 {
     /// <summary>Norms of the hand.</summary>
     /// <exception cref="JsonException">The file is not as it should be.</exception>
-    public static HandNorms Hand() => Norms(BuiltIn.Load("norms.json", NormsJson.Default.NormsFile));
+    public static HandNorms Hand() => Norms(BuiltIn.Load("norms.json", KnowledgeJson.Default.NormsFile));
 
     /// <summary>The numbers of <see cref="HandCoefficients"/>, by id.</summary>
     /// <exception cref="JsonException">The file is not as it should be.</exception>
-    public static EvidenceTable HandNumbers() => new(BuiltIn.Load("hand.json", NormsJson.Default.EvidenceFile).Numbers);
+    public static EvidenceTable HandNumbers() => new(BuiltIn.Load("hand.json", KnowledgeJson.Default.EvidenceFile).Numbers);
 
     /// <summary>Everything that the assessment of the hand needs.</summary>
     /// <exception cref="JsonException">A file is not as it should be.</exception>
@@ -23,7 +23,7 @@ public static class BuiltInNorms
     /// <summary>Reads norms from text.</summary>
     /// <exception cref="JsonException">The text is not as it should be.</exception>
     internal static HandNorms ParseNorms(string json) =>
-        Norms(JsonSerializer.Deserialize(json, NormsJson.Default.NormsFile) ?? throw new JsonException("norms are missing"));
+        Norms(JsonSerializer.Deserialize(json, KnowledgeJson.Default.NormsFile) ?? throw new JsonException("norms are missing"));
 
     private static HandNorms Norms(NormsFile file) => new(Percentiles(file.Grip), Means(file.PalmarPinch), Means(file.NineHolePeg));
 

@@ -17,7 +17,7 @@ public sealed record BuiltInSupplies(EvidenceTable Numbers, PaperCoefficients Pa
     /// <exception cref="KeyNotFoundException">A number is missing.</exception>
     public static BuiltInSupplies Load()
     {
-        var file = BuiltIn.Load("supplies.json", NormsJson.Default.SuppliesFile);
+        var file = BuiltIn.Load("supplies.json", KnowledgeJson.Default.SuppliesFile);
         var numbers = new EvidenceTable(file.Numbers);
         var burns = new BurnTable(file.Burns.Rows, file.Burns.Basis, file.Burns.Source);
         return new(numbers, new(numbers, file.Stool.Rows), new(numbers, burns), Prices.From(numbers));

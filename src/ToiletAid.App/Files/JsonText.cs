@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
@@ -28,6 +29,17 @@ public static class JsonText
 
         return Encoding.UTF8.GetString(buffer.GetBuffer(), 0, (int)buffer.Length);
     }
+
+    /// <summary>What is wrong with text that is no JSON, with its place.</summary>
+    /// <param name="e">What the base library found.</param>
+    /// <param name="mend">What to do, the end of a sentence.</param>
+    internal static Issue Broken(JsonException e, string mend) => new(
+        "broken-json",
+        string.Create(CultureInfo.InvariantCulture, $"line {(e.LineNumber ?? 0) + 1}, column {(e.BytePositionInLine ?? 0) + 1}"),
+        e.Message.Contains("duplicate", StringComparison.OrdinalIgnoreCase) ? "a member stands twice, keep one of them" : $"this is not whole JSON, {mend}");
+
+    /// <summary>UTF-8 text without the byte order mark with which some editors begin a file.</summary>
+    internal static ReadOnlyMemory<byte> WithoutMark(ReadOnlyMemory<byte> utf8) => utf8.Span.StartsWith("\uFEFF"u8) ? utf8["\uFEFF"u8.Length..] : utf8;
 
     /// <summary>Writes an array of texts.</summary>
     /// <param name="json">Where it goes.</param>

@@ -6,6 +6,7 @@ using ToiletAid.Core.Evidence;
 using ToiletAid.Core.Interview;
 using ToiletAid.Core.Person;
 using ToiletAid.Core.Ranking;
+using ToiletAid.Core.Reach;
 using ToiletAid.Core.Safety;
 using ToiletAid.Core.Simulation;
 using ToiletAid.Core.Trials;
@@ -43,6 +44,8 @@ namespace ToiletAid.App.Files;
         typeof(WordEnumConverter<LimitSpread>),
         typeof(WordEnumConverter<Criterion>),
         typeof(WordEnumConverter<HandEase>),
+        typeof(WordEnumConverter<BodyMeasure>),
+        typeof(WordEnumConverter<Sex>),
     ])]
 [JsonSerializable(typeof(QuestionsFile))]
 [JsonSerializable(typeof(CatalogueFile))]
@@ -52,4 +55,7 @@ namespace ToiletAid.App.Files;
 [JsonSerializable(typeof(PeopleModel))]
 [JsonSerializable(typeof(ChangesFile))]
 [JsonSerializable(typeof(TrialKnowledge))]
+[JsonSerializable(typeof(NormsFile))]
+[JsonSerializable(typeof(SuppliesFile))]
+[JsonSerializable(typeof(BodyFile))]
 internal sealed partial class KnowledgeJson : JsonSerializerContext;

@@ -9,15 +9,15 @@ internal static class OwnerOnly
 {
     private const UnixFileMode OwnerMode = UnixFileMode.UserRead | UnixFileMode.UserWrite;
 
-    /// <summary>A new file; an old one of that name is a fault.</summary>
-    internal static FileStream Create(string path, FileShare share = FileShare.None)
+    /// <summary>A new file, which no other program of ours can open meanwhile; an old one of that name is a fault.</summary>
+    internal static FileStream Create(string path)
     {
         if (OperatingSystem.IsWindows())
         {
-            return CreateOnWindows(path, share);
+            return CreateOnWindows(path);
         }
 
-        return new(path, new FileStreamOptions { Mode = FileMode.CreateNew, Access = FileAccess.Write, Share = share, UnixCreateMode = OwnerMode });
+        return new(path, new FileStreamOptions { Mode = FileMode.CreateNew, Access = FileAccess.Write, Share = FileShare.None, UnixCreateMode = OwnerMode });
     }
 
     /// <summary>A folder; one that is there stays as it is, since others may have been let in on purpose.</summary>
@@ -33,7 +33,7 @@ internal static class OwnerOnly
     }
 
     [SupportedOSPlatform("windows")]
-    private static FileStream CreateOnWindows(string path, FileShare share)
+    private static FileStream CreateOnWindows(string path)
     {
         using var me = WindowsIdentity.GetCurrent();
         var rights = new FileSecurity();
@@ -41,6 +41,6 @@ internal static class OwnerOnly
         // Without this the rights of the folder would be added to ours.
         rights.SetAccessRuleProtection(isProtected: true, preserveInheritance: false);
         rights.AddAccessRule(new(me.User!, FileSystemRights.FullControl, AccessControlType.Allow));
-        return new FileInfo(path).Create(FileMode.CreateNew, FileSystemRights.Modify, share, bufferSize: 4096, FileOptions.None, rights);
+        return new FileInfo(path).Create(FileMode.CreateNew, FileSystemRights.Modify, FileShare.None, bufferSize: 4096, FileOptions.None, rights);
     }
 }

@@ -70,43 +70,13 @@ public sealed class ProfileFile(QuestionSet questions)
     }
 
     /// <summary>The bytes of a file that could be a profile.</summary>
-    internal static Checked<byte[]> Bytes(string path)
-    {
-        try
-        {
-            var file = new FileInfo(path);
-            if (!file.Exists)
-            {
-                return Refused("not-a-file", Directory.Exists(path) ? "it is a folder, give a file" : "there is no such file, check the path");
-            }
-
-            // Pipes and devices show no length, and opening one may never end.
-            if (file.Length == 0)
-            {
-                return Refused("empty", "it is empty or not a regular file, give a file with one profile");
-            }
-
-            // Deleting is shared, or a reader on Windows would keep the store from putting a new version in its place.
-            using var stream = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
-            if (stream.Length > MostBytes)
-            {
-                return Refused("too-large", "it is larger than any profile, check that it is the right file");
-            }
-
-            byte[] bytes = new byte[stream.Length];
-            int read = stream.ReadAtLeast(bytes, bytes.Length, throwOnEndOfStream: false);
-            return Checked<byte[]>.Good(read == bytes.Length ? bytes : bytes[..read]);
-        }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
-        {
-            return Refused("cannot-read", $"it cannot be read, {Reason(e)}");
-        }
-    }
+    internal static Checked<byte[]> Bytes(string path) => RegularFile.Read(path, MostBytes, "profile");
 
     /// <summary>Why a file could not be used, as the end of a sentence without the path.</summary>
     public static string Reason(Exception e) => e switch
     {
         UnauthorizedAccessException => "this account may not use it",
+        ArgumentException => "that is not a file name",
         DirectoryNotFoundException => "its folder does not exist",
         FileNotFoundException => "there is no such file",
         FolderBusyException => "another program or PC is saving in its folder",
@@ -127,6 +97,4 @@ public sealed class ProfileFile(QuestionSet questions)
 
     /// <summary>ERROR_DISK_FULL on Windows.</summary>
     private const int WindowsDiskFull = unchecked((int)0x80070070);
-
-    private static Checked<byte[]> Refused(string code, string message) => Checked<byte[]>.Bad(new Issue(code, string.Empty, message));
 }

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using ToiletAid.App.Store;
@@ -56,11 +55,7 @@ public sealed class ProfileReader
             return Checked<StoredProfile>.Bad(new Issue("too-large", string.Empty, $"it is larger than {MostBytes / 1024 / 1024} megabytes, which no profile is, check that it is the right file"));
         }
 
-        if (utf8.Span.StartsWith("\uFEFF"u8))
-        {
-            utf8 = utf8[3..];
-        }
-
+        utf8 = JsonText.WithoutMark(utf8);
         try
         {
             using var document = JsonDocument.Parse(utf8, Strict);
@@ -79,19 +74,9 @@ public sealed class ProfileReader
         }
     }
 
-    private static Issue Broken(JsonException e, ReadOnlySpan<byte> text)
-    {
-        if (JsonEnd.IsMissing(text))
-        {
-            return new("cut-short", string.Empty, "it ends before it should, so a part is missing, restore it from a copy");
-        }
-
-        string place = string.Create(CultureInfo.InvariantCulture, $"line {(e.LineNumber ?? 0) + 1}, column {(e.BytePositionInLine ?? 0) + 1}");
-        string what = e.Message.Contains("duplicate", StringComparison.OrdinalIgnoreCase)
-            ? "a member stands twice, keep one of them"
-            : "this is not whole JSON, restore the file from a copy or mend it here";
-        return new("broken-json", place, what);
-    }
+    private static Issue Broken(JsonException e, ReadOnlySpan<byte> text) => JsonEnd.IsMissing(text)
+        ? new("cut-short", string.Empty, "it ends before it should, so a part is missing, restore it from a copy")
+        : JsonText.Broken(e, "restore the file from a copy or mend it here");
 
     private StoredProfile? Stored(JsonWalker root, ReadOnlySpan<byte> text)
     {
@@ -183,11 +168,8 @@ public sealed class ProfileReader
         DateOnly? date = null;
         if (at.Required("date") is { } d && d.Text() is { } text)
         {
-            if (DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day))
-            {
-                date = day;
-            }
-            else
+            date = IsoDay.Find(text);
+            if (date is null)
             {
                 d.Fault("date", $"{d.Quote()} is not a date, write year, month and day such as 2026-03-09");
             }

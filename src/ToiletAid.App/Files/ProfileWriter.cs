@@ -61,7 +61,7 @@ public sealed class ProfileWriter(QuestionSet questions)
     private void Session(Utf8JsonWriter json, Session session)
     {
         json.WriteStartObject();
-        json.WriteString("date", session.Date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture));
+        json.WriteString("date", IsoDay.Of(session.Date));
         json.WriteString("depth", Words.Of(session.Depth));
         json.WriteStartObject("answers");
         foreach (var question in questions.All)

@@ -4,7 +4,7 @@ namespace ToiletAid.App.Files;
 
 /// <summary>
 /// Writes a file that only its owner may read, whole or not at all: beside it, flushed to disk, renamed, folder flushed.
-/// Every writer of the program uses it.
+/// Every writer of the program uses it but those that add to a file bit by bit: drafts of answers, and the list of refused profiles.
 /// </summary>
 public static class WholeFile
 {
@@ -56,20 +56,31 @@ public static class WholeFile
     internal static string Previous(string path) => path + PreviousEnding;
 
     /// <summary>Files that a program left when it died while it was writing.</summary>
-    internal static string[] Leftovers(string path) =>
-        Directory.GetFiles(Path.GetDirectoryName(path)!, $".{Path.GetFileName(path)}.*{NewEnding}");
+    internal static string[] Leftovers(string path) => Beside(path, NewEnding);
+
+    /// <summary>Files beside a file that are called after it: a dot, its name, a dot, what tells them apart, the ending.</summary>
+    /// <param name="path">Full path of the file, there or not.</param>
+    /// <param name="ending">With its dot.</param>
+    /// <remarks>The name is compared and not searched for: one with an asterisk in it would find those of other files.</remarks>
+    internal static string[] Beside(string path, string ending)
+    {
+        string start = $".{Path.GetFileName(path)}.";
+        return [.. Directory.EnumerateFiles(Path.GetDirectoryName(path)!)
+            .Where(f => Path.GetFileName(f) is var name && name.StartsWith(start, StringComparison.Ordinal) && name.EndsWith(ending, StringComparison.Ordinal))];
+    }
 
     /// <summary>Where a file really is, so that a link to it is not replaced by a copy.</summary>
     internal static string RealPath(string path) =>
         new FileInfo(path).LinkTarget is not null && File.ResolveLinkTarget(path, returnFinalTarget: true) is { } target ? target.FullName : Path.GetFullPath(path);
 
-    private static bool IsDevice(string full) =>
+    /// <summary>True for what a program writes through to, such as /dev/stderr; false where there is no such thing.</summary>
+    internal static bool IsDevice(string full) =>
         !OperatingSystem.IsWindows() && full.StartsWith("/dev/", StringComparison.Ordinal) && !full.StartsWith("/dev/shm/", StringComparison.Ordinal) && File.Exists(full);
 
     private static void Put(string full, byte[] bytes, bool keepPrevious, bool keepRights)
     {
         string folder = Path.GetDirectoryName(full)!;
-        string beside = Beside(full, string.Empty);
+        string beside = NewBeside(full, string.Empty);
         try
         {
             using (var stream = OwnerOnly.Create(beside))
@@ -102,7 +113,7 @@ public static class WholeFile
     /// <summary>The previous version gets a second name and is not moved, so that the current one is never missing.</summary>
     private static void KeepPrevious(string path)
     {
-        string beside = Beside(path, "-previous");
+        string beside = NewBeside(path, "-previous");
         try
         {
             if (!DiskFolder.TryLink(path, beside))
@@ -122,7 +133,7 @@ public static class WholeFile
     }
 
     /// <summary>No other program and no other thread writes under that name.</summary>
-    private static string Beside(string path, string what) =>
+    private static string NewBeside(string path, string what) =>
         Path.Combine(Path.GetDirectoryName(path)!, $".{Path.GetFileName(path)}.{Guid.NewGuid():N}{what}{NewEnding}");
 
     private static void TryDelete(string path)

@@ -8,7 +8,8 @@ namespace ToiletAid.App.Protection;
 /// <summary>The parts of a JWE, before anything is decrypted.</summary>
 internal sealed class Envelope
 {
-    private const int DeepestNesting = 8;
+    /// <summary>Additional authenticated data (RFC 7516, 7.2.1).</summary>
+    private const string AdditionalData = "aad";
 
     private readonly Dictionary<string, object?> _headers = new(StringComparer.Ordinal);
 
@@ -53,7 +54,7 @@ internal sealed class Envelope
         JsonDocument document;
         try
         {
-            document = JsonDocument.Parse(text, new() { MaxDepth = DeepestNesting, AllowDuplicateProperties = false });
+            document = JsonDocument.Parse(text, JoseJson.Strict);
         }
         catch (JsonException)
         {
@@ -78,7 +79,13 @@ internal sealed class Envelope
             var envelope = new Envelope(text, parts) { Checksum = root.TryGetProperty(ProtectedFile.Checksum, out var sum) ? sum.GetString() : null };
             envelope.AddOuter(root, "unprotected");
             envelope.AddOuter(recipient, "header");
-            envelope.HasOuterHeader |= root.TryGetProperty("aad", out _);
+            if (root.TryGetProperty(AdditionalData, out _))
+            {
+                // The library fails on one that is no text.
+                _ = Text(root, AdditionalData);
+                envelope.HasOuterHeader = true;
+            }
+
             return (envelope, null);
         }
     }

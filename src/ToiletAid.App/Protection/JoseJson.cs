@@ -7,6 +7,9 @@ namespace ToiletAid.App.Protection;
 /// <summary>JSON for the JOSE library without reflection: the few kinds of value that its headers have.</summary>
 internal sealed class JoseJson : IJsonMapper
 {
+    /// <summary>How a JWE and its headers are read; nothing in them is nested deeper.</summary>
+    internal static readonly JsonDocumentOptions Strict = new() { MaxDepth = 8, AllowDuplicateProperties = false };
+
     /// <inheritdoc/>
     public string Serialize(object obj)
     {
@@ -22,8 +25,8 @@ internal sealed class JoseJson : IJsonMapper
     /// <inheritdoc/>
     public T Parse<T>(string json)
     {
-        using var document = JsonDocument.Parse(json, new() { MaxDepth = 8, AllowDuplicateProperties = false });
-        return (T)Value(document.RootElement)!;
+        using var document = JsonDocument.Parse(json, Strict);
+        return Value(document.RootElement) is T value ? value : throw new FormatException("a header is an object");
     }
 
     private static void Write(Utf8JsonWriter json, object? value)

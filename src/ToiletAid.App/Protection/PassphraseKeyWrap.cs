@@ -29,9 +29,9 @@ internal sealed class PassphraseKeyWrap : IKeyManagement
     /// <inheritdoc/>
     public byte[] WrapKey(byte[] cek, object key, IDictionary<string, object> header)
     {
-        int rounds = (int)header["p2c"];
+        int iterations = (int)header["p2c"];
         header["p2s"] = Base64Url.Encode(_salt);
-        _key ??= Derive((string)key, _salt, rounds);
+        _key ??= Derive((string)key, _salt, iterations);
         return _wrap.WrapKey(cek, _key, header);
     }
 
@@ -49,9 +49,9 @@ internal sealed class PassphraseKeyWrap : IKeyManagement
         }
     }
 
-    private static byte[] Derive(string passphrase, byte[] salt, int rounds)
+    private static byte[] Derive(string passphrase, byte[] salt, int iterations)
     {
         byte[] salted = [.. Encoding.ASCII.GetBytes(Algorithm), 0, .. salt];
-        return Rfc2898DeriveBytes.Pbkdf2(Encoding.UTF8.GetBytes(passphrase), salted, rounds, HashAlgorithmName.SHA512, KeyBits / 8);
+        return Rfc2898DeriveBytes.Pbkdf2(Encoding.UTF8.GetBytes(passphrase), salted, iterations, HashAlgorithmName.SHA512, KeyBits / 8);
     }
 }

@@ -16,8 +16,8 @@ internal static class ProtectedFile
     internal static readonly string[] Parts = ["protected", "encrypted_key", "iv", "ciphertext", "tag"];
 
     // Bounds for files of other tools: RFC 7518, 4.8.1.2 asks for 1000 or more; the upper one keeps a hostile file from taking minutes.
-    private const int FewestRounds = 1000;
-    private const int MostRounds = 10_000_000;
+    private const int FewestIterations = 1000;
+    private const int MostIterations = 10_000_000;
 
     private const int IvBytes = 12;
     private const int TagBytes = 16;
@@ -71,9 +71,9 @@ internal static class ProtectedFile
             return new("other-protection", string.Empty, "it is protected in a way that this program does not open, protect it with PBES2-HS512+A256KW and A256GCM and without compression");
         }
 
-        return e.Header("p2c") is int rounds and >= FewestRounds and <= MostRounds && e.Header("p2s") is string salt && Base64Url.Decode(salt).Length >= 8
+        return e.Header("p2c") is int iterations and >= FewestIterations and <= MostIterations && e.Header("p2s") is string salt && Base64Url.Decode(salt).Length >= 8
             ? null
-            : new("other-protection", string.Empty, $"its protection has no salt or a number of rounds outside {FewestRounds} to {MostRounds}, protect it again");
+            : new("other-protection", string.Empty, $"its protection has no salt or a number of iterations outside {FewestIterations} to {MostIterations}, protect it again");
     }
 
     private static Checked<byte[]> Decrypt(Envelope e, string passphrase)
@@ -81,7 +81,7 @@ internal static class ProtectedFile
         try
         {
             string token = e.HasOuterHeader ? e.Json : e.Compact;
-            return Checked<byte[]>.Good(JWE.Decrypt(token, passphrase, JweAlgorithm.PBES2_HS512_A256KW, JweEncryption.A256GCM, Library.Settings()).PlaintextBytes);
+            return Checked<byte[]>.Good(JWE.Decrypt(token, passphrase, JweAlgorithm.PBES2_HS512_A256KW, JweEncryption.A256GCM, JoseSettings.Make()).PlaintextBytes);
         }
         catch (WrongKeyException)
         {

@@ -10,28 +10,28 @@ namespace ToiletAid.App.Protection;
 internal sealed class Protector
 {
     /// <summary>
-    /// Rounds of PBKDF2-HMAC-SHA512: the OWASP Password Storage Cheat Sheet, section PBKDF2, gives 220,000
+    /// Iterations of PBKDF2-HMAC-SHA512: the OWASP Password Storage Cheat Sheet, section PBKDF2, gives 220,000
     /// (seen in a copy of its text that dates from 2025 or later; 210,000 in the edition of 2023).
     /// </summary>
-    internal const int Rounds = 220_000;
+    internal const int Iterations = 220_000;
 
     private readonly JwtSettings _settings;
     private readonly string _passphrase;
-    private readonly int _rounds;
+    private readonly int _iterations;
 
     /// <summary>Creates one for a passphrase; the slow work is done once for all that it encrypts.</summary>
-    internal Protector(string passphrase, int rounds = Rounds)
+    internal Protector(string passphrase, int iterations = Iterations)
     {
         _passphrase = passphrase;
-        _rounds = rounds;
-        _settings = Library.Settings();
+        _iterations = iterations;
+        _settings = JoseSettings.Make();
     }
 
     /// <summary>One line: the JWE in its compact form.</summary>
     internal string Compact(byte[] plain) =>
         JWE.EncryptBytes(
             plain,
-            [new(JweAlgorithm.PBES2_HS512_A256KW, _passphrase, new Dictionary<string, object>(StringComparer.Ordinal) { ["p2c"] = _rounds })],
+            [new(JweAlgorithm.PBES2_HS512_A256KW, _passphrase, new Dictionary<string, object>(StringComparer.Ordinal) { ["p2c"] = _iterations })],
             JweEncryption.A256GCM,
             mode: SerializationMode.Compact,
             extraProtectedHeaders: new Dictionary<string, object>(StringComparer.Ordinal) { ["cty"] = "json" },

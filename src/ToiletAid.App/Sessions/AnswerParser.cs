@@ -55,7 +55,7 @@ internal static class AnswerParser
         }
 
         string or = question.Number is null ? string.Empty : $", or a number with its unit, such as {Example(question.Number)}";
-        return (null, $"{Shown(text)} is not a number from 1 to {question.Options.Length} and not a name from the list{or}.");
+        return (null, $"{Spoken.Quoted(text, "That")} is not a number from 1 to {question.Options.Length} and not a name from the list{or}.");
     }
 
     private static string Example(NumberSpec spec) =>
@@ -73,7 +73,7 @@ internal static class AnswerParser
         {
             if (Find(question, item) is not { } option)
             {
-                return (null, $"{Shown(item)} is not a number from 1 to {question.Options.Length} and not a name from the list. Type none for none of them.");
+                return (null, $"{Spoken.Quoted(item, "That")} is not a number from 1 to {question.Options.Length} and not a name from the list. Type none for none of them.");
             }
 
             chosen.Add(option);
@@ -96,12 +96,12 @@ internal static class AnswerParser
 
             if (Find(question, item) is not { } option)
             {
-                return (null, $"{Shown(item)} is not a number from 1 to {question.Options.Length} and not a name from the list.");
+                return (null, $"{Spoken.Quoted(item, "That")} is not a number from 1 to {question.Options.Length} and not a name from the list.");
             }
 
             if (groups.Any(g => g.Contains(option.Id)))
             {
-                return (null, $"{Shown(item)} stands twice. Each can have one place.");
+                return (null, $"{Spoken.Quoted(item, "That")} stands twice. Each can have one place.");
             }
 
             if (!join)
@@ -152,10 +152,4 @@ internal static class AnswerParser
 
     private static string Plain(string text) =>
         string.Join(' ', text.ToLowerInvariant().Split([' ', '-', ',', '.', '\t'], StringSplitOptions.RemoveEmptyEntries));
-
-    private static string Shown(string text)
-    {
-        string clean = new([.. text.Where(c => !char.IsControl(c))]);
-        return clean.Length == 0 ? "That" : clean.Length > 30 ? clean[..30] + " and more" : clean;
-    }
 }

@@ -13,6 +13,7 @@ public sealed class InterviewEngine
     private readonly Dictionary<string, Answer> _earlier = new(StringComparer.Ordinal);
     private readonly SortedDictionary<string, double> _parts = new(StringComparer.Ordinal);
     private Question? _question;
+    private HowObtained? _partsHow;
     private int _part;
     private bool _finished;
 
@@ -50,7 +51,7 @@ public sealed class InterviewEngine
 
     /// <summary>The same with the parts of the question asked now that were given already: nothing typed and taken is missing.</summary>
     public Answers AnswersSoFar => _question is { Kind: QuestionKind.Parts } question && _parts.Count > 0
-        ? Answers.With(question.Id, new(GivenParts(question), question.Usually))
+        ? Answers.With(question.Id, new(GivenParts(question), _partsHow ?? question.Usually))
         : Answers;
 
     /// <summary>What is asked now; null when nothing is left to ask.</summary>
@@ -74,7 +75,10 @@ public sealed class InterviewEngine
     /// <summary>Called with all answers after each change, so that they can be kept.</summary>
     public Action<Answers>? OnChange { get; set; }
 
-    /// <summary>Takes an answer as typed.</summary>
+    /// <summary>Takes an answer as typed: a number of the list, a name from it or a quantity, and after it, if wanted, how it was obtained.</summary>
+    /// <remarks>A question of several parts has one way in which it was obtained: the one that was typed last with a part of it.</remarks>
+    /// <param name="text">As typed; nothing keeps the answer that was given before going back.</param>
+    /// <exception cref="InvalidOperationException">Nothing is asked.</exception>
     public Reply Submit(string text)
     {
         var question = _question ?? throw new InvalidOperationException("nothing is asked");
@@ -87,7 +91,7 @@ public sealed class InterviewEngine
         var (rest, how) = AnswerParser.SplitHow(text);
         if (question.Kind == QuestionKind.Parts)
         {
-            return Part(question, rest);
+            return Part(question, rest, how);
         }
 
         var (value, fault) = AnswerParser.Parse(question, rest);
@@ -107,6 +111,7 @@ public sealed class InterviewEngine
     }
 
     /// <summary>Notes that the answer, or this part of it, is not known.</summary>
+    /// <exception cref="InvalidOperationException">Nothing is asked.</exception>
     public Reply Unknown()
     {
         var question = _question ?? throw new InvalidOperationException("nothing is asked");
@@ -150,6 +155,7 @@ public sealed class InterviewEngine
     }
 
     /// <summary>What has to be typed, short enough for the line with the cursor.</summary>
+    /// <exception cref="InvalidOperationException">Nothing is asked.</exception>
     public string Wanted()
     {
         var question = _question ?? throw new InvalidOperationException("nothing is asked");
@@ -177,7 +183,7 @@ public sealed class InterviewEngine
         _ => "Not taken. Number",
     });
 
-    private Reply Part(Question question, string text)
+    private Reply Part(Question question, string text, HowObtained? how)
     {
         var part = question.Parts[_part];
         var (value, fault) = AnswerParser.Number(part.Number, part.Id, text);
@@ -189,7 +195,8 @@ public sealed class InterviewEngine
         var first = Core.Quantities.Units.Find(part.Number.Units[0])!;
         double amount = value.Unit == first.Symbol ? value.Amount : Math.Round(first.FromSi(Core.Quantities.Units.Find(value.Unit)!.ToSi(value.Amount)), 1);
         _parts[part.Id] = amount;
-        return NextPart(question, $"{part.Label} {Typed.Spoken.Amount(amount, first)}.");
+        _partsHow = how ?? _partsHow;
+        return NextPart(question, $"{part.Label} {Typed.Spoken.Amount(amount, first)}{Said(how)}.");
     }
 
     private Reply NextPart(Question question, string said)
@@ -203,7 +210,7 @@ public sealed class InterviewEngine
         AnswerValue value = _parts.Count == 0
             ? new AnswerValue.NotKnown()
             : GivenParts(question);
-        Put(question, new(value, _parts.Count == 0 ? null : question.Usually));
+        Put(question, new(value, _parts.Count == 0 ? null : _partsHow ?? question.Usually));
         return new(true, said, string.Empty);
     }
 
@@ -215,9 +222,10 @@ public sealed class InterviewEngine
         var question = _question!;
         Put(question, answer);
         string verb = answer.Value is AnswerValue.Number ? "You entered" : answer.Value is AnswerValue.NotKnown ? "Noted as" : "You chose";
-        string how = answer.How is { } h ? $", {Words.Of(h)}" : string.Empty;
-        return new(true, $"{verb} {AnswerWording.Of(question, answer.Value)}{how}.", string.Empty);
+        return new(true, $"{verb} {AnswerWording.Of(question, answer.Value)}{Said(answer.How)}.", string.Empty);
     }
+
+    private static string Said(HowObtained? how) => how is { } h ? $", {Words.Of(h)}" : string.Empty;
 
     private void Put(Question question, Answer answer)
     {
@@ -250,6 +258,7 @@ public sealed class InterviewEngine
         _question = question;
         _part = 0;
         _parts.Clear();
+        _partsHow = null;
         Total = Math.Max(Total, _asked.Count + 1);
     }
 }

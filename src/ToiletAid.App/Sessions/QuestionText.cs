@@ -50,7 +50,7 @@ public static class QuestionText
             QuestionKind.Parts => "Type the degrees, or unknown to leave this part out.",
             _ => "Type the number of an answer or its name.",
         },
-        "Put observed, reported or measured after it to say how it was obtained.",
+        $"Put observed, reported or measured after it to say how it was obtained.{(question.Kind == QuestionKind.Parts ? " That holds for all parts." : string.Empty)}",
     ];
 
     /// <summary>The answers so far, one a line, and the note.</summary>

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using System.Text.Json.Nodes;
+using ToiletAid.App.Files;
 using ToiletAid.App.Sessions;
 using ToiletAid.App.Typed;
 using ToiletAid.Core.Catalogue;
@@ -192,7 +193,7 @@ public sealed class AidMeasuring(AidCatalogue catalogue)
             ["high"] = Math.Max(Math.Round(quantity.Unit.FromSi(high), Decimals), quantity.Value),
             ["unit"] = quantity.Unit.Symbol,
             ["basis"] = Words.Of(Basis.Measured),
-            ["source"] = string.Create(CultureInfo.InvariantCulture, $"{(m.IsPrice ? "Taken here from" : "Measured here with")} {m.Tool}, {day:yyyy-MM-dd}."),
+            ["source"] = $"{(m.IsPrice ? "Taken here from" : "Measured here with")} {m.Tool}, {IsoDay.Of(day)}.",
         };
     }
 

@@ -49,6 +49,7 @@ internal static class MemberCheck
 
         foreach (double number in new[] { v, least ?? v, most ?? v }.Distinct())
         {
+            // A billionth forgives the rounding of a change of unit at the very ends.
             double here = expected.FromSi(given.ToSi(number));
             if (!(here >= low - 1e-9 && here <= high + 1e-9))
             {
@@ -87,8 +88,7 @@ internal static class MemberCheck
             return null;
         }
 
-        var word = Word<T>(member);
-        return word;
+        return Word<T>(member);
     }
 
     /// <summary>A list of different words of an enum.</summary>
@@ -159,19 +159,12 @@ internal static class MemberCheck
     }
 
     /// <summary>True or false, where they are given.</summary>
-    public static bool Flag(JsonWalker parent, string name)
+    public static void Flag(JsonWalker parent, string name)
     {
-        if (parent.Member(name) is not { } member)
-        {
-            return false;
-        }
-
-        if (member.Element.ValueKind is not (JsonValueKind.True or JsonValueKind.False))
+        if (parent.Member(name) is { Element.ValueKind: not (JsonValueKind.True or JsonValueKind.False) } member)
         {
             member.Fault("wrong-kind", $"{member.Quote()} should be true or false");
         }
-
-        return member.Element.ValueKind == JsonValueKind.True;
     }
 
     /// <summary>An id in lower-case words with hyphens.</summary>

@@ -8,8 +8,6 @@ namespace ToiletAid.App.Stock;
 /// <summary>A clinic's own stock on disk.</summary>
 public static class StockFile
 {
-    private static readonly JsonDocumentOptions Lenient = new() { CommentHandling = JsonCommentHandling.Skip, AllowTrailingCommas = true };
-
     /// <summary>Puts an aid into a file: replaces the one of the same id, else adds it. A file that is not there is made.</summary>
     /// <param name="path">Path of the file, which is good or not there.</param>
     /// <param name="aid">The aid in the shape of the file.</param>
@@ -20,7 +18,7 @@ public static class StockFile
     public static IReadOnlyList<Issue> Put(string path, JsonObject aid, AidCatalogue below)
     {
         var file = File.Exists(path)
-            ? JsonNode.Parse(File.ReadAllBytes(path), null, Lenient)!
+            ? JsonNode.Parse(JsonText.WithoutMark(File.ReadAllBytes(path)).Span, null, StockReader.Lenient)!
             : new JsonObject { ["format"] = 1, ["aids"] = new JsonArray(), ["addOns"] = new JsonArray() };
         var aids = file["aids"]!.AsArray();
         var old = aids.FirstOrDefault(a => (string)a!["id"]! == (string)aid["id"]!);

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using System.Text.Json;
 using ToiletAid.App.Files;
 using ToiletAid.Core.Catalogue;
@@ -16,44 +15,23 @@ public sealed class StockReader(AidCatalogue below)
 
     private const int Format = 1;
 
-    private static readonly JsonDocumentOptions Lenient =
+    /// <summary>A clinic writes the file by hand, so comments and a comma too many are taken.</summary>
+    internal static readonly JsonDocumentOptions Lenient =
         new() { MaxDepth = 16, AllowDuplicateProperties = false, CommentHandling = JsonCommentHandling.Skip, AllowTrailingCommas = true };
 
     /// <summary>Reads a file.</summary>
     /// <param name="path">Path of a regular file.</param>
     public Checked<ClinicStock> ReadFile(string path)
     {
-        try
-        {
-            var file = new FileInfo(path);
-            if (!file.Exists)
-            {
-                return Refused("not-a-file", Directory.Exists(path) ? "it is a folder, give a file" : "there is no such file, check the path");
-            }
-
-            // Pipes and devices show no length, and opening one may never end.
-            return file.Length switch
-            {
-                0 => Refused("empty", "it is empty or not a regular file, give a catalogue"),
-                > MostBytes => Refused("too-large", "it is larger than any catalogue, check that it is the right file"),
-                _ => Read(File.ReadAllBytes(path)),
-            };
-        }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException or ArgumentException)
-        {
-            return Refused("cannot-read", $"it cannot be read, {(e is ArgumentException ? "that is not a file name" : ProfileFile.Reason(e))}");
-        }
+        var read = RegularFile.Read(path, MostBytes, "catalogue");
+        return read.TryGet(out byte[]? bytes) ? Read(bytes) : Checked<ClinicStock>.Bad(read.Issues);
     }
 
     /// <summary>Reads text.</summary>
     /// <param name="utf8">The text, UTF-8.</param>
     public Checked<ClinicStock> Read(ReadOnlyMemory<byte> utf8)
     {
-        if (utf8.Span.StartsWith("\uFEFF"u8))
-        {
-            utf8 = utf8[3..];
-        }
-
+        utf8 = JsonText.WithoutMark(utf8);
         try
         {
             using var document = JsonDocument.Parse(utf8, Lenient);
@@ -70,7 +48,7 @@ public sealed class StockReader(AidCatalogue below)
         }
         catch (JsonException e)
         {
-            return Checked<ClinicStock>.Bad(Broken(e));
+            return Checked<ClinicStock>.Bad(JsonText.Broken(e, "mend it here"));
         }
         catch (InvalidOperationException)
         {
@@ -148,13 +126,4 @@ public sealed class StockReader(AidCatalogue below)
         item.Member("id") is { Element.ValueKind: JsonValueKind.String } id ? id.Element.GetString() : null;
 
     private static Checked<ClinicStock> Refused(string code, string message) => Checked<ClinicStock>.Bad(new Issue(code, string.Empty, message));
-
-    private static Issue Broken(JsonException e)
-    {
-        string place = string.Create(CultureInfo.InvariantCulture, $"line {(e.LineNumber ?? 0) + 1}, column {(e.BytePositionInLine ?? 0) + 1}");
-        string what = e.Message.Contains("duplicate", StringComparison.OrdinalIgnoreCase)
-            ? "a member stands twice, keep one of them"
-            : "this is not whole JSON, mend it here";
-        return new("broken-json", place, what);
-    }
 }

@@ -43,14 +43,20 @@ public sealed class AnswerJournal : IDisposable
         return new(OwnerOnly.Create(Path.Combine(Path.GetDirectoryName(full)!, name)), questions, passphrase);
     }
 
-    /// <summary>Drafts that nobody is writing.</summary>
+    /// <summary>Drafts with answers that nobody is writing.</summary>
+    /// <param name="profilePath">The profile that the answers are for, there or not.</param>
+    /// <exception cref="IOException">The folder cannot be listed.</exception>
+    /// <exception cref="UnauthorizedAccessException">The folder may not be listed.</exception>
     public static IReadOnlyList<string> Left(string profilePath)
     {
         string full = WholeFile.RealPath(profilePath);
-        return Directory.Exists(Path.GetDirectoryName(full)) ? [.. All(full).Where(IsLeft)] : [];
+        return Directory.Exists(Path.GetDirectoryName(full)) ? [.. All(full).Where(d => HasAnswers(d) == true)] : [];
     }
 
-    /// <summary>A draft as a profile with one session, or why they cannot be taken up.</summary>
+    /// <summary>A draft as a profile with one session, or why its answers cannot be taken up.</summary>
+    /// <param name="draft">Path of the draft.</param>
+    /// <param name="questions">The questions that answers are checked against.</param>
+    /// <param name="passphrase">Asked when the draft is protected.</param>
     public static Checked<Profile> Read(string draft, QuestionSet questions, Func<string?>? passphrase)
     {
         var bytes = ProfileFile.Bytes(draft);
@@ -89,6 +95,7 @@ public sealed class AnswerJournal : IDisposable
 
     /// <summary>Ends and erases it, once the session is saved.</summary>
     /// <exception cref="IOException">It could not be erased.</exception>
+    /// <exception cref="UnauthorizedAccessException">It may not be erased.</exception>
     public void Discard()
     {
         Wiping.Overwrite(_file);
@@ -100,10 +107,14 @@ public sealed class AnswerJournal : IDisposable
     /// <summary>Ends it and leaves it on disk.</summary>
     public void Dispose() => _file.Dispose();
 
-    /// <summary>All drafts for a profile, also those being written.</summary>
-    internal static string[] All(string full) => Directory.GetFiles(Path.GetDirectoryName(full)!, $".{Path.GetFileName(full)}.*{Ending}");
+    /// <summary>All drafts for a profile, also those being written and those with nothing in them.</summary>
+    internal static string[] All(string full) => WholeFile.Beside(full, Ending);
 
-    private static bool IsLeft(string draft)
+    /// <summary>True while answers for a profile are only in a draft, or somebody is giving some.</summary>
+    internal static bool IsUnfinished(string full) => All(full).Any(d => HasAnswers(d) != false);
+
+    /// <summary>Whether a draft that nobody is writing has answers in it; null while it cannot be told, because somebody is.</summary>
+    private static bool? HasAnswers(string draft)
     {
         try
         {
@@ -112,7 +123,7 @@ public sealed class AnswerJournal : IDisposable
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            return false;
+            return null;
         }
     }
 }

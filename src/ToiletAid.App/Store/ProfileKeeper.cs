@@ -37,7 +37,7 @@ public sealed class ProfileKeeper(QuestionSet questions)
         }
 
         using var held = FolderLock.Take(Path.GetDirectoryName(full)!, ProfileStore.Patience);
-        if (AnswerJournal.All(full).Length > 0)
+        if (AnswerJournal.IsUnfinished(full))
         {
             return Checked<StoredProfile>.Bad(new Issue("unfinished", string.Empty, "an interview of this person is not finished, go on with it or drop it with toiletaid assess first"));
         }

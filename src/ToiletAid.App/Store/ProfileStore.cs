@@ -22,7 +22,8 @@ public sealed class ProfileStore(QuestionSet questions)
     public Checked<StoredProfile> Open(string path, Func<string?>? passphrase = null)
     {
         var read = _files.Open(path, passphrase);
-        string previous = WholeFile.Previous(path);
+        // It lies beside the file itself, also where that was opened through a link.
+        string previous = WholeFile.Previous(File.Exists(path) ? WholeFile.RealPath(path) : path);
         if (read.Value is not null || read.Issues[0].Code is "needs-passphrase" or "wrong-passphrase" or "not-a-file" || !File.Exists(previous))
         {
             return read;

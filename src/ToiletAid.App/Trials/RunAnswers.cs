@@ -105,7 +105,7 @@ internal sealed class RunAnswers(RunKind kind, TrialKnowledge knowledge)
     private Reply Minutes(string text)
     {
         string number = text.Replace("minutes", string.Empty, StringComparison.OrdinalIgnoreCase).Replace("min", string.Empty, StringComparison.OrdinalIgnoreCase).Trim();
-        if (!double.TryParse(number, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out double minutes) || minutes > TrialReader.MostMinutes)
+        if (!double.TryParse(number, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out double minutes) || minutes is not (>= 0 and <= TrialReader.MostMinutes))
         {
             return new(false, $"That is not a number of minutes. Type a number from 0 to {TrialReader.MostMinutes}.");
         }

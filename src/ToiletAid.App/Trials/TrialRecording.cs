@@ -30,7 +30,7 @@ public sealed class TrialRecording
     public SessionNote Note { get; } = new();
 
     /// <summary>What it is, in a sentence.</summary>
-    public string Title => $"Trial of a plan with {_profile.Person}, on {TrendText.Day(_day)}.";
+    public string Title => $"Trial of a plan with {_profile.Person}, on {IsoDay.Of(_day)}.";
 
     /// <summary>The trial as it was noted, to be read out; empty when nothing was tried.</summary>
     public IEnumerable<string> Summary => Interview.Result is { } trial ? new TrialText(_knowledge).Lines(new(_day, trial)) : [];
@@ -48,7 +48,7 @@ public sealed class TrialRecording
         faults = [];
         if (day < profile.Sessions[^1].Date)
         {
-            faults = [$"The last visit was on {TrendText.Day(profile.Sessions[^1].Date)}, so a trial cannot be on {TrendText.Day(day)}."];
+            faults = [$"The last visit was on {IsoDay.Of(profile.Sessions[^1].Date)}, so a trial cannot be on {IsoDay.Of(day)}."];
             return null;
         }
 

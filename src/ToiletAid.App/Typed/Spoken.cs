@@ -6,6 +6,8 @@ namespace ToiletAid.App.Typed;
 /// <summary>Numbers and units in words that a screen reader reads well.</summary>
 internal static class Spoken
 {
+    private const int LongestQuote = 30;
+
     /// <summary>"172 centimetres", "1 foot", "40 degrees Celsius".</summary>
     public static string Amount(double value, Unit unit)
     {
@@ -38,6 +40,15 @@ internal static class Spoken
 
     /// <summary>The same with a capital letter in front.</summary>
     public static string Capital(string text) => text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text[1..];
+
+    /// <summary>What somebody typed, short and without control characters, to be told of it.</summary>
+    /// <param name="text">As typed.</param>
+    /// <param name="whenEmpty">What stands for nothing.</param>
+    public static string Quoted(string text, string whenEmpty)
+    {
+        string clean = new([.. text.Where(c => !char.IsControl(c))]);
+        return clean.Length == 0 ? whenEmpty : clean.Length > LongestQuote ? clean[..LongestQuote] + " and more" : clean;
+    }
 
     private static string Singular(Unit unit) => unit.Symbol switch
     {

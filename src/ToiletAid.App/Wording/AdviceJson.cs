@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.Text.Json;
 using ToiletAid.App.Files;
 using ToiletAid.Core;
@@ -17,17 +16,8 @@ public static class AdviceJson
     {
         json.WriteStartObject();
         json.WriteString("person", person);
-        json.WriteString("date", session.Date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture));
-        json.WriteStartArray("stop");
-        foreach (var stop in advice.Stops)
-        {
-            json.WriteStartObject();
-            json.WriteString("id", stop.Rule.Id);
-            json.WriteString("text", AdviceText.Sentence(stop));
-            json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
+        json.WriteString("date", IsoDay.Of(session.Date));
+        Stop(json, advice.Stops);
         json.WriteStartArray("shortlist");
         foreach (var plan in advice.Ranked.Where(p => p.BeatenBy is null).Take(top))
         {
@@ -47,6 +37,25 @@ public static class AdviceJson
 
         json.WriteEndArray();
         json.WriteEndObject();
+    }
+
+    /// <summary>Writes the red flags as an array, so that a script finds them in every result that they stop.</summary>
+    /// <param name="json">Where it goes.</param>
+    /// <param name="stops">The red flags; none gives an empty array.</param>
+    public static void Stop(Utf8JsonWriter json, IEnumerable<Finding> stops)
+    {
+        ArgumentNullException.ThrowIfNull(json);
+        ArgumentNullException.ThrowIfNull(stops);
+        json.WriteStartArray("stop");
+        foreach (var stop in stops)
+        {
+            json.WriteStartObject();
+            json.WriteString("id", stop.Rule.Id);
+            json.WriteString("text", AdviceText.Sentence(stop));
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
     }
 
     private static void Plan(Utf8JsonWriter json, RankedPlan ranked, GripDependence? grip, Answers known, Knowledge knowledge)

@@ -27,7 +27,7 @@ public sealed class AdviceText(Knowledge knowledge)
     {
         if (!advice.Stops.IsEmpty)
         {
-            return Stop(advice);
+            return Stop(advice.Stops);
         }
 
         return
@@ -81,10 +81,13 @@ public sealed class AdviceText(Knowledge knowledge)
     public static string HowSure(RankedPlan plan) =>
         $"First in {SlotText.OfHundred(plan.FirstOfWeightings)} of 100 plausible weightings. Among people who would give these answers, first in {SlotText.OfHundred(plan.FirstShare)} of 100.";
 
-    private static IEnumerable<string> Stop(Advice advice)
+    /// <summary>What is said where a red flag stops the ranking: that, what to do, and the limits of it.</summary>
+    /// <param name="stops">The red flags, one or more.</param>
+    public static IEnumerable<string> Stop(IEnumerable<Finding> stops)
     {
+        ArgumentNullException.ThrowIfNull(stops);
         yield return "Stop. Nothing is ranked.";
-        foreach (var stop in advice.Stops)
+        foreach (var stop in stops)
         {
             yield return Sentence(stop);
         }

@@ -51,7 +51,7 @@ public static class CompareJson
     {
         json.WriteStartObject(name);
         json.WriteNumber("visit", visit.Number);
-        json.WriteString("date", TrendText.Day(visit.Date));
+        json.WriteString("date", IsoDay.Of(visit.Date));
         json.WriteStrings("stop", advice.Stops.Select(s => s.Rule.Id));
         json.WriteString("first", advice.Ranked.FirstOrDefault()?.Plan.Aid.Id);
         json.WriteEndObject();
@@ -112,7 +112,7 @@ public static class CompareJson
         foreach (var point in trend.Points)
         {
             json.WriteStartObject();
-            json.WriteString("date", TrendText.Day(point.Visit.Date));
+            json.WriteString("date", IsoDay.Of(point.Visit.Date));
             json.WriteNumber("value", point.Amount);
             json.WriteString("unit", point.Unit);
             json.WriteEndObject();

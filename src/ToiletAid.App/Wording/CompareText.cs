@@ -1,4 +1,5 @@
 using Humanizer;
+using ToiletAid.App.Files;
 using ToiletAid.App.Typed;
 using ToiletAid.Core;
 using ToiletAid.Core.Advising;
@@ -19,7 +20,7 @@ public sealed class CompareText(Knowledge knowledge)
     /// <param name="sameRater">True when the same person measured both times, false when not, null when that is not known.</param>
     public IEnumerable<string> Lines(Comparison comparison, string person, bool? sameRater) =>
     [
-        $"Person {person}. Visit {comparison.From.Number} on {TrendText.Day(comparison.From.Date)} against visit {comparison.To.Number} on {TrendText.Day(comparison.To.Date)}.",
+        $"Person {person}. Visit {comparison.From.Number} on {IsoDay.Of(comparison.From.Date)} against visit {comparison.To.Number} on {IsoDay.Of(comparison.To.Date)}.",
         .. Stops(comparison),
         .. Answers(comparison, sameRater),
         .. Since(comparison).SelectMany(new TrialText(knowledge).Lines),
@@ -36,7 +37,7 @@ public sealed class CompareText(Knowledge knowledge)
         {
             foreach (var stop in advice.Stops)
             {
-                yield return $"On {TrendText.Day(visit.Date)} a red flag stopped the ranking. {AdviceText.Sentence(stop)}";
+                yield return $"On {IsoDay.Of(visit.Date)} a red flag stopped the ranking. {AdviceText.Sentence(stop)}";
             }
         }
     }

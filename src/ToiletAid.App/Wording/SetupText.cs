@@ -16,7 +16,8 @@ namespace ToiletAid.App.Wording;
 /// <param name="knowledge">Limits.</param>
 public sealed class SetupText(RankedPlan ranked, Answers known, Knowledge knowledge)
 {
-    private const int DaysAhead = 7;
+    /// <summary>Days for which paper is folded ahead: once a week is easy to remember (decision).</summary>
+    internal const int DaysAhead = 7;
 
     private readonly Plan _plan = ranked.Plan;
     private readonly double _leanWorthSaying = knowledge.Evidence.Value("balance.lean-said");

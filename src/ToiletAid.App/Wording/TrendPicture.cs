@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using ToiletAid.App.Files;
 using ToiletAid.App.Typed;
 using ToiletAid.Core.Comparing;
 using ToiletAid.Core.Quantities;
@@ -39,8 +40,8 @@ public static class TrendPicture
             Row(svg, trends[row], Header + (row * RowHeight), day => Left + ((Right - Left) * (double)(day - first) / (last - first)));
         }
 
-        svg.Add($"<text x=\"{Left}\" y=\"{height - 8}\">{TrendText.Day(DateOnly.FromDayNumber(first))}</text>");
-        svg.Add($"<text x=\"{Right}\" y=\"{height - 8}\" text-anchor=\"end\">{TrendText.Day(DateOnly.FromDayNumber(days.Max()))}</text>");
+        svg.Add($"<text x=\"{Left}\" y=\"{height - 8}\">{IsoDay.Of(DateOnly.FromDayNumber(first))}</text>");
+        svg.Add($"<text x=\"{Right}\" y=\"{height - 8}\" text-anchor=\"end\">{IsoDay.Of(DateOnly.FromDayNumber(days.Max()))}</text>");
         return svg.ToString();
     }
 

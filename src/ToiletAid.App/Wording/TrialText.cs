@@ -1,3 +1,4 @@
+using ToiletAid.App.Files;
 using ToiletAid.App.Typed;
 using ToiletAid.Core;
 using ToiletAid.Core.Advising;
@@ -12,7 +13,7 @@ public sealed class TrialText(Knowledge knowledge)
     /// <summary>The trial as it was noted.</summary>
     public IEnumerable<string> Lines(PastTrial past)
     {
-        yield return $"Tried on {TrendText.Day(past.Date)}: {PlanText.Lower(Plan(past.Trial.Plan))}.";
+        yield return $"Tried on {IsoDay.Of(past.Date)}: {PlanText.Lower(Plan(past.Trial.Plan))}.";
         if (past.Trial.Before is { } before)
         {
             yield return $"Until then: {Level(before)}.";

@@ -135,7 +135,10 @@ public sealed class Advisor
         return sample;
     }
 
-    internal ImmutableArray<Finding> Stops(Answers known) => known.Many("red-flags") is not { } flags ? []
+    /// <summary>Red flags among the answers: while there is one, nothing is ranked.</summary>
+    /// <param name="known">Answers as given.</param>
+    /// <returns>One for each red flag, in the order of <see cref="Cautions.Stops"/>; empty when there is none or when they are not known.</returns>
+    public ImmutableArray<Finding> Stops(Answers known) => known.Many("red-flags") is not { } flags ? []
         : [.. Cautions.Stops.Where(s => flags.Contains(s.Option)).Select(s => new Finding(_knowledge.Rules[s.Rule], []))];
 
     /// <summary>The best plan of each method that nothing rules out, and what rules out the rest.</summary>

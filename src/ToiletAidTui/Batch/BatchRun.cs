@@ -26,21 +26,21 @@ internal sealed class BatchRun(Terminal terminal, QuestionSet questions, BatchSe
         where T : class
     {
         var source = new BatchSource(questions, terminal);
-        if (settings.Rejects is { } refused && BatchSource.Holds(paths, refused))
-        {
-            terminal.Error.WriteLine($"{refused}: the profiles are read from it, give another file for those that are refused.");
-            return ExitCode.WrongUsage;
-        }
-
         var progress = new Progress(terminal.ErrorIsTerminal && !settings.Quiet ? terminal.Error : null);
         RejectFile? rejects = null;
         try
         {
+            if (settings.Rejects is { } refused && BatchSource.Holds(paths, refused))
+            {
+                terminal.Error.WriteLine($"{refused}: the profiles are read from it, give another file for those that are refused.");
+                return ExitCode.WrongUsage;
+            }
+
             rejects = settings.Rejects is null ? null : new RejectFile(settings.Rejects, append: settings.Resume > 0);
         }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException or ArgumentException)
         {
-            terminal.Error.WriteLine($"{settings.Rejects}: it cannot be written, {ProfileFile.Reason(e)}.");
+            terminal.Error.WriteLine($"{(settings.Rejects is { Length: > 0 } file ? file : "--rejects")}: it cannot be written, {ProfileFile.Reason(e)}.");
             return ExitCode.InputRefused;
         }
 
@@ -116,10 +116,7 @@ internal sealed class BatchRun(Terminal terminal, QuestionSet questions, BatchSe
             return;
         }
 
-        foreach (var issue in outcome.Issues)
-        {
-            terminal.Error.WriteLine(issue.Sentence(outcome.Input.Name) + ".");
-        }
+        terminal.Complain(outcome.Input.Name, outcome.Issues);
     }
 
     private int End(StopSignals signals, string join)

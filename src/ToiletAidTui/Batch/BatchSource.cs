@@ -24,7 +24,7 @@ internal sealed class BatchSource(QuestionSet questions, Terminal terminal)
     internal static bool Holds(IEnumerable<string> paths, string file)
     {
         string full = Path.GetFullPath(file);
-        return paths.Any(p => p != StandardInput && (Path.GetFullPath(p) == full
+        return paths.Any(p => p is not (StandardInput or "") && (Path.GetFullPath(p) == full
             || (Directory.Exists(p) && IsProfile(full) && Path.GetDirectoryName(full) == Path.TrimEndingDirectorySeparator(Path.GetFullPath(p)))));
     }
 

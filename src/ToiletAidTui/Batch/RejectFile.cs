@@ -9,18 +9,28 @@ internal sealed class RejectFile : IDisposable
 {
     private readonly FileStream _file;
 
-    /// <summary>Starts the file anew.</summary>
+    /// <summary>Opens the file.</summary>
+    /// <param name="path">Where to.</param>
+    /// <param name="append">True to add to what is there, as a resumed run does; otherwise it starts anew.</param>
     /// <exception cref="IOException">It cannot be written.</exception>
     /// <exception cref="UnauthorizedAccessException">It may not be written.</exception>
     internal RejectFile(string path, bool append)
     {
         var options = new FileStreamOptions { Mode = append ? FileMode.Append : FileMode.Create, Access = FileAccess.Write };
-        if (!OperatingSystem.IsWindows())
+        if (OperatingSystem.IsWindows())
         {
-            options.UnixCreateMode = UnixFileMode.UserRead | UnixFileMode.UserWrite;
+            _file = new(path, options);
+            return;
         }
 
+        const UnixFileMode owner = UnixFileMode.UserRead | UnixFileMode.UserWrite;
+        options.UnixCreateMode = owner;
         _file = new(path, options);
+        if (!WholeFile.IsDevice(WholeFile.RealPath(path)))
+        {
+            // The mode above is only that of a file that was not there.
+            File.SetUnixFileMode(_file.SafeFileHandle, owner);
+        }
     }
 
     /// <summary>Adds one.</summary>
@@ -42,5 +52,6 @@ internal sealed class RejectFile : IDisposable
         buffer.WriteTo(_file);
     }
 
+    /// <inheritdoc/>
     public void Dispose() => _file.Dispose();
 }

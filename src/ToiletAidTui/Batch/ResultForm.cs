@@ -44,7 +44,7 @@ internal abstract class ResultForm
         {
             using var written = new StringWriter(CultureInfo.InvariantCulture) { NewLine = "\n" };
             var lines = new SpeechLines(written, terminal.OutputIsTerminal ? terminal.Width : 0);
-            lines.Line($"Person {profile.Person}, {profile.Latest.Date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)}, {Words.Of(profile.Latest.Depth)} depth.");
+            lines.Line($"Person {profile.Person}, {IsoDay.Of(profile.Latest.Date)}, {Words.Of(profile.Latest.Depth)} depth.");
             lines.Lines(text.Lines(advice, profile.Latest.Answers, top));
             return written.ToString();
         }

@@ -1,5 +1,6 @@
 using System.Globalization;
 using nietras.SeparatedValues;
+using ToiletAid.App.Files;
 using ToiletAid.Core.Advising;
 using ToiletAid.Core.Person;
 using ToiletAid.Core.Ranking;
@@ -38,7 +39,7 @@ internal sealed class ResultTable(int top, bool withHeader) : ResultForm
         string[] cells =
         [
             profile.Person,
-            profile.Latest.Date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture),
+            IsoDay.Of(profile.Latest.Date),
             string.Join(' ', advice.Stops.Select(s => s.Rule.Id)),
             ranked?.Rank.ToString(CultureInfo.InvariantCulture) ?? string.Empty,
             ranked?.Plan.Aid.Id ?? string.Empty,

@@ -32,7 +32,7 @@ internal abstract class WhatIfForm(TextWriter output, bool onlyCounts)
 
     private sealed class Prose(Terminal terminal, string change, bool onlyCounts) : WhatIfForm(terminal.Output, onlyCounts)
     {
-        private readonly SpeechLines _lines = new(terminal.Output, terminal.OutputIsTerminal ? terminal.Width : 0);
+        private readonly SpeechLines _lines = terminal.Results;
 
         internal override void Begin() => _lines.Line($"What if: {change}.");
 

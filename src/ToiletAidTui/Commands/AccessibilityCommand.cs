@@ -8,21 +8,19 @@ namespace ToiletAidTui.Commands;
 /// <summary>How the program works with speech, braille and large print; as lines or as a plain page.</summary>
 internal static class AccessibilityCommand
 {
-    private const string Html = "html";
-
     internal static Command Define(Terminal terminal)
     {
-        var format = Formats.Option(Formats.Text, Html);
+        var format = Formats.Option(Formats.Text, Formats.Html);
         var command = new Command("accessibility", "How the program works with speech, braille and large print.") { format };
         command.SetAction(parsed =>
         {
-            if (parsed.GetValue(format) == Html)
+            if (parsed.GetValue(format) == Formats.Html)
             {
                 Page(terminal.Output);
                 return ExitCode.Good;
             }
 
-            var lines = new SpeechLines(terminal.Output, terminal.Width);
+            var lines = terminal.Results;
             foreach (var (heading, sentences) in Topics)
             {
                 lines.Line($"{heading}:");

@@ -28,11 +28,7 @@ internal static class AidsCheckCommand
                 return ExitCode.Good;
             }
 
-            foreach (var issue in read.Issues)
-            {
-                terminal.Error.WriteLine(issue.Sentence(path) + ".");
-            }
-
+            terminal.Complain(path, read.Issues);
             return ExitCode.InputRefused;
         });
         return command;

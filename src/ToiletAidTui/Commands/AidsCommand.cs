@@ -22,7 +22,7 @@ internal static class AidsCommand
                 return ExitCode.Good;
             }
 
-            new SpeechLines(terminal.Output, terminal.Width).Lines(KnowledgeText.Aids(BuiltIn.Aids()));
+            terminal.Results.Lines(KnowledgeText.Aids(BuiltIn.Aids()));
             return ExitCode.Good;
         });
         return command;

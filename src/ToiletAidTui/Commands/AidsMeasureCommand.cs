@@ -26,16 +26,13 @@ internal static class AidsMeasureCommand
         var kinds = BuiltIn.Aids();
         if (save is not null && Path.Exists(save) && new StockReader(kinds).ReadFile(save) is { Value: null } bad)
         {
-            foreach (var issue in bad.Issues)
-            {
-                terminal.Error.WriteLine(issue.Sentence(save) + ".");
-            }
+            terminal.Complain(save, bad.Issues);
 
             terminal.Error.WriteLine("Nothing was asked. Mend the file first, or save in another one.");
             return ExitCode.InputRefused;
         }
 
-        var lines = new SpeechLines(terminal.Talk, terminal.InputIsTerminal ? terminal.Width : 0);
+        var lines = terminal.Dialogue;
         lines.Line("Measuring one aid. Have a ruler, a kitchen scale and a luggage scale at hand. Type help at any question.");
         if (save is null)
         {
@@ -61,20 +58,16 @@ internal static class AidsMeasureCommand
         {
             using var text = new StringWriter();
             KnowledgeText.Copy("aids.json", text);
-            var day = DateOnly.FromDateTime(terminal.Clock.GetLocalNow().DateTime);
-            var aid = measuring.Result(JsonNode.Parse(text.ToString())!, day);
+            var aid = measuring.Result(JsonNode.Parse(text.ToString())!, terminal.Today);
             var issues = StockFile.Put(save, aid, kinds);
-            foreach (var issue in issues)
-            {
-                terminal.Error.WriteLine(issue.Sentence(save) + ".");
-            }
+            terminal.Complain(save, issues);
 
             lines.Line(issues.Count == 0 ? $"Saved {(string)aid["id"]!} in {save}. Use it with --aids {save}." : "Nothing was saved.");
             return issues.Count == 0 ? ExitCode.Good : ExitCode.InputRefused;
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException or ArgumentException)
         {
-            terminal.Error.WriteLine($"{(save.Length == 0 ? "The file" : save)} could not be written, {(e is ArgumentException ? "that is not a file name" : ProfileFile.Reason(e))}. Nothing was saved.");
+            terminal.Error.WriteLine($"{(save.Length == 0 ? "The file" : save)} could not be written, {ProfileFile.Reason(e)}. Nothing was saved.");
             return ExitCode.InputRefused;
         }
     }

@@ -1,6 +1,4 @@
 using System.CommandLine;
-using System.Globalization;
-using ToiletAid.App.Store;
 using ToiletAid.Core.Interview;
 using ToiletAid.Core.Person;
 using ToiletAidTui.Host;
@@ -15,9 +13,9 @@ internal static class AssessCommand
         var depth = new Option<string>("--depth") { Description = "How much is asked: quick, full, measured.", DefaultValueFactory = _ => Words.Of(Depth.Quick) };
         depth.AcceptOnlyFromAmong([.. Words.All<Depth>()]);
         var save = new Option<string?>("--save") { HelpName = "FILE", Description = "File to save the answers in, or the code of a person in the folder of profiles. An existing profile gets one more session." };
-        var folder = new Option<string?>("--folder") { HelpName = "FOLDER", Description = "Folder of profiles. One in your data folder when left out." };
+        var folder = FolderOption.Define();
         var person = new Option<string?>("--person") { HelpName = "CODE", Description = "Code of the person, never a name. Needed for a new file. Asked for when left out." };
-        var date = new Option<string?>("--date") { HelpName = "DATE", Description = "Day of the visit, such as 2026-03-09. Today when left out." };
+        var date = DayOption.Define("visit");
         var top = Formats.Top();
         var aids = StockOption.Define();
         var command = new Command("assess", "Ask the questions and read out the ranked shortlist.") { depth, save, folder, person, date, top, aids };
@@ -25,10 +23,8 @@ internal static class AssessCommand
         mode.AddTo(command);
         command.SetAction(parsed =>
         {
-            DateOnly day = DateOnly.FromDateTime(terminal.Clock.GetLocalNow().DateTime);
-            if (parsed.GetValue(date) is { } typed && !DateOnly.TryParseExact(typed, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out day))
+            if (DayOption.Of(terminal, parsed.GetValue(date)) is not { } day)
             {
-                terminal.Error.WriteLine("The value of --date is not a date. Write year, month and day such as 2026-03-09.");
                 return ExitCode.WrongUsage;
             }
 
@@ -43,8 +39,18 @@ internal static class AssessCommand
                 return ExitCode.WrongUsage;
             }
 
-            string? typedFile = parsed.GetValue(save), who = parsed.GetValue(person);
-            string? file = typedFile is null ? null : ProfileFolder.Resolve(typedFile, parsed.GetValue(folder));
+            string? typedFile = parsed.GetValue(save), who = parsed.GetValue(person), file = null;
+            if (typedFile is { Length: 0 })
+            {
+                terminal.Error.WriteLine("The value of --save is empty. Give a file or the code of a person.");
+                return ExitCode.WrongUsage;
+            }
+
+            if (typedFile is not null && (file = FolderOption.Resolve(terminal, typedFile, parsed.GetValue(folder))) is null)
+            {
+                return ExitCode.InputRefused;
+            }
+
             if (file != typedFile)
             {
                 who ??= typedFile;

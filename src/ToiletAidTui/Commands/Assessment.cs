@@ -15,8 +15,8 @@ namespace ToiletAidTui.Commands;
 /// <summary>One interview from the first line to the saved file.</summary>
 internal sealed class Assessment(Terminal terminal, Manner manner, Depth depth, string? save, string? person, DateOnly day, int top, string? aids)
 {
-    private readonly SpeechLines _lines = new(terminal.Talk, terminal.InputIsTerminal ? terminal.Width : 0);
-    private readonly DraftFile _drafts = new(BuiltIn.Questions(), OwnFolder.Data(terminal.Variable));
+    private readonly SpeechLines _lines = terminal.Dialogue;
+    private readonly DraftFile _drafts = new(BuiltIn.Questions(), terminal.Variable);
     private LineReader _input = new(terminal.Input);
 
     internal int Run()
@@ -100,7 +100,7 @@ internal sealed class Assessment(Terminal terminal, Manner manner, Depth depth, 
     private Visit Begun(QuestionSet questions, Func<Depth, Answers, ImmutableArray<Question>> open, StoredProfile? earlier, AnswerDraft? each)
     {
         var goOn = new DraftQuestion(terminal, _lines, _input).Ask(each);
-        var visit = new Visit(questions, open, goOn?.Kept.Latest.Depth ?? depth, goOn?.Kept.Latest.Date ?? day) { Earlier = earlier, Path = save, Person = person, Draft = goOn?.Draft };
+        var visit = new Visit(questions, open, goOn?.Kept.Latest.Depth ?? depth, goOn?.Kept.Latest.Date ?? day) { Profiles = new(terminal.Variable), Earlier = earlier, Path = save, Person = person, Draft = goOn?.Draft };
         if (goOn?.Kept is { } kept)
         {
             visit.Person ??= kept.Person == AnswerJournal.NoCode ? null : kept.Person;
@@ -140,7 +140,7 @@ internal sealed class Assessment(Terminal terminal, Manner manner, Depth depth, 
                 return ExitCode.InputRefused;
             }
 
-            if (!AskAgain())
+            if (!_lines.AskYes("Try again?", _input))
             {
                 terminal.Error.WriteLine(_drafts.Keep(visit));
                 return ExitCode.InputRefused;
@@ -149,12 +149,6 @@ internal sealed class Assessment(Terminal terminal, Manner manner, Depth depth, 
 
         _lines.Lines(visit.Said);
         return null;
-    }
-
-    private bool AskAgain()
-    {
-        _lines.Prompt("Try again? yes or no: ");
-        return _input.ReadLine()?.Trim().StartsWith("y", StringComparison.OrdinalIgnoreCase) ?? false;
     }
 
     private string AskCode()

@@ -86,7 +86,7 @@ internal sealed class CompareCommand
     {
         if (from > to)
         {
-            return Usage($"Visit {from + 1} of {TrendText.Day(profile.Sessions[from].Date)} comes after visit {to + 1} of {TrendText.Day(profile.Sessions[to].Date)}, give the earlier one first");
+            return Usage($"Visit {from + 1} of {IsoDay.Of(profile.Sessions[from].Date)} comes after visit {to + 1} of {IsoDay.Of(profile.Sessions[to].Date)}, give the earlier one first");
         }
 
         Visit At(int i) => new(i + 1, profile.Sessions[i].Date, profile.KnownAt(i).Answers);
@@ -112,7 +112,7 @@ internal sealed class CompareCommand
             return ExitCode.Good;
         }
 
-        var lines = new SpeechLines(_terminal.Output, _terminal.OutputIsTerminal ? _terminal.Width : 0);
+        var lines = _terminal.Results;
         lines.Lines(new CompareText(knowledge).Lines(comparison, person, sameRater));
         if (firsts is not null)
         {

@@ -1,3 +1,4 @@
+using ToiletAid.App.Files;
 using ToiletAid.Core.Person;
 using ToiletAidTui.Host;
 
@@ -16,28 +17,28 @@ internal sealed class DraftQuestion(Terminal terminal, SpeechLines lines, LineRe
             if (!read.TryGet(out var kept))
             {
                 terminal.Error.WriteLine($"{read.Issues[0].Sentence(left)}.");
+                OfferToErase(left);
                 continue;
             }
 
             int count = kept.Latest.Answers.Ids.Count();
-            lines.Line($"A visit of {kept.Latest.Date:yyyy-MM-dd} with {count} {(count == 1 ? "answer" : "answers")} was not finished.");
-            if (IsYes("Go on with it? yes or no: "))
+            lines.Line($"A visit of {IsoDay.Of(kept.Latest.Date)} with {count} {(count == 1 ? "answer" : "answers")} was not finished.");
+            if (lines.AskYes("Go on with it?", input))
             {
                 return (left, kept);
             }
 
-            if (IsYes("Erase it? yes or no: "))
-            {
-                DraftFile.Remove(left);
-            }
+            OfferToErase(left);
         }
 
         return null;
     }
 
-    private bool IsYes(string question)
+    private void OfferToErase(string left)
     {
-        lines.Prompt(question);
-        return input.ReadLine()?.Trim().StartsWith("y", StringComparison.OrdinalIgnoreCase) ?? false;
+        if (lines.AskYes("Erase it?", input))
+        {
+            DraftFile.Remove(left);
+        }
     }
 }

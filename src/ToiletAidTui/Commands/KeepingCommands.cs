@@ -12,7 +12,7 @@ internal static class KeepingCommands
     {
         var (path, folder) = Where();
         var command = new Command("protect", "Protect a profile with a passphrase. Without it nobody can read the profile again, so keep it safe.") { path, folder };
-        command.SetAction(parsed => Run(terminal, Named(parsed, path, folder), "Protected. Copies that were made before are not", (keeper, file) =>
+        command.SetAction(parsed => Run(terminal, Named(terminal, parsed, path, folder), "Protected. Copies that were made before are not", (keeper, file) =>
             ProfileFile.IsProtected(file) ? Refused("it is protected already, use change-passphrase to give it another passphrase")
             : keeper.Change(file, () => null, terminal.Passphrase.Choose)));
         return command;
@@ -22,7 +22,7 @@ internal static class KeepingCommands
     {
         var (path, folder) = Where();
         var command = new Command("unprotect", "Take the passphrase off a profile.") { path, folder };
-        command.SetAction(parsed => Run(terminal, Named(parsed, path, folder), "The profile can now be read without a passphrase", (keeper, file) =>
+        command.SetAction(parsed => Run(terminal, Named(terminal, parsed, path, folder), "The profile can now be read without a passphrase", (keeper, file) =>
             ProfileFile.IsProtected(file) ? keeper.Change(file, terminal.Passphrase.Get, () => null, open: true) : Refused("it is not protected, so nothing was changed")));
         return command;
     }
@@ -33,7 +33,7 @@ internal static class KeepingCommands
         var newFile = new Option<string?>("--new-passphrase-file") { HelpName = "FILE", Description = "File whose first line is the new passphrase." };
         var newDescriptor = new Option<int?>("--new-passphrase-fd") { Description = "Number of an open file whose first line is the new passphrase." };
         var command = new Command("change-passphrase", "Give a protected profile another passphrase.") { path, folder, newFile, newDescriptor };
-        command.SetAction(parsed => Run(terminal, Named(parsed, path, folder), "The new passphrase is needed from now on", (keeper, file) =>
+        command.SetAction(parsed => Run(terminal, Named(terminal, parsed, path, folder), "The new passphrase is needed from now on", (keeper, file) =>
             ProfileFile.IsProtected(file)
                 ? keeper.Change(file, terminal.Passphrase.Get, new PassphraseSource(terminal, parsed.GetValue(newFile), parsed.GetValue(newDescriptor)).Choose)
                 : Refused("it is not protected, use protect to give it a passphrase")));
@@ -47,7 +47,11 @@ internal static class KeepingCommands
         var command = new Command("erase", "Erase a profile with its earlier version and drafts, and say what cannot be promised.") { path, folder, yes };
         command.SetAction(parsed =>
         {
-            string file = Named(parsed, path, folder);
+            if (Named(terminal, parsed, path, folder) is not { } file)
+            {
+                return ExitCode.InputRefused;
+            }
+
             if (!parsed.GetValue(yes) && !Confirmed(terminal, file))
             {
                 terminal.Error.WriteLine("Nothing was erased.");
@@ -94,13 +98,14 @@ internal static class KeepingCommands
 
     private static (Argument<string> Path, Option<string?> Folder) Where() => (
         new("PATH") { Description = "Profile, or the code of a person in the folder of profiles." },
-        new("--folder") { HelpName = "FOLDER", Description = "Folder of profiles. One in your data folder when left out." });
+        FolderOption.Define());
 
-    private static string Named(ParseResult parsed, Argument<string> path, Option<string?> folder) => ProfileFolder.Resolve(parsed.GetValue(path)!, parsed.GetValue(folder));
+    private static string? Named(Terminal terminal, ParseResult parsed, Argument<string> path, Option<string?> folder) =>
+        FolderOption.Resolve(terminal, parsed.GetValue(path)!, parsed.GetValue(folder));
 
     private static Checked<StoredProfile> Refused(string message) => Checked<StoredProfile>.Bad(new Issue("protection", string.Empty, message));
 
-    private static int Run(Terminal terminal, string file, string done, Func<ProfileKeeper, string, Checked<StoredProfile>> action) => Guarded(terminal, file, () =>
+    private static int Run(Terminal terminal, string? file, string done, Func<ProfileKeeper, string, Checked<StoredProfile>> action) => file is null ? ExitCode.InputRefused : Guarded(terminal, file, () =>
     {
         // A wrong path is told before anybody is asked for a passphrase.
         var changed = File.Exists(file) ? action(new(BuiltIn.Questions()), file) : Refused("there is no such file, check the path");
@@ -119,20 +124,16 @@ internal static class KeepingCommands
         {
             return action();
         }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException or ArgumentException)
         {
-            terminal.Error.WriteLine($"{file} could not be changed, {ProfileFile.Reason(e)}.");
+            terminal.Error.WriteLine($"{(file.Length == 0 ? "The file" : file)} could not be changed, {ProfileFile.Reason(e)}.");
             return ExitCode.InputRefused;
         }
     }
 
     private static int Refuse(Terminal terminal, string file, IEnumerable<Issue> issues)
     {
-        foreach (var issue in issues)
-        {
-            terminal.Error.WriteLine(issue.Sentence(file) + ".");
-        }
-
+        terminal.Complain(file, issues);
         return ExitCode.InputRefused;
     }
 }

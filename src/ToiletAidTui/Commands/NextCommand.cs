@@ -1,6 +1,8 @@
+using System.Collections.Immutable;
 using System.CommandLine;
 using ToiletAid.App.Files;
 using ToiletAid.App.Wording;
+using ToiletAid.Core.Advising;
 using ToiletAid.Core.Explaining;
 using ToiletAid.Core.Interview;
 using ToiletAid.Core.Person;
@@ -23,15 +25,16 @@ internal static class NextCommand
         {
             using var notice = WorkNotice.Of(terminal);
             var session = profile.Latest;
+            var stops = new Advisor(knowledge, new()).Stops(session.Answers);
             var plan = QuestionPlanner.For(knowledge).Plan(Words.Find<Depth>(parsed.GetValue(depth)) ?? session.Depth, session.Answers, judgeEarly: true);
             notice?.Dispose();
             if (parsed.GetValue(format) == Formats.Json)
             {
-                WriteJson(terminal, profile, plan);
+                WriteJson(terminal, profile, stops, plan);
             }
             else
             {
-                new SpeechLines(terminal.Output, terminal.OutputIsTerminal ? terminal.Width : 0).Lines(ExplainText.Next(plan));
+                terminal.Results.Lines(stops.IsEmpty ? ExplainText.Next(plan) : AdviceText.Stop(stops));
             }
 
             return ExitCode.Good;
@@ -39,12 +42,13 @@ internal static class NextCommand
         return command;
     }
 
-    private static void WriteJson(Terminal terminal, Profile profile, IReadOnlyList<QuestionValue> plan)
+    private static void WriteJson(Terminal terminal, Profile profile, ImmutableArray<Finding> stops, IReadOnlyList<QuestionValue> plan)
     {
         terminal.Output.WriteLine(JsonText.Of(JsonText.Indented, json =>
         {
             json.WriteStartObject();
             json.WriteString("person", profile.Person);
+            AdviceJson.Stop(json, stops);
             json.WriteStartArray("next");
             foreach (var value in plan)
             {

@@ -26,11 +26,7 @@ internal static class OneProfile
             return action(knowledge, profile);
         }
 
-        foreach (var issue in read.Issues)
-        {
-            terminal.Error.WriteLine(issue.Sentence(path) + ".");
-        }
-
+        terminal.Complain(path, read.Issues);
         return ExitCode.InputRefused;
     }
 }

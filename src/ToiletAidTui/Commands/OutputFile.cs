@@ -18,7 +18,7 @@ internal static class OutputFile
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException or ArgumentException)
         {
-            return $"{(path.Length == 0 ? "The file" : path)} could not be written, {(e is ArgumentException ? "that is not a file name" : ProfileFile.Reason(e))}.";
+            return $"{(path.Length == 0 ? "The file" : path)} could not be written, {ProfileFile.Reason(e)}.";
         }
     }
 }

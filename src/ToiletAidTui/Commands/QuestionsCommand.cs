@@ -26,7 +26,7 @@ internal static class QuestionsCommand
                 return ExitCode.Good;
             }
 
-            new SpeechLines(terminal.Output, terminal.Width).Lines(KnowledgeText.Questions(BuiltIn.Questions()));
+            terminal.Results.Lines(KnowledgeText.Questions(BuiltIn.Questions()));
             return ExitCode.Good;
         });
         return command;

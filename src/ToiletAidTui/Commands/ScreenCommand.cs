@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using ToiletAid.App.Files;
-using ToiletAid.App.Store;
 using ToiletAid.App.Trials;
 using ToiletAid.Core;
 using ToiletAid.Core.Advising;
@@ -18,7 +17,7 @@ internal sealed class ScreenCommand(Terminal terminal, Knowledge knowledge, Advi
 {
     private const string ClearAll = "\u001b[H\u001b[2J\u001b[3J";
 
-    private readonly DraftFile _drafts = new(knowledge.Questions, OwnFolder.Data(terminal.Variable));
+    private readonly DraftFile _drafts = new(knowledge.Questions, terminal.Variable);
 
     /// <summary>Runs from the first screen, or from a visit that is already set up.</summary>
     internal int Run(Visit? visit)
@@ -71,8 +70,6 @@ internal sealed class ScreenCommand(Terminal terminal, Knowledge knowledge, Advi
         return keeper.HasStopped ? keeper.StopCode : ExitCode.Good;
     }
 
-    private DateOnly Today() => DateOnly.FromDateTime(terminal.Clock.GetLocalNow().DateTime);
-
     private Desk Desk()
     {
         var files = new ProfileFile(knowledge.Questions);
@@ -82,11 +79,12 @@ internal sealed class ScreenCommand(Terminal terminal, Knowledge knowledge, Advi
             Questions = knowledge.Questions,
             Open = QuestionPlanner.For(knowledge).Open,
             Files = files,
+            Profiles = new(terminal.Variable),
             EachAnswer = (path, earlier) => _drafts.EachAnswer(path, earlier is { IsProtected: true } ? terminal.Passphrase.GetUnasked : null),
             Passphrase = terminal.Passphrase.GetUnasked,
             Keys = manner.Settings.Keys,
-            Today = Today,
-            Trial = (Profile profile, out ImmutableArray<string> faults) => TrialRecording.Begin(knowledge, advisor, profile, Today(), out faults),
+            Today = () => terminal.Today,
+            Trial = (Profile profile, out ImmutableArray<string> faults) => TrialRecording.Begin(knowledge, advisor, profile, terminal.Today, out faults),
             Result = parts.Of,
             Why = parts.Why,
             Flips = parts.Flips,

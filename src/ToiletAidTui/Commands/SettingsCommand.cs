@@ -38,7 +38,7 @@ internal static class SettingsCommand
                 return ExitCode.Good;
             }
 
-            new SpeechLines(terminal.Output, terminal.Width).Lines(settings.Values.Select(v => v.Sentence));
+            terminal.Results.Lines(settings.Values.Select(v => v.Sentence));
             return ExitCode.Good;
         });
         return command;

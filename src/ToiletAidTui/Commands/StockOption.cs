@@ -24,10 +24,7 @@ internal static class StockOption
             return stock.Over(knowledge);
         }
 
-        foreach (var issue in read.Issues)
-        {
-            terminal.Error.WriteLine(issue.Sentence(file) + ".");
-        }
+        terminal.Complain(file, read.Issues);
 
         return null;
     }

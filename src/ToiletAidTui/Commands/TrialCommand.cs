@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using System.CommandLine;
-using System.Globalization;
 using ToiletAid.App.Trials;
 using ToiletAid.Core;
 using ToiletAid.Core.Advising;
@@ -14,7 +13,7 @@ namespace ToiletAidTui.Commands;
 internal sealed class TrialCommand
 {
     private readonly Argument<string> _path = new("PATH") { Description = "Profile." };
-    private readonly Option<string?> _date = new("--date") { HelpName = "DATE", Description = "Day of the trial, such as 2026-03-09. Today when left out." };
+    private readonly Option<string?> _date = DayOption.Define("trial");
     private readonly Option<string?> _aids = StockOption.Define();
     private readonly ImmutableDictionary<string, Option<string?>> _answers;
     private readonly Terminal _terminal;
@@ -54,10 +53,9 @@ internal sealed class TrialCommand
 
     private int Run(ParseResult parsed)
     {
-        var day = DateOnly.FromDateTime(_terminal.Clock.GetLocalNow().DateTime);
-        if (parsed.GetValue(_date) is { } typed && !DateOnly.TryParseExact(typed, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out day))
+        if (DayOption.Of(_terminal, parsed.GetValue(_date)) is not { } day)
         {
-            return Fault("The value of --date is not a date. Write year, month and day such as 2026-03-09.", ExitCode.WrongUsage);
+            return ExitCode.WrongUsage;
         }
 
         string path = parsed.GetValue(_path)!;
@@ -73,7 +71,7 @@ internal sealed class TrialCommand
                 : Fault(string.Join(_terminal.Error.NewLine, faults.Append("Nothing was saved.")), ExitCode.InputRefused);
         }
 
-        var lines = new SpeechLines(_terminal.Talk, _terminal.InputIsTerminal ? _terminal.Width : 0);
+        var lines = _terminal.Dialogue;
         var interview = recording.Interview;
         lines.Line($"{recording.Title} Type help at any question.");
         var dialogue = new TrialDialogue(recording, lines, new LineReader(_terminal.Input), _terminal.InputIsTerminal, id => Given(parsed, id));

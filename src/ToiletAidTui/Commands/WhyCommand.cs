@@ -52,22 +52,23 @@ internal static class WhyCommand
         notice?.Dispose();
         if (json)
         {
-            WriteJson(terminal, profile, about, why, whyNot, flips);
+            WriteJson(terminal, profile, advice, about, why, whyNot, flips);
             return;
         }
 
-        var lines = new SpeechLines(terminal.Output, terminal.OutputIsTerminal ? terminal.Width : 0);
+        var lines = terminal.Results;
         lines.Lines(why);
         lines.Lines(whyNot is null ? [] : text.WhyNot(whyNot));
         lines.Lines(advice.Ranked.IsEmpty ? [] : text.Flips(flips));
     }
 
-    private static void WriteJson(Terminal terminal, Profile profile, string? about, string[] why, WhyNot? whyNot, IReadOnlyCollection<Flip> flips)
+    private static void WriteJson(Terminal terminal, Profile profile, Advice advice, string? about, string[] why, WhyNot? whyNot, IReadOnlyCollection<Flip> flips)
     {
         terminal.Output.WriteLine(JsonText.Of(JsonText.Indented, json =>
         {
             json.WriteStartObject();
             json.WriteString("person", profile.Person);
+            AdviceJson.Stop(json, advice.Stops);
             json.WriteString("aid", about);
             json.WriteStrings("why", why);
             json.WriteStartArray("whatWouldPutItFirst");

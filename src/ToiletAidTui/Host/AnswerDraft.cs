@@ -14,7 +14,8 @@ namespace ToiletAidTui.Host;
 /// <param name="questions">The questions.</param>
 /// <param name="passphrase">Gives the passphrase of a protected profile; null for an open one.</param>
 /// <param name="ownFolder">True when the folder is the user's own and is made when it is missing.</param>
-internal sealed class AnswerDraft(string path, QuestionSet questions, Func<string?>? passphrase, bool ownFolder) : IDisposable
+/// <param name="profiles">The user's folder of profiles, which is made when the profile lies in it.</param>
+internal sealed class AnswerDraft(string path, QuestionSet questions, Func<string?>? passphrase, bool ownFolder, ProfileFolder profiles) : IDisposable
 {
     private readonly Lock _lock = new();
     private AnswerJournal? _file;
@@ -92,7 +93,7 @@ internal sealed class AnswerDraft(string path, QuestionSet questions, Func<strin
                 OwnerOnly.Folder(Path.GetDirectoryName(path)!);
             }
 
-            ProfileFolder.Prepare(path);
+            profiles.Prepare(path);
             if (passphrase is null)
             {
                 _file = AnswerJournal.Start(path, questions, passphrase: null);

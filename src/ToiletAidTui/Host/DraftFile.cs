@@ -8,8 +8,8 @@ namespace ToiletAidTui.Host;
 
 /// <summary>Answers of a visit that was stopped, kept for the next start where they cannot be kept after each answer.</summary>
 /// <param name="questions">The questions.</param>
-/// <param name="folder">The user's own folder for data; empty when there is none.</param>
-internal sealed class DraftFile(QuestionSet questions, string folder)
+/// <param name="environment">The environment, which names the user's own folders.</param>
+internal sealed class DraftFile(QuestionSet questions, Func<string, string?> environment)
 {
     /// <summary>So many visits can be stopped before the first is taken up.</summary>
     private const int MostDrafts = 20;
@@ -18,6 +18,11 @@ internal sealed class DraftFile(QuestionSet questions, string folder)
 
     /// <summary>Stands for the file of a visit that has none yet.</summary>
     private const string NoFile = "visit";
+
+    private readonly ProfileFolder _profiles = new(environment);
+
+    /// <summary>The user's own folder for data; empty when there is none.</summary>
+    private readonly string _folder = OwnFolder.Data(environment);
 
     /// <summary>Those of a folder.</summary>
     internal static IEnumerable<string> Kept(string folder) => Names(folder).Where(File.Exists);
@@ -29,8 +34,8 @@ internal sealed class DraftFile(QuestionSet questions, string folder)
     /// <param name="path">The file of the visit, or null.</param>
     /// <param name="passphrase">Gives the passphrase when the file is protected; null when it is not.</param>
     internal AnswerDraft? EachAnswer(string? path, Func<string?>? passphrase) =>
-        path is not null ? new(path, questions, passphrase, ownFolder: false)
-        : folder.Length > 0 ? new(Path.Combine(folder, NoFile), questions, null, ownFolder: true)
+        path is not null ? new(path, questions, passphrase, ownFolder: false, _profiles)
+        : _folder.Length > 0 ? new(Path.Combine(_folder, NoFile), questions, null, ownFolder: true, _profiles)
         : null;
 
     /// <summary>Keeps what is not saved; gives the sentence that says where, or null when there is nothing to keep.</summary>
@@ -51,16 +56,21 @@ internal sealed class DraftFile(QuestionSet questions, string folder)
             return "The answers could not be kept, because the profile is protected and its folder does not take them.";
         }
 
-        if (folder.Length == 0)
+        if (_folder.Length == 0)
         {
             return "The answers could not be kept, because this account has no folder for data.";
         }
 
         try
         {
-            OwnerOnly.Folder(folder);
+            OwnerOnly.Folder(_folder);
             string? before = visit.Draft;
-            string draft = before is not null && IsOne(before) ? before : Names(folder).First(n => !File.Exists(n));
+            string? draft = before is not null && IsOne(before) ? before : Names(_folder).FirstOrDefault(n => !File.Exists(n));
+            if (draft is null)
+            {
+                return $"The answers could not be kept, because {MostDrafts} visits that were stopped are kept already. Start the program and take them up or erase them.";
+            }
+
             new ProfileFile(questions).Write(new Profile(visit.Earlier?.Profile.Person ?? visit.Person ?? AnswerJournal.NoCode, [visit.Session]), draft);
             visit.Draft = draft;
             if (before != draft)
@@ -70,7 +80,7 @@ internal sealed class DraftFile(QuestionSet questions, string folder)
 
             return $"The answers are kept in {visit.Draft}. The next start offers them.";
         }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException or InvalidOperationException)
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
             return $"The answers could not be kept, {ProfileFile.Reason(e)}.";
         }

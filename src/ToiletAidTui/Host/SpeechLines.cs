@@ -43,6 +43,16 @@ public sealed class SpeechLines(TextWriter writer, int width)
         writer.Flush();
     }
 
+    /// <summary>Asks for yes or no; the end of input, and anything that does not begin with y, is no.</summary>
+    /// <param name="question">The question, without its answers.</param>
+    /// <param name="input">Where it is typed.</param>
+    public bool AskYes(string question, LineReader input)
+    {
+        ArgumentNullException.ThrowIfNull(input);
+        Prompt($"{question} yes or no: ");
+        return input.ReadLine()?.Trim().StartsWith("y", StringComparison.OrdinalIgnoreCase) ?? false;
+    }
+
     /// <summary>Prompts and waits for a line; null when the input ended. Where nobody's Enter ended the line with the cursor, it is ended.</summary>
     /// <param name="prompt">The prompt.</param>
     /// <param name="input">Where it is typed.</param>

@@ -1,3 +1,5 @@
+using ToiletAid.App.Files;
+
 namespace ToiletAidTui.Host;
 
 /// <summary>What the program talks to: passed in, so that every command can be run in a test.</summary>
@@ -32,6 +34,27 @@ public sealed class Terminal
 
     /// <summary>The clock.</summary>
     public TimeProvider Clock { get; init; } = TimeProvider.System;
+
+    /// <summary>The day where the program runs.</summary>
+    public DateOnly Today => DateOnly.FromDateTime(Clock.GetLocalNow().DateTime);
+
+    /// <summary>Lines of a result, wrapped where a person reads along.</summary>
+    public SpeechLines Results => new(Output, OutputIsTerminal ? Width : 0);
+
+    /// <summary>Lines of a dialogue, wrapped where a person types.</summary>
+    public SpeechLines Dialogue => new(Talk, InputIsTerminal ? Width : 0);
+
+    /// <summary>Tells what is wrong with some input, one sentence a fault.</summary>
+    /// <param name="source">What the input is called.</param>
+    /// <param name="issues">The faults.</param>
+    public void Complain(string source, IEnumerable<Issue> issues)
+    {
+        ArgumentNullException.ThrowIfNull(issues);
+        foreach (var issue in issues)
+        {
+            Error.WriteLine(issue.Sentence(source) + ".");
+        }
+    }
 
     /// <summary>Where a dialogue is written: with results sent elsewhere, questions must still be seen by the person who types.</summary>
     public TextWriter Talk => InputIsTerminal && !OutputIsTerminal ? Error : Output;

@@ -20,6 +20,9 @@ internal sealed class Desk
     /// <summary>Profiles on disk.</summary>
     internal required ProfileFile Files { get; init; }
 
+    /// <summary>The user's folder of profiles.</summary>
+    internal required ProfileFolder Profiles { get; init; }
+
     /// <summary>The passphrase of protected profiles, as far as it is known.</summary>
     internal Func<string?> Passphrase { get; init; } = () => null;
 

@@ -1,3 +1,4 @@
+using ToiletAid.App.Files;
 using ToiletAid.App.Store;
 using ToiletAid.Core.Interview;
 using ToiletAidTui.Host;
@@ -49,7 +50,7 @@ internal static class StartPages
             return null;
         }
 
-        return new ListPage("draft", $"Answers of a visit that was stopped on {File.GetLastWriteTime(draft):yyyy-MM-dd} are kept.", [],
+        return new ListPage("draft", $"Answers of a visit that was stopped on {IsoDay.Of(DateOnly.FromDateTime(File.GetLastWriteTime(draft)))} are kept.", [],
         [
             new("Take them up", s =>
             {
@@ -61,7 +62,7 @@ internal static class StartPages
                 }
 
                 string? person = kept.Person == AnswerJournal.NoCode ? null : kept.Person;
-                var visit = new Visit(s.Desk.Questions, s.Desk.Open, kept.Latest.Depth, kept.Latest.Date) { Earlier = earlier, Path = path, Person = person, Draft = draft };
+                var visit = new Visit(s.Desk.Questions, s.Desk.Open, kept.Latest.Depth, kept.Latest.Date) { Profiles = s.Desk.Profiles, Earlier = earlier, Path = path, Person = person, Draft = draft };
                 visit.Engine.TakeUp(kept.Latest);
                 Begin(s, visit);
             }),
@@ -100,7 +101,7 @@ internal static class StartPages
 
     private static ListPage Depths(StoredProfile? earlier, string? path)
     {
-        Entry For(Depth depth, string label) => new(label, s => Begin(s, new(s.Desk.Questions, s.Desk.Open, depth, s.Desk.Today()) { Earlier = earlier, Path = path }));
+        Entry For(Depth depth, string label) => new(label, s => Begin(s, new(s.Desk.Questions, s.Desk.Open, depth, s.Desk.Today()) { Profiles = s.Desk.Profiles, Earlier = earlier, Path = path }));
         return new("depth", "How much is asked?", [],
         [
             For(Depth.Quick, "Quick, by observation"),
@@ -129,7 +130,7 @@ internal static class StartPages
 
     /// <summary>What can be done with a saved profile.</summary>
     internal static Page Opened(StoredProfile stored, string path) => new ListPage(ProfileName,
-        $"Profile of {stored.Profile.Person}. {(stored.Profile.Sessions.Length == 1 ? "1 visit" : $"{stored.Profile.Sessions.Length} visits")}, the latest on {stored.Profile.Sessions[^1].Date:yyyy-MM-dd}.", [],
+        $"Profile of {stored.Profile.Person}. {(stored.Profile.Sessions.Length == 1 ? "1 visit" : $"{stored.Profile.Sessions.Length} visits")}, the latest on {IsoDay.Of(stored.Profile.Sessions[^1].Date)}.", [],
     [
         new("New visit for this person", s => s.Push(Stopped(s.Desk, Now(s, stored, path), path, () => Depths(Now(s, stored, path), path)) ?? Depths(Now(s, stored, path), path))),
         new("Result of the latest visit", s => s.Push(ResultPages.Saved(s, Now(s, stored, path).Profile))),
@@ -147,7 +148,7 @@ internal static class StartPages
     /// <summary>A note or a trial without an interview is a visit of its own, with nothing answered.</summary>
     private static void Attend(Shell shell, StoredProfile stored, string path)
     {
-        shell.Visit = new(shell.Desk.Questions, shell.Desk.Open, stored.Profile.Sessions[^1].Depth, shell.Desk.Today()) { Earlier = stored, Path = path };
+        shell.Visit = new(shell.Desk.Questions, shell.Desk.Open, stored.Profile.Sessions[^1].Depth, shell.Desk.Today()) { Profiles = shell.Desk.Profiles, Earlier = stored, Path = path };
         shell.KeepAnswers(shell.Visit);
     }
 }

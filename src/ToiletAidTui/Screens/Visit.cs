@@ -20,6 +20,9 @@ internal sealed class Visit(QuestionSet questions, Func<Depth, Answers, Immutabl
     /// <summary>The interview.</summary>
     internal InterviewEngine Engine { get; } = new(questions, answers => open(depth, answers));
 
+    /// <summary>The user's folder of profiles, which a save makes when it is missing.</summary>
+    internal required ProfileFolder Profiles { get; init; }
+
     /// <summary>How much is asked.</summary>
     internal Depth Depth => depth;
 
@@ -63,7 +66,7 @@ internal sealed class Visit(QuestionSet questions, Func<Depth, Answers, Immutabl
         var session = HasNewAnswers ? Session : Session with { Answers = Answers.None };
         try
         {
-            ProfileFolder.Prepare(Path!);
+            Profiles.Prepare(Path!);
             var saved = new ProfileStore(questions).Add(Path!, Earlier?.Profile.Person ?? Person!, session, Earlier, passphrase);
             if (!saved.TryGet(out var now))
             {

@@ -6,9 +6,14 @@ using ToiletAid.App.Files;
 namespace ToiletAidTui.Settings;
 
 /// <summary>Writes the user's own settings.</summary>
-/// <param name="path">The user's file.</param>
+/// <param name="path">The user's file; empty when the account has no folder for it.</param>
 internal sealed class UserSettings(string path)
 {
+    // The reader goes by names in any letters: the same name in other letters beside it would make the file unreadable.
+    private static readonly JsonNodeOptions AnyLetters = new() { PropertyNameCaseInsensitive = true };
+
+    private static readonly JsonDocumentOptions AsRead = new() { AllowDuplicateProperties = false, CommentHandling = JsonCommentHandling.Skip, AllowTrailingCommas = true };
+
     /// <summary>Sets one; gives why not, one sentence, or null.</summary>
     internal string? Set(string name, string value)
     {
@@ -29,21 +34,15 @@ internal sealed class UserSettings(string path)
 
         try
         {
-            Directory.CreateDirectory(Path.GetDirectoryName(path)!);
-            var root = File.Exists(path) ? JsonNode.Parse(File.ReadAllText(path)) as JsonObject ?? [] : [];
-            var group = root;
-            string[] names = definition.Name.Split(':');
-            foreach (string outer in names[..^1])
+            string text = File.Exists(path) ? File.ReadAllText(path) : "{}";
+            var root = JsonNode.Parse(text, AnyLetters, AsRead) as JsonObject ?? throw new JsonException("settings are an object");
+            if (HasComments(text))
             {
-                if (group[outer] is not JsonObject inner)
-                {
-                    group[outer] = inner = [];
-                }
-
-                group = inner;
+                return $"{path} has comments, which would be lost. Change the setting there.";
             }
 
-            group[names[^1]] = value;
+            Put(root, definition.Name.Split(':'), value);
+            Directory.CreateDirectory(Path.GetDirectoryName(path)!);
             WholeFile.Write(path, Encoding.UTF8.GetBytes(root.ToJsonString(new JsonSerializerOptions { WriteIndented = true }) + "\n"), keepRights: true);
             return null;
         }
@@ -51,9 +50,40 @@ internal sealed class UserSettings(string path)
         {
             return $"{path} could not be written, {ProfileFile.Reason(e)}.";
         }
-        catch (JsonException)
+        catch (Exception e) when (e is JsonException or ArgumentException)
         {
+            // The base library says with the second that a name stands twice in different letters.
             return $"{path} is not a file of settings. Restore it from a copy or delete it.";
         }
+    }
+
+    private static bool HasComments(string text)
+    {
+        var reader = new Utf8JsonReader(Encoding.UTF8.GetBytes(text), new() { CommentHandling = JsonCommentHandling.Allow, AllowTrailingCommas = true });
+        while (reader.Read())
+        {
+            if (reader.TokenType == JsonTokenType.Comment)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private static void Put(JsonObject root, ReadOnlySpan<string> names, string value)
+    {
+        var group = root;
+        foreach (string outer in names[..^1])
+        {
+            if (group[outer] is not JsonObject inner)
+            {
+                group[outer] = inner = new(AnyLetters);
+            }
+
+            group = inner;
+        }
+
+        group[names[^1]] = value;
     }
 }

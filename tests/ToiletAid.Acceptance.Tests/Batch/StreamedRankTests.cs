@@ -93,8 +93,10 @@ public sealed class StreamedRankTests
         Assert.Equal((People.Ndjson, People.Lines[0]), (File.ReadAllText(file), File.ReadAllText(one)));
     }
 
-    [Fact]
-    public void Only_its_owner_may_read_what_was_refused()
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public void Only_its_owner_may_read_what_was_refused(bool wasThere)
     {
         if (OperatingSystem.IsWindows())
         {
@@ -103,7 +105,11 @@ public sealed class StreamedRankTests
         }
 
         using var folder = new TempFolder();
-        string file = folder.File("rejects.ndjson");
+        string file = folder.File("rejects.ndjson", wasThere ? "" : null);
+        if (wasThere)
+        {
+            File.SetUnixFileMode(file, UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.GroupRead | UnixFileMode.OtherRead);
+        }
 
         Cli.Run("{\n", "rank", "-", "--rejects", file);
 

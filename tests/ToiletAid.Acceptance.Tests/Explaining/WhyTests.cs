@@ -43,6 +43,30 @@ public sealed class WhyTests
         Assert.StartsWith("Stop. Nothing is ranked.\n", output, StringComparison.Ordinal);
     }
 
+    /// <summary>A person with a red flag is for a doctor today: that no question is left to ask is not what has to be said.</summary>
+    [Fact]
+    public void A_red_flag_is_said_in_place_of_the_next_question()
+    {
+        string path = DemoPeople.File("w-701-red-flag");
+        var (code, output, error) = Cli.Run("", "next", path);
+
+        Assert.Equal((0, ""), (code, error));
+        Assert.StartsWith("Stop. Nothing is ranked.\n", output, StringComparison.Ordinal);
+        Assert.DoesNotContain("No other question", output, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("next")]
+    [InlineData("why")]
+    public void A_script_finds_the_red_flag_in_the_data(string command)
+    {
+        using var flagged = JsonDocument.Parse(Cli.Run("", command, DemoPeople.File("w-701-red-flag"), "--format", "json").Output);
+        using var other = JsonDocument.Parse(Cli.Run("", command, DemoPeople.File("d-841-forgets-steps"), "--format", "json").Output);
+
+        Assert.NotEmpty(Assert.Single(flagged.RootElement.GetProperty("stop").EnumerateArray()).GetProperty("id").GetString()!);
+        Assert.Equal(0, other.RootElement.GetProperty("stop").GetArrayLength());
+    }
+
     [Fact]
     public void An_aid_that_is_not_there_is_told()
     {

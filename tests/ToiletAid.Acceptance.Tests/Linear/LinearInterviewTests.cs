@@ -69,6 +69,24 @@ public sealed class LinearInterviewTests
         }
     }
 
+    /// <summary>How an answer was obtained sets its uncertainty, and help says to type it after any answer.</summary>
+    [Fact]
+    public void How_a_range_was_obtained_is_kept_for_the_joints()
+    {
+        var questions = BuiltIn.Questions();
+        var engine = new App.Sessions.InterviewEngine(questions, a => a["joints"] is null ? [questions["joints"]] : []);
+
+        var reply = engine.Submit("40 reported");
+        Assert.EndsWith(", reported.", reply.Text, StringComparison.Ordinal);
+        Assert.Equal(Core.Person.HowObtained.Reported, engine.AnswersSoFar["joints"]!.How);
+        while (engine.Current is not null)
+        {
+            engine.Unknown();
+        }
+
+        Assert.Equal(Core.Person.HowObtained.Reported, engine.Answers["joints"]!.How);
+    }
+
     [Fact]
     public void Nonsense_is_never_taken_and_never_throws()
     {

@@ -49,6 +49,29 @@ public sealed class SettingsTests : IDisposable
         Assert.Equal("The setting mode takes linear or full-screen.", new UserSettings(path).Set("mode", "plain"));
     }
 
+    /// <summary>Names of settings are read in any letters, so a second one in other letters would make the file unreadable.</summary>
+    [Fact]
+    public void A_setting_that_stands_there_in_other_letters_is_changed_and_not_added()
+    {
+        string path = _folder.File("user.json", """{"Mode":"linear","KEYS":{"Help":"F4"}}""");
+        Assert.Null(new UserSettings(path).Set("mode", "full-screen"));
+        Assert.Null(new UserSettings(path).Set("keys:help", "F5"));
+        var settings = new SettingsReader(_ => null, string.Empty, path).Read(new Dictionary<string, string>(), out string? fault);
+        Assert.Null(fault);
+        Assert.Equal(("full-screen", "F5"), (settings![SettingList.Mode], settings["keys:help"]));
+    }
+
+    [Theory]
+    [InlineData("[1]", "is not a file of settings.")]
+    [InlineData("""{"mode":"linear","mode":"linear"}""", "is not a file of settings.")]
+    [InlineData("{\"mode\":\"linear\" // for the reader\n}", "has comments, which would be lost.")]
+    public void A_file_that_would_lose_something_is_left_as_it_is(string text, string wanted)
+    {
+        string path = _folder.File("user.json", text);
+        Assert.Contains(wanted, new UserSettings(path).Set("contrast", "high"), StringComparison.Ordinal);
+        Assert.Equal(text, File.ReadAllText(path));
+    }
+
     [Fact]
     public void The_command_shows_every_setting_as_text_and_as_data()
     {

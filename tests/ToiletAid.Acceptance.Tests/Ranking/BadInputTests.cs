@@ -19,6 +19,7 @@ public sealed class BadInputTests
         { Answers("\"grasp\":{\"value\":\"none\",\"how\":\"guessed\"}"), "sessions[0].answers.grasp.how: ", "use observed, reported, measured" },
         { Answers("\"grasp\":{\"value\":\"none\"}"), "sessions[0].answers.grasp: ", "how is missing, add observed, reported or measured" },
         { Answers("\"grasp\":\"none\""), "sessions[0].answers.grasp: ", "should be an object with value and how" },
+        { Answers("\"grasp\":{\"value\":\"none\",\"unit\":\"kg\",\"how\":\"observed\"}"), "sessions[0].answers.grasp.unit: ", "unit is not known here" },
         { Answers("\"joints\":{\"value\":{\"knee\":20},\"unit\":\"deg\",\"how\":\"measured\"}"), "sessions[0].answers.joints.value.knee: ", "knee is not part of joints" },
         { Answers("\"priorities\":{\"value\":[\"skin\",[\"skin\"]],\"how\":\"reported\"}"), "sessions[0].answers.priorities.value: ", "stands twice" },
         { Good[..^20], "", "it ends before it should, so a part is missing" },
@@ -89,6 +90,21 @@ public sealed class BadInputTests
 
         Assert.Contains("the folder has no profiles", Cli.Run("", "rank", folder.Path).Error, StringComparison.Ordinal);
         Assert.Contains("there is no such file", Cli.Run("", "rank", folder.File("none.json")).Error, StringComparison.Ordinal);
+    }
+
+    /// <summary>As from a script whose variable is not set.</summary>
+    [Theory]
+    [InlineData(3, "rank", "")]
+    [InlineData(3, "why", "")]
+    [InlineData(3, "erase", "", "--yes")]
+    [InlineData(3, "rank", "x.json", "--rejects", "")]
+    [InlineData(2, "assess", "--linear", "--save", "")]
+    public void An_empty_name_is_told_as_such(int expected, params string[] args)
+    {
+        var (code, output, error) = Cli.Run("", args);
+
+        Assert.Equal((expected, ""), (code, output));
+        Assert.Contains(expected == 2 ? "is empty" : "that is not a file name", Assert.Single(error.TrimEnd('\n').Split('\n')), StringComparison.Ordinal);
     }
 
     [Fact]

@@ -35,6 +35,7 @@ internal sealed class Model
             Questions = knowledge.Questions,
             Open = open,
             Files = files,
+            Profiles = new(_ => null),
             Passphrase = () => passphrase,
             Keys = KeyMap.Make(new Dictionary<string, string>(), out _),
             Today = () => new DateOnly(2026, 3, 9),
@@ -50,7 +51,7 @@ internal sealed class Model
         });
         if (depth is { } asked)
         {
-            StartPages.Begin(Shell, new Visit(knowledge.Questions, open, asked, new DateOnly(2026, 3, 9)));
+            StartPages.Begin(Shell, new Visit(knowledge.Questions, open, asked, new DateOnly(2026, 3, 9)) { Profiles = Shell.Desk.Profiles });
         }
         else
         {

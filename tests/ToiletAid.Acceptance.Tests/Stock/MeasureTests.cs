@@ -53,6 +53,21 @@ public sealed class MeasureTests
         Assert.Equal([("ward-clamp", 44.0), ("other", 41.0)], Aids(file).Select(a => (a.GetProperty("id").GetString()!, a.GetProperty("length").GetProperty("value").GetDouble())));
     }
 
+    /// <summary>Editors of Windows begin a file with a byte order mark, which aids check takes.</summary>
+    [Fact]
+    public void A_file_with_a_byte_order_mark_takes_one_more_aid()
+    {
+        using var folder = new TempFolder();
+        string file = folder.File("stock.json");
+        Cli.Run(LongClamp, "aids", "measure", "--save", file);
+        File.WriteAllText(file, "\uFEFF" + File.ReadAllText(file));
+
+        var (code, _, error) = Cli.Run(LongClamp.Replace("ward-clamp", "other", StringComparison.Ordinal), "aids", "measure", "--save", file);
+
+        Assert.Equal((0, ""), (code, error));
+        Assert.Equal(2, Aids(file).Count);
+    }
+
     [Theory]
     [InlineData(1)]
     [InlineData(2)]

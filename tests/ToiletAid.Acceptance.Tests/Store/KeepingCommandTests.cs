@@ -143,6 +143,34 @@ public sealed class KeepingCommandTests : IDisposable
         Assert.Equal(3, Cli.Run("", "erase", _path, "--yes").Code);
     }
 
+    /// <summary>A command line of Windows hands the asterisk on as it stands.</summary>
+    [Theory]
+    [InlineData("*.json")]
+    [InlineData("K-01?.json")]
+    public void An_asterisk_stands_for_no_other_profiles_draft(string pattern)
+    {
+        using (var journal = AnswerJournal.Start(_path, BuiltIn.Questions(), passphrase: null))
+        {
+            journal.Save(Saver.Session(5));
+        }
+
+        var (code, _, error) = Cli.Run("", "erase", _folder.File(pattern), "--yes");
+
+        Assert.Equal(3, code);
+        Assert.Contains("there is no such file", error, StringComparison.Ordinal);
+        Assert.Single(AnswerJournal.Left(_path));
+    }
+
+    /// <summary>A program that dies before the first answer is written leaves a draft with nothing in it, which nobody is offered.</summary>
+    [Fact]
+    public void An_empty_draft_keeps_nobody_from_protecting_the_profile()
+    {
+        AnswerJournal.Start(_path, BuiltIn.Questions(), passphrase: null).Dispose();
+
+        Assert.Equal((0, ""), Cli.Run("", "protect", _path, "--passphrase-file", _right) is var (code, _, error) ? (code, error) : default);
+        Assert.True(ProfileFile.IsProtected(_path));
+    }
+
     [Fact]
     public void Another_file_named_by_mistake_is_not_erased()
     {

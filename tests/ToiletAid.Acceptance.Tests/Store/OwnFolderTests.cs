@@ -39,5 +39,20 @@ public sealed class OwnFolderTests
 
     [Fact]
     public void Profiles_lie_in_the_folder_for_data() =>
-        Assert.Equal(Path.Combine(OwnFolder.Data(Environment.GetEnvironmentVariable), "profiles"), ProfileFolder.Default);
+        Assert.Equal(Path.Combine(OwnFolder.Data(Environment.GetEnvironmentVariable), "profiles"), new ProfileFolder(Environment.GetEnvironmentVariable).Path);
+
+    /// <summary>The environment that is passed in counts, and not the one of the process.</summary>
+    [Fact]
+    public void A_code_stands_for_a_file_in_the_folder_that_the_environment_names()
+    {
+        Assert.SkipWhen(OperatingSystem.IsWindows(), "the system has folders of its own");
+        using var folder = new TempFolder();
+        using var input = new MemoryStream("none\nfinish\n"u8.ToArray());
+        using var output = new StringWriter();
+
+        int code = ToiletAidTui.Commands.CliHost.Run(["assess", "--linear", "--save", "K-014"], new() { Input = input, Output = output, Error = output, Variable = name => name == "XDG_DATA_HOME" ? folder.Path : null });
+
+        Assert.Equal(0, code);
+        Assert.True(File.Exists(Path.Combine(folder.Path, "toiletaid", "profiles", "K-014.json")));
+    }
 }

@@ -120,14 +120,13 @@ public sealed partial class ProfileFuzzTests(ITestOutputHelper output)
     public void A_line_of_a_gigabyte_on_standard_input_is_refused_in_bounded_memory()
     {
         using var endless = new LongLine(1L << 30);
-        var reader = new ToiletAidTui.Host.LineReader(endless, longest: ProfileReader.MostBytes + 1);
+        var splitter = new ToiletAidTui.Batch.LineSplitter(endless, ProfileReader.MostBytes);
         long before = GC.GetAllocatedBytesForCurrentThread();
 
-        byte[] line = reader.ReadBytes()!;
-
-        Assert.Equal("too-large", Assert.Single(new ProfileReader(BuiltIn.Questions()).Read(line).Issues).Code);
+        Assert.True(splitter.Read(out byte[]? line));
+        Assert.Null(line);
         Assert.InRange(GC.GetAllocatedBytesForCurrentThread() - before, 0, MostBytesOfMemory);
-        Assert.Null(reader.ReadBytes());
+        Assert.False(splitter.Read(out _));
     }
 
     private static Checked<StoredProfile> Read(byte[] bytes, string what)
@@ -159,9 +158,9 @@ public sealed partial class ProfileFuzzTests(ITestOutputHelper output)
     private static IEnumerable<byte[]> ProtectedSeeds()
     {
         byte[] plain = Writer.Sealed(new("K-014", [Saver.Session(1)]), 1);
-        yield return new Protector("wrong but long enough", rounds: 1000).File(plain);
-        yield return Text(new Protector("wrong but long enough", rounds: 1000).Compact(plain));
-        yield return new Protector("another passphrase", rounds: 1000).File(plain);
+        yield return new Protector("wrong but long enough", iterations: 1000).File(plain);
+        yield return Text(new Protector("wrong but long enough", iterations: 1000).Compact(plain));
+        yield return new Protector("another passphrase", iterations: 1000).File(plain);
     }
 
     private static byte[] Text(string text) => Encoding.UTF8.GetBytes(text);

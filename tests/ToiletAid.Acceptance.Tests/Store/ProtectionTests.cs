@@ -46,6 +46,45 @@ public sealed class ProtectionTests
         Assert.All((string[])["protected", "encrypted_key", "iv", "ciphertext", "tag"], part => Assert.NotEqual((string?)a[part], (string?)b[part]));
     }
 
+    /// <summary>A header is an object; anything else in its place is damage and no fault of the program.</summary>
+    [Theory]
+    [InlineData("protected", "\"bnVsbA\"")] // null
+    [InlineData("protected", "\"W10\"")] // []
+    [InlineData("header", "null")]
+    [InlineData("unprotected", "null")]
+    [InlineData("unprotected", "7")]
+    [InlineData("recipients", "null")]
+    [InlineData("recipients", "[null]")]
+    [InlineData("aad", "null")]
+    public void A_header_that_is_no_object_is_told_as_damage(string member, string value)
+    {
+        var file = JsonNode.Parse(new Protector(Right, Few).File(Plain))!.AsObject();
+        file.Remove("sha256");
+        file[member] = JsonNode.Parse(value);
+
+        Assert.Equal("damaged", Code(Encoding.UTF8.GetBytes(file.ToJsonString()), Right));
+    }
+
+    [Theory]
+    [InlineData("null")]
+    [InlineData("7")]
+    [InlineData("[]")]
+    [InlineData("{}")]
+    [InlineData("\"\"")]
+    [InlineData("[{}]")]
+    public void Nothing_that_can_stand_in_a_member_stops_the_program(string value)
+    {
+        foreach (string member in (string[])["protected", "unprotected", "header", "recipients", "encrypted_key", "iv", "ciphertext", "tag", "aad", "sha256"])
+        {
+            var file = JsonNode.Parse(new Protector(Right, Few).File(Plain))!.AsObject();
+            file.Remove("sha256");
+            file[member] = JsonNode.Parse(value);
+
+            var opened = ProtectedFile.Open(Encoding.UTF8.GetBytes(file.ToJsonString()), Right);
+            Assert.True(opened.Value is not null || opened.Issues.Length == 1, member);
+        }
+    }
+
     [Fact]
     public void A_wrong_passphrase_is_told() => Assert.Equal("wrong-passphrase", Code(new Protector(Right, Few).File(Plain), "four Quiet otters uber"));
 
@@ -124,7 +163,7 @@ public sealed class ProtectionTests
         OutsideTool.Needs(OutsideTool.Exists("jose"), "jose (Debian jose)");
         using var folder = new TempFolder();
 
-        var (code, output, error) = OutsideTool.Run("jose", Encoding.UTF8.GetString(new Protector(Right, rounds: 32_768).File(Plain)), "jwe", "dec", "-i", "-", "-k", KeyFile(folder));
+        var (code, output, error) = OutsideTool.Run("jose", Encoding.UTF8.GetString(new Protector(Right, iterations: 32_768).File(Plain)), "jwe", "dec", "-i", "-", "-k", KeyFile(folder));
 
         Assert.Equal((0, string.Empty), (code, error));
         Assert.Equal(Encoding.UTF8.GetString(Plain), output);

@@ -88,6 +88,8 @@ public sealed class TrialTests
     [InlineData("--before", "7b", "The value of --before is not taken.")]
     [InlineData("--dry-level", "11", "The value of --dry-level is not taken.")]
     [InlineData("--dry-minutes", "-3", "The value of --dry-minutes is not taken.")]
+    [InlineData("--dry-minutes", "NaN", "The value of --dry-minutes is not taken.")]
+    [InlineData("--dry-minutes", "-Infinity", "The value of --dry-minutes is not taken.")]
     [InlineData("--dry-effort", "11", "The value of --dry-effort is not taken.")]
     [InlineData("--real-cleanliness", "spotless", "The value of --real-cleanliness is not taken.")]
     [InlineData("--real-problems", "14", "The value of --real-problems is not taken.")]

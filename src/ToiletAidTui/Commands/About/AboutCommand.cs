@@ -27,7 +27,7 @@ internal static class AboutCommand
                 return ExitCode.Good;
             }
 
-            new SpeechLines(terminal.Output, terminal.OutputIsTerminal ? terminal.Width : 0).Lines(AboutText.Lines(AboutFacts.Of(), parsed.GetValue(sources)));
+            terminal.Results.Lines(AboutText.Lines(AboutFacts.Of(), parsed.GetValue(sources)));
             return ExitCode.Good;
         });
         return command;

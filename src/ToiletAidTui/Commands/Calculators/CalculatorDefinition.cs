@@ -68,7 +68,7 @@ internal static class CalculatorDefinition
     {
         if (format == Formats.Text)
         {
-            new SpeechLines(terminal.Output, terminal.OutputIsTerminal ? terminal.Width : 0).Lines(calculation.Lines());
+            terminal.Results.Lines(calculation.Lines());
             return;
         }
 

@@ -11,7 +11,7 @@ internal sealed class HelpPageAction(Terminal terminal) : SynchronousCommandLine
 
     public override int Invoke(ParseResult parseResult)
     {
-        new SpeechLines(terminal.Output, terminal.OutputIsTerminal ? terminal.Width : 0).Lines(HelpText.Lines(HelpPage.Of(parseResult.CommandResult.Command)));
+        terminal.Results.Lines(HelpText.Lines(HelpPage.Of(parseResult.CommandResult.Command)));
         return ExitCode.Good;
     }
 }

@@ -21,7 +21,7 @@ internal static class ManualCommand
                 return ExitCode.Good;
             }
 
-            new SpeechLines(terminal.Output, terminal.OutputIsTerminal ? terminal.Width : 0).Lines([.. HelpPage.All(root).SelectMany(HelpText.Lines), .. EnvironmentVariables.All.Select(v => $"{v.Name}: {v.Meaning}")]);
+            terminal.Results.Lines([.. HelpPage.All(root).SelectMany(HelpText.Lines), .. EnvironmentVariables.All.Select(v => $"{v.Name}: {v.Meaning}")]);
             return ExitCode.Good;
         });
         return command;
