@@ -71,8 +71,9 @@ public sealed class QuestionDataTests
     {
         var able = Answers.None.With("reach-behind", new(new AnswerValue.Choice("waist-or-above"), HowObtained.Observed));
 
-        Assert.InRange(OpenQuestions.Relevant(Questions, Depth.Quick, Answers.None).Length, 8, 12);
-        Assert.InRange(OpenQuestions.Relevant(Questions, Depth.Quick, able).Length, 8, 10);
+        // What can be asked. What is asked is less: PlannerTests.The_quick_depth_asks_at_most_ten_questions_on_median.
+        Assert.InRange(OpenQuestions.Relevant(Questions, Depth.Quick, Answers.None).Length, 8, 13);
+        Assert.InRange(OpenQuestions.Relevant(Questions, Depth.Quick, able).Length, 8, 11);
     }
 
     [Fact]
