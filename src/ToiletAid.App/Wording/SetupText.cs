@@ -107,7 +107,7 @@ public sealed class SetupText(RankedPlan ranked, Answers known, Knowledge knowle
 
     private IEnumerable<string> ForWater()
     {
-        if (_plan.Aid.Water is not { } water || ranked.Setup.Spray is not { } spray)
+        if (_plan.Washing?.Water is not { } water || ranked.Setup.Spray is not { } spray)
         {
             yield break;
         }
@@ -184,7 +184,7 @@ public sealed class SetupText(RankedPlan ranked, Answers known, Knowledge knowle
             yield break;
         }
 
-        if (ranked.Setup.Spray is { } spray)
+        if (_plan.Aid.Water is not null && ranked.Setup.Spray is { } spray)
         {
             string seconds = TimeSpan.FromSeconds(Math.Round(spray.GentleSecondsPerClean)).Humanize(culture: CultureInfo.InvariantCulture);
             yield return _plan.Aid.Reach == ReachKind.None

@@ -56,7 +56,7 @@ internal static class AnswerChanges
         }
     }
 
-    /// <summary>A measured number moved by as much as measuring it twice may move it.</summary>
+    /// <summary>A measured number moved by as much as measuring it twice may move it, down and up, no further than the question takes.</summary>
     private static IEnumerable<AnswerChange> Numbers(Knowledge knowledge, Question q, AnswerValue.Number n)
     {
         if (!knowledge.Evidence.Ids.Contains("error." + q.Id))
@@ -68,16 +68,35 @@ internal static class AnswerChanges
         double error = unit.FromSi(knowledge.Evidence.Value("error." + q.Id)) - unit.FromSi(0);
         foreach (int sign in (int[])[-1, 1])
         {
-            double moved = Math.Round(Math.Max(n.Amount + (sign * error), 0), 1);
-            yield return new(q, n, n with { Amount = moved }, 1);
+            double moved = Within(q.Number!, n.Unit, Math.Round(n.Amount + (sign * error), 1));
+            if (moved != n.Amount)
+            {
+                yield return new(q, n, n with { Amount = moved }, 1);
+            }
         }
     }
 
     private static IEnumerable<AnswerChange> Joints(Knowledge knowledge, Question q, AnswerValue.Parts p)
     {
-        double error = Math.Round(Units.Find(p.Unit)!.FromSi(knowledge.Evidence.Value("error.joints")), 1);
+        // Rounded so far that whole degrees stay whole, and no further, because the unit may be radians.
+        double error = Math.Round(Units.Find(p.Unit)!.FromSi(knowledge.Evidence.Value("error.joints")), 6);
         return from part in p.Amounts
                from sign in (int[])[-1, 1]
-               select new AnswerChange(q, p, p with { Amounts = p.Amounts.SetItem(part.Key, Math.Max(0, part.Value + (sign * error))) }, 1);
+               let moved = Within(q.Parts.First(x => x.Id == part.Key).Number, p.Unit, part.Value + (sign * error))
+               where moved != part.Value
+               select new AnswerChange(q, p, p with { Amounts = p.Amounts.SetItem(part.Key, moved) }, 1);
+    }
+
+    /// <summary>What the question takes of an amount: nobody is told of an answer that could not be given.</summary>
+    private static double Within(NumberSpec spec, string unit, double amount)
+    {
+        double low = spec.Low, high = spec.High;
+        if (unit != spec.Units[0])
+        {
+            Unit first = Units.Find(spec.Units[0])!, used = Units.Find(unit)!;
+            (low, high) = (used.FromSi(first.ToSi(low)), used.FromSi(first.ToSi(high)));
+        }
+
+        return Math.Clamp(amount, low, high);
     }
 }

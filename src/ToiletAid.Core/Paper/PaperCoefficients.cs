@@ -24,6 +24,7 @@ public sealed class PaperCoefficients
         TuckMetres = table.Value("paper.tuck");
         PadMetres = table.Value("paper.pad-length");
         MostFolds = (int)table.Value("paper.most-folds");
+        MostSheets = (int)table.Value("paper.most-sheets");
     }
 
     /// <summary>The usual sheet.</summary>
@@ -41,7 +42,11 @@ public sealed class PaperCoefficients
     /// <summary>Least length of a pad, m.</summary>
     public double PadMetres { get; }
 
+    /// <summary>Most times that a strip is folded in half to make it thicker.</summary>
     internal int MostFolds { get; }
+
+    /// <summary>Most sheets in a strip that is folded by hand.</summary>
+    internal int MostSheets { get; }
 
     /// <summary>The paper for a Bristol stool type.</summary>
     /// <param name="type">1 to 7.</param>

@@ -6,9 +6,6 @@ namespace ToiletAid.Core.Paper;
 /// <summary>The paper that one person needs with one aid.</summary>
 public sealed record PaperNeed
 {
-    // Beyond this no strip is folded by hand.
-    private const int MostSheets = 60;
-
     /// <summary>Sheets in one load and how they are folded.</summary>
     public required FoldedStrip Strip { get; init; }
 
@@ -65,7 +62,7 @@ public sealed record PaperNeed
 
         var strip = FoldedStrip.Of(sheets, folds, coefficients.Sheet);
         var cover = PaperCover.Of(strip, use, coefficients);
-        while (!IsEnoughFor(cover, stool) && strip.Sheets < MostSheets)
+        while (!IsEnoughFor(cover, stool) && strip.Sheets < coefficients.MostSheets)
         {
             strip = FoldedStrip.Of(strip.Sheets + 1, folds, coefficients.Sheet);
             cover = PaperCover.Of(strip, use, coefficients);

@@ -1,4 +1,5 @@
 using ToiletAid.Core.Catalogue;
+using ToiletAid.Core.Quantities;
 
 namespace ToiletAid.Core.Plans;
 
@@ -46,7 +47,8 @@ internal sealed class CriterionFunctions(Knowledge knowledge)
         {
             value = 1 - ((1 - value) * (1 - (_companionShare * Alone(companion, person))));
         }
-        else if (plan.Aid.Method == MethodKind.Wash)
+
+        if (plan.Last.Method == MethodKind.Wash)
         {
             value *= _wetLeft;
         }
@@ -72,12 +74,12 @@ internal sealed class CriterionFunctions(Knowledge knowledge)
             risk += (_hardTip * person.LackOfWarning) + (person.MarkedTremor ? _tremor : 0);
         }
 
-        if (plan.Aid.Water is { CanBeWarm: true, LimitsTemperature: false })
+        if (plan.Methods.Any(m => m.Water is { CanBeWarm: true, LimitsTemperature: false }))
         {
             risk += _scald * person.LackOfWarning;
         }
 
-        if (plan.Aid.Method == MethodKind.Wash && plan.Companion is null)
+        if (plan.Last.Method == MethodKind.Wash)
         {
             risk += _wetSkin * person.Fragility;
         }
@@ -122,7 +124,7 @@ internal sealed class CriterionFunctions(Knowledge knowledge)
         double addOnsMonthly = 0, addOns = 0;
         foreach (var addOn in plan.AddOns)
         {
-            addOnsMonthly += addOn.Upkeep.Price.Value / (addOn.Upkeep.LifeYears.Value * 12);
+            addOnsMonthly += (addOn.Upkeep.Price.Value / (addOn.Upkeep.LifeYears.Value * Calendar.MonthsInYear)) + addOn.Upkeep.MonthlyConsumables.Value;
             addOns += addOn.Upkeep.Price.Value;
         }
 
@@ -130,8 +132,8 @@ internal sealed class CriterionFunctions(Knowledge knowledge)
         double price = plan.Methods.Sum(m => m.Upkeep.Price.Value) + addOns;
         double value = 1 / (1 + (monthly / _half));
         value -= Safety.RulesOut.ChangesFixtures(plan) ? _fixtures : 0;
-        value -= plan.Aid.Water is { NeedsSocket: true } ? _socket : 0;
-        value -= plan.Aid.Water is { Plumbed: false } && !person.WaterInReach ? _waterFar : 0;
+        value -= plan.Methods.Any(m => m.Water is { NeedsSocket: true }) ? _socket : 0;
+        value -= !person.WaterInReach && plan.Methods.Any(m => m.Water is { Plumbed: false }) ? _waterFar : 0;
         value -= person.SensitiveDrain && plan.Methods.Any(m => m.NeedsBin && m.Method == MethodKind.Wipe) ? _drain : 0;
         return Math.Clamp(value, 0, 1) * (person.Budget < price ? _overBudget : 1);
     }

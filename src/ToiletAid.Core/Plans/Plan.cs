@@ -25,10 +25,18 @@ public sealed record Plan
     /// <summary>Both methods of the plan, or the one.</summary>
     public PlanMethods Methods => new(Aid, Companion);
 
+    /// <summary>The method that uses water, the cleaning method before the companion; null when none does.</summary>
+    public Aid? Washing => Aid.Water is not null ? Aid : Companion?.Water is not null ? Companion : null;
+
+    /// <summary>The method that touches the skin last.</summary>
+    internal Aid Last => Companion ?? Aid;
+
     /// <summary>True when the plan has the add-on.</summary>
+    /// <param name="addOn">Id of the add-on.</param>
     public bool Has(string addOn) => AddOns.Any(a => a.Id == addOn);
 
     /// <summary>True when a method or an add-on touches the skin with the material.</summary>
+    /// <param name="material">A material as the catalogue names it, such as latex.</param>
     public bool Touches(string material) => Methods.Any(m => m.Materials.Contains(material)) || AddOns.Any(a => a.Materials.Contains(material));
 
     /// <summary>Steps that must be remembered.</summary>

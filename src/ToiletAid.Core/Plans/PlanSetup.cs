@@ -9,7 +9,7 @@ namespace ToiletAid.Core.Plans;
 /// <summary>What has to be got ready for a plan, in numbers.</summary>
 /// <param name="Paper">Paper of the first method; null when it takes none.</param>
 /// <param name="CompanionPaper">Paper of the companion; null when there is none.</param>
-/// <param name="Spray">Water of the first method; null when it uses none.</param>
+/// <param name="Spray">Water of the method that washes; null when none does.</param>
 /// <param name="Mix">How to mix warm water; null when the user does not choose how warm it is.</param>
 /// <param name="MonthlyCost">Cost a month of everything.</param>
 public sealed record PlanSetup(PaperNeed? Paper, PaperNeed? CompanionPaper, SprayTime? Spray, WaterMix? Mix, MonthlyCost MonthlyCost)
@@ -20,6 +20,7 @@ public sealed record PlanSetup(PaperNeed? Paper, PaperNeed? CompanionPaper, Spra
     /// <param name="stoolType">Usual Bristol stool type, 1 to 7.</param>
     /// <param name="cleansPerDay">Cleans a day; 0 or more.</param>
     /// <param name="feelsHeatPoorly">True when the skin that is washed is felt poorly, or it is not known to be felt.</param>
+    /// <exception cref="ArgumentOutOfRangeException">Stool type or cleans are out of range.</exception>
     public static PlanSetup Of(Knowledge knowledge, Plan plan, int stoolType, double cleansPerDay, bool feelsHeatPoorly)
     {
         var cost = Cost(knowledge, plan.Aid, plan.AddOns, stoolType, cleansPerDay);
@@ -31,8 +32,8 @@ public sealed record PlanSetup(PaperNeed? Paper, PaperNeed? CompanionPaper, Spra
         return new(
             Need(knowledge, plan.Aid, stoolType, cleansPerDay),
             plan.Companion is { } c ? Need(knowledge, c, stoolType, cleansPerDay) : null,
-            SprayTime.Of(plan.Aid),
-            Warm(knowledge, plan.Aid, feelsHeatPoorly),
+            plan.Washing is { } washing ? SprayTime.Of(washing) : null,
+            Warm(knowledge, plan.Washing, feelsHeatPoorly),
             cost);
     }
 
@@ -42,9 +43,9 @@ public sealed record PlanSetup(PaperNeed? Paper, PaperNeed? CompanionPaper, Spra
     private static PaperNeed? Need(Knowledge knowledge, Aid aid, int stoolType, double cleansPerDay) =>
         aid.Paper is { } use ? PaperNeed.Of(use, stoolType, cleansPerDay, knowledge.Paper) : null;
 
-    private static WaterMix? Warm(Knowledge knowledge, Aid aid, bool feelsHeatPoorly)
+    private static WaterMix? Warm(Knowledge knowledge, Aid? aid, bool feelsHeatPoorly)
     {
-        if (aid.Water is not { CanBeWarm: true, LimitsTemperature: false } water)
+        if (aid?.Water is not { CanBeWarm: true, LimitsTemperature: false } water)
         {
             return null;
         }

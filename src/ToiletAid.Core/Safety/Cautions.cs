@@ -19,20 +19,20 @@ internal static class Cautions
         new("scald", Scald),
         new("wound-advice", c => c.Is("skin", "sore-or-broken", "pressure-injury", "surgical-wound")),
         new("infection", c => c.Is("infection", "yes")),
-        new("electric-installer", c => RuleOutcome.If(c.Plan.Aid.Water is { NeedsSocket: true })),
+        new("electric-installer", c => RuleOutcome.If(c.Plan.Methods.Any(m => m.Water is { NeedsSocket: true }))),
         new("lean-and-fall", c => RuleOutcome.If(RulesOut.Leans(c.Plan) || PoseLeans(c))),
         new("surgical-precaution", SurgicalPrecaution),
         new("skin-cannot-be-felt", PoorFeeling),
         new("warm-water", WarmWater),
         new("fragile-skin", c => c.Plan.Methods.Any(m => m.Method == MethodKind.Wipe) ? c.Is("skin", "fragile") : RuleOutcome.No),
-        new("wet-skin", c => RuleOutcome.If(c.Plan.Aid.Method == MethodKind.Wash && c.Plan.Companion is null)),
+        new("wet-skin", c => RuleOutcome.If(c.Plan.Last.Method == MethodKind.Wash)),
         new("bleeds-easily", c => c.Plan.Methods.Any(m => m.Method == MethodKind.Wipe || m.Tip == Tip.Hard) ? c.Is("bleeding", "yes") : RuleOutcome.No),
         new("tremor-and-hard-tip", c => c.Plan.Methods.Any(m => m.Tip == Tip.Hard) ? c.Is("tremor", "marked") : RuleOutcome.No),
         new("front-to-back", c => c.Plan.Methods.Any(m => m.Method is MethodKind.Wipe or MethodKind.Helper) ? c.Is("sex", "female") : RuleOutcome.No),
         new("bin-not-flush", c => RuleOutcome.If(c.Plan.Methods.Any(m => m.NeedsBin))),
         new("raised-seat-stability", c => RuleOutcome.If(c.Plan.AddOns.Any(a => a.RoomGained is not null))),
         new("licensed-installer", c => RuleOutcome.If(RulesOut.ChangesFixtures(c.Plan))),
-        new("backflow", c => RuleOutcome.If(c.Plan.Aid.Water is { Plumbed: true } && c.Plan.Aid.Reach == ReachKind.Jet)),
+        new("backflow", c => RuleOutcome.If(c.Plan.Methods.Any(m => m is { Water.Plumbed: true, Reach: ReachKind.Jet }))),
         new("needs-prompting", NeedsPrompting),
         new("helper-prepares-paper", HelperPreparesPaper),
         new("wide-head-deep-soil", WideHead),
@@ -66,9 +66,14 @@ internal static class Cautions
             new Slot("burn", c.Knowledge.Water.Burns.At(c.Value("scald.example")).Seconds, Dimension.Time))
         : RuleOutcome.No;
 
-    private static RuleOutcome WarmWater(RuleContext c) => WarmByChoice(c.Plan)
-        ? (!c.Is("feeling", "reduced", "none")).With(new Slot("limit", c.Knowledge.Water.LimitCelsius(feelsHeatPoorly: false), Dimension.Temperature))
-        : RuleOutcome.No;
+    /// <summary>It stands as well where nobody knows whether heat is felt, and then with the limit of skin that does not feel it: what may scald is never left without a warning.</summary>
+    private static RuleOutcome WarmWater(RuleContext c)
+    {
+        bool? poor = PoorFeeling(c).Applies;
+        return WarmByChoice(c.Plan) && poor != true
+            ? RuleOutcome.Yes.With(new Slot("limit", c.Knowledge.Water.LimitCelsius(feelsHeatPoorly: poor is null), Dimension.Temperature))
+            : RuleOutcome.No;
+    }
 
     private static RuleOutcome SurgicalPrecaution(RuleContext c) =>
         c.Has("precautions", "hip-flexion-limit") | c.Has("precautions", "no-twisting-or-bending")
@@ -119,7 +124,7 @@ internal static class Cautions
             || Math.Abs(pose.Twist) >= c.Value("balance.twist-caution"));
 
     private static RuleOutcome SecondWayAway(RuleContext c) =>
-        c.Plan.Aid is { Reach: ReachKind.None, Method: not MethodKind.Helper } or { ChangesFixtures: true }
+        c.Plan.Methods.Any(m => m is { Reach: ReachKind.None, Method: not MethodKind.Helper } or { ChangesFixtures: true })
             ? c.Is("carry", "sometimes", "daily")
             : RuleOutcome.No;
 }

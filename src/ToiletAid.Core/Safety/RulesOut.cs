@@ -24,11 +24,11 @@ internal static class RulesOut
 
     internal static readonly ImmutableArray<RuleCheck> All =
     [
-        new("no-helper", c => c.Plan.Aid.Method == MethodKind.Helper ? c.Is("helper", "never") : RuleOutcome.No),
+        new("no-helper", c => c.Plan.Methods.Any(m => m.Method == MethodKind.Helper) ? c.Is("helper", "never") : RuleOutcome.No),
         new("posture-not-in-this-place", PostureNotInThisPlace),
         new("allergy", Allergy),
-        new("no-water", c => c.Plan.Aid.Water is { Plumbed: false } ? c.Is("water", "none") : RuleOutcome.No),
-        new("no-socket", c => c.Plan.Aid.Water is { NeedsSocket: true } ? c.Is("socket", "no") | NotOwnToilet(c) : RuleOutcome.No),
+        new("no-water", c => c.Plan.Methods.Any(m => m.Water is { Plumbed: false }) ? c.Is("water", "none") : RuleOutcome.No),
+        new("no-socket", c => c.Plan.Methods.Any(m => m.Water is { NeedsSocket: true }) ? c.Is("socket", "no") | NotOwnToilet(c) : RuleOutcome.No),
         new("no-fixture-change", c => ChangesFixtures(c.Plan) ? c.Is("fixtures", "no") | NotOwnToilet(c) : RuleOutcome.No),
         new("broken-skin-rubbing", BrokenSkinRubbing),
         .. Precautions.Select(p => new RuleCheck(p.Rule, c => Forbidden(c, p.Reason))),
@@ -65,7 +65,7 @@ internal static class RulesOut
         }
 
         // A seat that washes stays on one toilet; a commode or a bed has none.
-        return c.Plan.Aid is { Reach: ReachKind.None, Method: not MethodKind.Helper } && c.Known.Choice("place") is not null
+        return c.Plan.Methods.Any(m => m is { Reach: ReachKind.None, Method: not MethodKind.Helper }) && c.Known.Choice("place") is not null
             ? c.Is("place", "commode", "bed", "shared-or-public-toilet")
             : RuleOutcome.No;
     }

@@ -1,5 +1,8 @@
 using System.Collections.Immutable;
 using ToiletAid.Core.Person;
+using ToiletAid.Core.Plans;
+using ToiletAid.Core.Safety;
+using ToiletAid.Core.Tests.Trials;
 
 namespace ToiletAid.Core.Tests.Advising;
 
@@ -169,4 +172,42 @@ public sealed class RuleTests
         Assert.True(Cases.Able.Choose("feeling", "none").Advice().Place("by-hand").Plan.Has("skin-mirror"));
         Assert.False(Cases.Able.Advice().Place("by-hand").Plan.Has("skin-mirror"));
     }
+
+    /// <summary>A clinic's own stock may let any kind follow any other, so what a companion needs is looked at as well.</summary>
+    [Theory]
+    [InlineData("water", "none", "squeeze-wash", "no-water")]
+    [InlineData("socket", "no", "seat-wash-dry", "no-socket")]
+    [InlineData("fixtures", "no", "seat-wash", "no-fixture-change")]
+    [InlineData("helper", "never", "helper-wipe", "no-helper")]
+    [InlineData("place", "commode", "seat-wash", "posture-not-in-this-place")]
+    public void A_companion_is_ruled_out_for_the_same_reasons(string question, string option, string companion, string rule)
+    {
+        Assert.True(Applies(RulesOut.All, rule, Cases.Able.Choose(question, option), TrialCases.Plan("by-hand", companion)));
+        Assert.False(Applies(RulesOut.All, rule, Cases.Able, TrialCases.Plan("by-hand", companion)));
+    }
+
+    [Theory]
+    [InlineData("seat-wash-dry", "electric-installer")]
+    [InlineData("hose-wash", "backflow")]
+    [InlineData("squeeze-wash", "wet-skin")]
+    [InlineData("seat-wash", "second-way-away")]
+    public void A_companion_brings_its_own_cautions(string companion, string rule)
+    {
+        Assert.True(Applies(Cautions.All, rule, Cases.Able.Choose("carry", "daily"), TrialCases.Plan("by-hand", companion)));
+        Assert.False(Applies(Cautions.All, rule, Cases.Able.Choose("carry", "daily"), TrialCases.Plan("by-hand", "wipe-moist")));
+    }
+
+    /// <summary>Nobody knows whether this skin feels heat, so the water is as warm as for skin that does not.</summary>
+    [Fact]
+    public void Warm_water_is_warned_of_also_where_the_feeling_is_not_known()
+    {
+        var unknown = Cases.Able.With("feeling", new(new AnswerValue.NotKnown(), null)).Advice().Place("squeeze-wash");
+
+        Assert.Equal(Cases.Knowledge.Water.LimitCelsius(feelsHeatPoorly: true), unknown.Cautions.Single(c => c.Rule.Id == "warm-water").Slots.Single().Si);
+        Assert.Contains("feeling", unknown.Unsettled);
+        Assert.DoesNotContain("warm-water", Cases.Able.Choose("feeling", "none").Advice().CautionsOf("squeeze-wash"));
+    }
+
+    private static bool Applies(ImmutableArray<RuleCheck> rules, string rule, Answers known, Plan plan) =>
+        rules.Single(r => r.Id == rule).Check(new(Cases.Knowledge, known, plan, new PlanDemands())).Applies == true;
 }

@@ -1,0 +1,52 @@
+using ToiletAid.Core.Catalogue;
+using ToiletAid.Core.Cost;
+using ToiletAid.Core.Person;
+using ToiletAid.Core.Plans;
+using ToiletAid.Core.Tests.Advising;
+using ToiletAid.Core.Tests.Trials;
+
+namespace ToiletAid.Core.Tests.Plans;
+
+public sealed class CriterionFunctionTests
+{
+    private static readonly PersonView Able = new(Cases.Knowledge.Evidence, Assumptions.Fill(Cases.Knowledge.Questions, Cases.Able));
+
+    private static CriterionFunctions Functions => new(Cases.Knowledge);
+
+    /// <summary>What is ranked and what is told of a month are one sum, or a clinic's add-on would look cheaper than it is.</summary>
+    [Theory]
+    [InlineData(0)]
+    [InlineData(12.5)]
+    public void Upkeep_counts_the_month_that_is_told(double usedUp)
+    {
+        var plan = TrialCases.Plan("long-clamp", addOns: "hand-cuff");
+        AddOn cuff = plan.AddOns[0] with { Upkeep = plan.AddOns[0].Upkeep with { MonthlyConsumables = Prices.Set(usedUp) } };
+        plan = plan with { AddOns = [cuff] };
+
+        double told = PlanSetup.Of(Cases.Knowledge, plan, Able.StoolType, Able.CleansPerDay, feelsHeatPoorly: false).MonthlyCost.Total;
+
+        Assert.True(told > usedUp);
+        Assert.Equal(1 / (1 + (told / Cases.Knowledge.Evidence.Value("upkeep.half"))), Functions.Upkeep(plan, Able), 1e-12);
+    }
+
+    /// <summary>A wash that comes last leaves the skin wet, whatever went before it; with a pat after it, it does not.</summary>
+    [Fact]
+    public void A_wash_that_comes_last_leaves_the_skin_wet()
+    {
+        double washLast = Functions.Cleaning(TrialCases.Plan("by-hand", "squeeze-wash"), Able);
+        double share = Cases.Knowledge.Evidence.Value("cleaning.companion-share"), wet = Cases.Knowledge.Evidence.Value("cleaning.wet-left");
+        double hand = Functions.Cleaning(TrialCases.Plan("by-hand"), Able), wash = Functions.Cleaning(TrialCases.Plan("squeeze-wash"), Able) / wet;
+
+        Assert.Equal((1 - ((1 - hand) * (1 - (share * wash)))) * wet, washLast, 1e-12);
+    }
+
+    /// <summary>A clinic's own stock may let a wash follow: its water is prepared like any other.</summary>
+    [Fact]
+    public void The_water_of_a_wash_that_follows_is_prepared_too()
+    {
+        var setup = PlanSetup.Of(Cases.Knowledge, TrialCases.Plan("by-hand", "squeeze-wash"), 4, 1, feelsHeatPoorly: true);
+
+        Assert.NotNull(setup.Spray);
+        Assert.True(setup.Mix!.Celsius <= Cases.Knowledge.Water.LimitCelsius(feelsHeatPoorly: true) + 1e-9);
+    }
+}
