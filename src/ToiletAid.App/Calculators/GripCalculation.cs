@@ -149,7 +149,7 @@ public sealed class GripCalculation : Calculation
 
         if (handling.Hold.MassKilograms > 0)
         {
-            yield return $"In the hand it weighs {Number(handling.Hold.MassKilograms * 1000, 0)} grams, with a full reservoir if it has one. It turns about the grip with {Number(handling.Hold.MomentNewtonMetres, 2)} newton metres.";
+            yield return $"In the hand it weighs {Number(handling.Hold.MassKilograms * 1000, 0)} grams, with a full reservoir if it has one. Its moment about the grip is {Number(handling.Hold.MomentNewtonMetres, 2)} newton metres.";
         }
 
         if (handling.ReleaseIsAccessible is { } meets)

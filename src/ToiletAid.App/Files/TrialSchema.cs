@@ -27,7 +27,7 @@ internal static class TrialSchema
                 });
                 json.WriteEndObject();
                 Enum(json, "before", "Help needed before, code of the scale of item GG0130C.", trials.Levels.Select(l => l.Id));
-                Enum(json, "goal", "Most help that shall be needed, code of the scale of item GG0130C.", trials.Levels.Where(l => !l.NotTried).Select(l => l.Id));
+                Enum(json, "goal", "Goal, the most help that should be needed, code of the scale of item GG0130C.", trials.Levels.Where(l => !l.NotTried).Select(l => l.Id));
                 Array(json, "runs", "Tries, the dry one first.", 1, () => Run(json, trials));
             });
         });

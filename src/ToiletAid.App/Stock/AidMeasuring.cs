@@ -45,8 +45,8 @@ public sealed class AidMeasuring(AidCatalogue catalogue)
     public IEnumerable<string> Asking() => Position switch
     {
         0 => ["Which kind does it resemble most?", .. catalogue.Aids.Select((a, i) => string.Create(CultureInfo.InvariantCulture, $"{i + 1}. {a.Name}"))],
-        1 => ["Which short id shall it have?"],
-        2 => ["What shall it be called? Describe it in words of your own, without a brand."],
+        1 => ["Which short id should it have?"],
+        2 => ["What should it be called? Describe it in words of your own, without a brand."],
         3 => ["Is it straight or curved?"],
         _ => [$"{Current!.Name}. {(Current.IsPrice ? "Take it from" : "Measure it with")} {Current.Tool}."],
     };

@@ -126,7 +126,7 @@ public sealed class TrialInterview
             MayBeUnknown: false)
         { Choices = [.. _plans.Select(p => new TrialChoice(p.Rank.ToString(CultureInfo.InvariantCulture), PlanText.Name(p.Plan)) { Brief = p.Plan.Aid.Name })] },
         new("before", ["How much help was needed until now?", .. TrialTyping.Codes(_knowledge.Levels)], "Code", TrialTyping.AboutLevels, t => Level(t, _knowledge.Levels, id => _before = id)) { Choices = TrialTyping.Choices(_knowledge.Levels) },
-        new("goal", ["How much help shall be needed at most?", .. TrialTyping.Codes(Goals)], "Code", ["The goal of the person, on the same levels."], t => Level(t, Goals, id => _goal = id)) { Choices = TrialTyping.Choices(Goals) },
+        new("goal", ["What is the goal, the most help that should be needed?", .. TrialTyping.Codes(Goals)], "Code", ["The goal that was agreed with the person, on the same levels."], t => Level(t, Goals, id => _goal = id)) { Choices = TrialTyping.Choices(Goals) },
         .. _dry.Steps(),
         .. _real.Steps(),
     ];

@@ -56,7 +56,7 @@ public sealed class CompareText(Knowledge knowledge)
             yield return sameRater switch
             {
                 true => "The same person measured both times.",
-                false => "Different persons measured.",
+                false => "Different people measured.",
                 _ => "It was not said whether the same person measured both times. Say so with the option rater, and more can be told.",
             };
         }
@@ -73,7 +73,7 @@ public sealed class CompareText(Knowledge knowledge)
 
         if (comparison.Differences.Count(d => IsLeftOut(comparison, d)) is > 0 and int leftOut)
         {
-            yield return $"Answered at one visit only: {leftOut}. The form json lists them.";
+            yield return $"Answered at one visit only: {leftOut}. The option format with json lists them.";
         }
 
         if (same.Length > 0)

@@ -58,7 +58,7 @@ public static class DifferenceText
     {
         LimitSpread.Rater => $"Less than {Amount(d, d.Limit)} is no change. From {Amount(d, d.Limit)} it is real if the same person measured both times, else from {Amount(d, d.UpperLimit)}.",
         LimitSpread.Hand => $"Less than {Amount(d, d.Limit)} is no change. From {Amount(d, d.Limit)} it is real for the dominant hand, and from {Amount(d, d.UpperLimit)} for the other.",
-        _ => $"Less than {Amount(d, d.Limit)} is no change, and {Amount(d, d.UpperLimit)} or more is real. Between them it hangs on the movement.",
+        _ => $"Less than {Amount(d, d.Limit)} is no change, and {Amount(d, d.UpperLimit)} or more is real. Between them it depends on the movement.",
     };
 
     internal static Unit Unit(AnswerDifference d) => Units.Find(d.To!.Value switch

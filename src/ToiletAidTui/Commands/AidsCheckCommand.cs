@@ -22,7 +22,7 @@ internal static class AidsCheckCommand
                 terminal.Output.WriteLine($"{path} is good. It has {"aid".ToQuantity(stock.Catalogue.Aids.Length)} and {"add-on".ToQuantity(stock.Catalogue.AddOns.Length)}.");
                 if (stock.SetsPrices)
                 {
-                    terminal.Output.WriteLine("It sets prices of what is used up.");
+                    terminal.Output.WriteLine("It sets prices of consumables.");
                 }
 
                 return ExitCode.Good;

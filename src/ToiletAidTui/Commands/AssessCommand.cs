@@ -12,7 +12,7 @@ internal static class AssessCommand
     {
         var depth = new Option<string>("--depth") { Description = "How much is asked: quick, full, measured.", DefaultValueFactory = _ => Words.Of(Depth.Quick) };
         depth.AcceptOnlyFromAmong([.. Words.All<Depth>()]);
-        var save = new Option<string?>("--save") { HelpName = "FILE", Description = "File to save the answers in, or the code of a person in the folder of profiles. An existing profile gets one more session." };
+        var save = new Option<string?>("--save") { HelpName = "FILE", Description = "File to save the answers in, or the code of a person in the folder of profiles. An existing profile gets one more visit." };
         var folder = FolderOption.Define();
         var person = new Option<string?>("--person") { HelpName = "CODE", Description = "Code of the person, never a name. Needed for a new file. Asked for when left out." };
         var date = DayOption.Define("visit");

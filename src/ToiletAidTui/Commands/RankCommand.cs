@@ -19,7 +19,7 @@ internal static class RankCommand
         var top = Formats.Top();
         var aids = StockOption.Define();
         var batch = new BatchOptions();
-        var command = new Command("rank", "Rank the plans for saved profiles, the latest session of each.") { paths, format, top, aids };
+        var command = new Command("rank", "Rank the plans for saved profiles, the latest visit of each.") { paths, format, top, aids };
         batch.AddTo(command);
         command.SetAction(parsed => StockOption.Over(BuiltIn.Knowledge(), parsed.GetValue(aids), terminal) is { } knowledge
             ? Run(terminal, knowledge, parsed.GetValue(paths)!, parsed.GetValue(format)!, parsed.GetValue(top), batch.Of(parsed))

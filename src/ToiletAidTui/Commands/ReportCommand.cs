@@ -6,7 +6,7 @@ using ToiletAidTui.Host;
 
 namespace ToiletAidTui.Commands;
 
-/// <summary>Writes a paper about one saved profile: the clinic note, a sheet to leave behind, or data for the record system.</summary>
+/// <summary>Writes a document about one saved profile: the clinic note, a sheet to leave behind, or data for the record system.</summary>
 internal sealed class ReportCommand
 {
     private const string Note = "note";
@@ -16,9 +16,9 @@ internal sealed class ReportCommand
     private const string Helper = "helper";
 
     private readonly Argument<string> _path = new("PATH") { Description = "Profile." };
-    private readonly Option<string> _kind = Choice("--kind", "Which paper", Note, Sheet, Record);
+    private readonly Option<string> _kind = Choice("--kind", "Which document", Note, Sheet, Record);
     private readonly Option<string> _for = Choice("--for", "For whom a sheet is", Person, Helper);
-    private readonly Option<string> _language = Choice("--language", "Language of the paper", [.. English.Tags]);
+    private readonly Option<string> _language = Choice("--language", "Language of the document", [.. English.Tags]);
     private readonly Option<string?> _format = new("--format") { Description = "Form of the output: text, markdown or html for a note or a sheet, json for a record." };
     private readonly Option<int?> _plan = new("--plan") { Description = "Place of the plan that was taken. The first when left out." };
     private readonly Option<string?> _out = new("--out") { HelpName = "FILE", Description = "File to write. Only its owner may read it." };
@@ -68,7 +68,7 @@ internal sealed class ReportCommand
     {
         using var notice = WorkNotice.Of(_terminal);
         int? place = parsed.GetValue(_plan);
-        if (Paper.About(knowledge, profile, place, parsed.GetValue(_language)!) is not { } about)
+        if (VisitDocuments.About(knowledge, profile, place, parsed.GetValue(_language)!) is not { } about)
         {
             notice?.Dispose();
             _terminal.Error.WriteLine($"There is no plan in place {place}, look at the shortlist with toiletaid rank.");
@@ -96,10 +96,10 @@ internal sealed class ReportCommand
     {
         if (kind == Record)
         {
-            return Paper.Record(about);
+            return VisitDocuments.Record(about);
         }
 
-        var document = kind == Note ? Paper.Note(about) : Paper.Sheet(about, toHelper);
+        var document = kind == Note ? VisitDocuments.Note(about) : VisitDocuments.Sheet(about, toHelper);
         return format switch
         {
             Formats.Html => HtmlDocument.Write(document),

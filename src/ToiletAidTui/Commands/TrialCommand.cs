@@ -41,7 +41,7 @@ internal sealed class TrialCommand
     {
         "plan" => "Place of the plan in the shortlist, or id of a kind of aid. What no option says is asked.",
         "before" => "Help needed until now, code of item GG0130C: 06 to 01, 07, 09, 10, 88, or unknown.",
-        "goal" => "Most help that shall be needed: 06 to 01, or unknown.",
+        "goal" => "Goal, the most help that should be needed: 06 to 01, or unknown.",
         "dry" => "Whether it was tried dry and clothed: yes or no.",
         "real" => "Whether it was tried for real: yes or no.",
         "real-cleanliness" => "How clean it got: clean, traces, not-clean, or unknown.",

@@ -3,6 +3,8 @@ using System.Collections.Immutable;
 namespace ToiletAidTui.Host;
 
 /// <summary>Exit codes, as documented in the README.</summary>
+/// <remarks>A red flag has none of its own: it is a result, said first and named in every form of data. A run over many profiles would else end as a fault
+/// because of one person.</remarks>
 public static class ExitCode
 {
     /// <summary>All well.</summary>
@@ -33,7 +35,7 @@ public static class ExitCode
     public static readonly ImmutableArray<(int Code, string Brief, string Meaning)> All =
     [
         (Good, "all well", "all well"),
-        (OurFault, "our fault", "a fault of the program"),
+        (OurFault, "program fault", "a fault of the program"),
         (WrongUsage, "wrong usage", "wrong usage"),
         (InputRefused, "input refused", "some input was refused; everything else was still done"),
         (Interrupted, "stopped", "stopped by Ctrl+C"),

@@ -18,7 +18,7 @@ internal static class ResultPages
             .. Questions(shell, visit.Ranked),
             new("Record a trial", s => s.Press(new(Act.Trial))),
             new("Write a note", s => s.Press(new(Act.Note))),
-            new("Write a paper", s => Paper(s, visit)),
+            new("Write a document", s => Document(s, visit)),
             new("Save", s => s.Press(new(Act.Save))),
             new("Answers so far", s => s.Press(new(Act.Answers))),
             new("Change the last answer", GoBack),
@@ -46,15 +46,15 @@ internal static class ResultPages
         new("Why not another kind", s => s.Push(ToolPages.WhyNot(shell, aid => s.Desk.Why(session, aid)))),
     ];
 
-    private static void Paper(Shell shell, Visit visit)
+    private static void Document(Shell shell, Visit visit)
     {
         if (visit.IsUnsaved || visit.Path is not { } path)
         {
-            shell.Show("A paper is made from what is saved. Save first.");
+            shell.Show("A document is made from what is saved. Save first.");
             return;
         }
 
-        shell.Push(ToolPages.Papers(path));
+        shell.Push(ToolPages.Documents(path));
     }
 
     private static void GoBack(Shell shell)

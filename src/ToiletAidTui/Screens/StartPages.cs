@@ -137,7 +137,7 @@ internal static class StartPages
         .. stored.Profile.Sessions.Length < 2 ? (Entry[])[] : [new("Compare the last two visits", s => ToolPages.Compared(s, path))],
         new("Record a trial", s => s.Press(new(Act.Trial))),
         new("Write a note for today", s => s.Press(new(Act.Note))),
-        new("Write a paper", s => s.Push(ToolPages.Papers(path))),
+        new("Write a document", s => s.Push(ToolPages.Documents(path))),
         new("Go back", s => s.Pop()),
     ]);
 

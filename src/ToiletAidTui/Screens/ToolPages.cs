@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 
 namespace ToiletAidTui.Screens;
 
-/// <summary>Screens beside the interview: calculators, comparing two visits, papers.</summary>
+/// <summary>Screens beside the interview: calculators, comparing two visits, documents.</summary>
 internal static class ToolPages
 {
     /// <summary>The quick calculators.</summary>
@@ -36,10 +36,10 @@ internal static class ToolPages
         }
     }
 
-    /// <summary>A paper about a saved profile.</summary>
-    internal static Page Papers(string path) => FormPages.Make(
-        "paper",
-        "Write a paper. Without a file it is shown.",
+    /// <summary>A document about a saved profile.</summary>
+    internal static Page Documents(string path) => FormPages.Make(
+        "document",
+        "Write a document. Without a file it is shown.",
         ["report", path],
         [
             Field("--kind", "note for the clinic note, sheet for a sheet to leave behind, record for the record system. The note when left out.", "the clinic note"),

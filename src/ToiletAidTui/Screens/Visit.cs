@@ -104,7 +104,7 @@ internal sealed class Visit(QuestionSet questions, Func<Depth, Answers, Immutabl
     private ImmutableArray<string> Words(Saved saved)
     {
         int others = saved.AddedElsewhere.Length;
-        string last = saved.WasThere ? $"This session is in {Path} already." : $"Saved as {saved.Stored.Profile.Person} in {Path}.";
-        return others == 0 ? [last] : [$"In the meantime {others} other {(others == 1 ? "session" : "sessions")} of this person came from elsewhere. All are kept.", last];
+        string last = saved.WasThere ? $"This visit is in {Path} already." : $"Saved as {saved.Stored.Profile.Person} in {Path}.";
+        return others == 0 ? [last] : [$"In the meantime {others} other {(others == 1 ? "visit" : "visits")} of this person came from elsewhere. All are kept.", last];
     }
 }

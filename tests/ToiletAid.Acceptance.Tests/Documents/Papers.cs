@@ -20,8 +20,8 @@ internal static class Papers
 
     internal static Document Of(string name, string kind, string language = "en-GB") => kind switch
     {
-        "note" => Paper.Note(About(name, language)),
-        _ => Paper.Sheet(About(name, language), toHelper: kind == "helper"),
+        "note" => VisitDocuments.Note(About(name, language)),
+        _ => VisitDocuments.Sheet(About(name, language), toHelper: kind == "helper"),
     };
 
     internal static string Text(string name, string kind, string language = "en-GB") =>
@@ -31,6 +31,6 @@ internal static class Papers
     {
         var knowledge = BuiltIn.Knowledge();
         Assert.True(new ProfileFile(knowledge.Questions).Read(file).TryGet(out var profile));
-        return Paper.About(knowledge, profile, null, "en-GB")!;
+        return VisitDocuments.About(knowledge, profile, null, "en-GB")!;
     }
 }

@@ -35,7 +35,7 @@ public sealed class RecordTests(ITestOutputHelper output)
     [Fact]
     public void A_record_with_a_trial_is_valid_and_has_levels_goal_and_outcome()
     {
-        var bundle = new FhirJsonDeserializer().Deserialize<FhirBundle>(Paper.Record(Papers.Visits("a-512-thawing-shoulder")));
+        var bundle = new FhirJsonDeserializer().Deserialize<FhirBundle>(VisitDocuments.Record(Papers.Visits("a-512-thawing-shoulder")));
         var resources = bundle.Entry.Select(e => e.Resource).ToList();
 
         Assert.DoesNotContain(Validator.Value.Validate(bundle).Issue, i => i.Severity is OperationOutcome.IssueSeverity.Error or OperationOutcome.IssueSeverity.Fatal);
@@ -64,7 +64,7 @@ public sealed class RecordTests(ITestOutputHelper output)
     {
         foreach (string name in DemoPeople.Names.Select(n => n.Data))
         {
-            using var json = JsonDocument.Parse(Paper.Record(Papers.About(name)));
+            using var json = JsonDocument.Parse(VisitDocuments.Record(Papers.About(name)));
             string[] entries = [.. json.RootElement.GetProperty("entry").EnumerateArray().Select(e => e.GetProperty("fullUrl").GetString()!)];
 
             Assert.Equal(entries.Length, entries.Distinct().Count());
@@ -108,7 +108,7 @@ public sealed class RecordTests(ITestOutputHelper output)
     {
         string path = DemoPeople.File("m-207-one-hand");
 
-        Assert.Equal(Paper.Record(Papers.About("m-207-one-hand")), Cli.Run("", "report", path, "--kind", "record").Output);
+        Assert.Equal(VisitDocuments.Record(Papers.About("m-207-one-hand")), Cli.Run("", "report", path, "--kind", "record").Output);
     }
 
     [Fact]
@@ -139,5 +139,5 @@ public sealed class RecordTests(ITestOutputHelper output)
         _ => [],
     };
 
-    private static FhirBundle Read(string name) => new FhirJsonDeserializer().Deserialize<FhirBundle>(Paper.Record(Papers.About(name)));
+    private static FhirBundle Read(string name) => new FhirJsonDeserializer().Deserialize<FhirBundle>(VisitDocuments.Record(Papers.About(name)));
 }

@@ -171,7 +171,7 @@ public sealed class LayoutTests
         var model = Hands.Opened(file);
         using var stage = new Stage(model.Shell, 80, 24);
         capture(stage, model);
-        model.Choose("Write a paper");
+        model.Choose("Write a document");
         stage.Press(Key.Home);
         capture(stage, model);
         stage.Press(Key.Esc);

@@ -61,12 +61,12 @@ public sealed class ToolPagesTests
         using var folder = new TempFolder();
         string path = DemoPeople.File("k-014-stiff-shoulder"), file = folder.File("note.html");
         var model = Hands.Opened(path);
-        model.Choose("Write a paper");
+        model.Choose("Write a document");
         model.Choose("Write or show it");
         Assert.Equal(Hands.Split(Cli.Run("", "report", path).Output), model.Shell.Lines);
 
         model.Press(Keys.Enter);
-        model.Fill("Form of the paper: the usual one", "html");
+        model.Fill("Format of the document: the usual one", "html");
         model.Fill("File to write: none, it is shown", file);
         model.Choose("Write or show it");
         Assert.Equal("Written.", model.Shell.Opening);
@@ -134,7 +134,7 @@ public sealed class ToolPagesTests
             model.Press(Keys.Control('U'));
         }
 
-        model.Choose("Write a paper");
-        Assert.Equal("A paper is made from what is saved. Save first.", model.Shell.Opening);
+        model.Choose("Write a document");
+        Assert.Equal("A document is made from what is saved. Save first.", model.Shell.Opening);
     }
 }

@@ -71,7 +71,7 @@ public sealed class StockOverlayTests
         Assert.False(still);
         Assert.NotEqual(before, set);
         Assert.Equal(2 * set, PaperByHand(dear).Cost, 0.001);
-        Assert.Contains("It sets prices of what is used up.", Cli.Run("", "aids", "check", stock).Output, StringComparison.Ordinal);
+        Assert.Contains("It sets prices of consumables.", Cli.Run("", "aids", "check", stock).Output, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -20,7 +20,7 @@ internal static class PaperCommand
             ("aid", "Id of an aid that takes paper. It gives sheets, folds and girth unless they are given too."),
             ("sheets", "Sheets in the strip, 1 to 60."),
             ("folds", "How often the strip is folded in half, 0 to 4."),
-            ("girth", "Once round the head with its paper, such as \"9 cm\". Without it the strip is a pad."),
+            ("girth", "Girth of the head with its paper, such as \"9 cm\". Without it the strip is a pad."),
             ("stool", "Usual Bristol stool type, 1 to 7. Type 4 when left out."),
             ("cleans", "Cleans a day. 1.5 when left out."),
         ],

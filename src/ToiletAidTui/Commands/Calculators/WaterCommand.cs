@@ -23,7 +23,7 @@ internal static class WaterCommand
             ("mass", "Weight without water, such as \"280 g\"."),
             ("hot", "Hot water at the tap, such as \"60 C\" or \"140 F\"."),
             ("cold", "Cold water at the tap, such as \"10 C\"."),
-            ("target", "Temperature wished for, such as \"36 C\"."),
+            ("target", "Target temperature, such as \"36 C\"."),
             ("feeling", "Feeling of the skin that is washed: usual, reduced, none. The lower limit holds when left out."),
         ],
         Compute);

@@ -17,7 +17,7 @@ internal static class Notes
     [
         new("One person", "assess", "trial", "why", "next", "compare", "report"),
         new("Many people", "rank", "whatif", "simulate"),
-        new("Quick sums and data", "calc", "questions", "aids"),
+        new("Calculators and data", "calc", "questions", "aids"),
         new("Keeping profiles", "protect", "unprotect", "change-passphrase", "erase"),
         new("The program", "settings", "accessibility", "about", "completion", "man"),
     ];

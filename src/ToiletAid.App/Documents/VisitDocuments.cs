@@ -5,10 +5,10 @@ using ToiletAid.Core.Person;
 
 namespace ToiletAid.App.Documents;
 
-/// <summary>Makes the papers of one visit.</summary>
-public static class Paper
+/// <summary>Makes the documents of one visit.</summary>
+public static class VisitDocuments
 {
-    /// <summary>What a paper on a visit is about, or null when there is no plan in that place.</summary>
+    /// <summary>What a document on a visit is about, or null when there is no plan in that place.</summary>
     /// <param name="knowledge">Everything known beforehand.</param>
     /// <param name="profile">The profile; its newest visit counts.</param>
     /// <param name="place">Place of the plan that was taken, from 1; null for the first that there is.</param>
