@@ -136,10 +136,8 @@ internal sealed class Shell(Desk desk)
         string error = Current.Error;
         int turn = Turn;
         Take(key);
-        if (key.Act != Act.Text)
-        {
-            _isRefusedAgain = !_isRefusedAgain && turn == Turn && error.Length > 0 && error == Current.Error;
-        }
+        bool isSame = turn == Turn && error.Length > 0 && error == Current.Error;
+        _isRefusedAgain = isSame && (key.Act == Act.Text ? _isRefusedAgain : !_isRefusedAgain);
     }
 
     private void Take(KeyPress key)
