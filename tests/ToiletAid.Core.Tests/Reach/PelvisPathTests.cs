@@ -9,6 +9,15 @@ public sealed class PelvisPathTests
         Gen.Select(Gen.Double[0, Math.PI], Gen.Double[-Math.PI, Math.PI], Gen.Double[1.05, 4], (t, p, r) =>
             new Vector3D(r * Math.Sin(t) * Math.Cos(p), r * Math.Sin(t) * Math.Sin(p), r * Math.Cos(t)));
 
+    /// <summary>A pelvis of a size that people have, the skin to be cleaned, and a hand somewhere outside.</summary>
+    private static readonly Gen<(Body Pelvis, Vector3D Target, Vector3D From)> ToAPelvis =
+        Gen.Select(Outside, Gen.Double[0.10, 0.18], Gen.Double[0.16, 0.26], (p, a, b) =>
+        {
+            const double Up = 0.105;
+            (double s, double c) = Math.SinCos(25 * ReachPeople.Degree);
+            return (Pelvis(a, b, Up), new Vector3D(-a * s, 0, -Up * c), new Vector3D(a * p.X, b * p.Y, Up * p.Z));
+        });
+
     // The way around a ball is known: the tangent and the arc of the great circle.
     [Fact]
     public void Around_a_ball_the_way_is_the_tangent_and_the_arc() =>
@@ -36,13 +45,10 @@ public sealed class PelvisPathTests
     // shorter and, for bodies, little longer.
     [Fact]
     public void A_string_pulled_tight_is_never_longer_and_little_shorter() =>
-        Gen.Select(Outside, Gen.Double[0.10, 0.18], Gen.Double[0.16, 0.26], (p, a, b) => (p, a, b)).Sample(
+        ToAPelvis.Sample(
             x =>
             {
-                Body pelvis = Pelvis(x.a, x.b, 0.105);
-                (double s, double c) = Math.SinCos(25 * ReachPeople.Degree);
-                var target = new Vector3D(-x.a * s, 0, -0.105 * c);
-                var from = new Vector3D(x.a * x.p.X, x.b * x.p.Y, 0.105 * x.p.Z);
+                (Body pelvis, Vector3D target, Vector3D from) = x;
                 double plane = PelvisPath.To(in pelvis, target, from).Length;
                 double tight = StringLength(pelvis, target, from);
                 Assert.True(plane >= tight - 2e-3, $"plane {plane:0.0000} string {tight:0.0000}");
@@ -68,13 +74,10 @@ public sealed class PelvisPathTests
     // In a pelvis, pushed out the shortest way, a point of the line may be nearer to the skin than straight out from the centre, never farther.
     [Fact]
     public void A_straight_line_through_a_pelvis_is_about_as_deep_as_its_deepest_point() =>
-        Gen.Select(Outside, Gen.Double[0.10, 0.18], Gen.Double[0.16, 0.26], (p, a, b) => (p, a, b)).Sample(
+        ToAPelvis.Sample(
             x =>
             {
-                Body pelvis = Pelvis(x.a, x.b, 0.105);
-                (double s, double c) = Math.SinCos(25 * ReachPeople.Degree);
-                var target = new Vector3D(-x.a * s, 0, -0.105 * c);
-                var from = new Vector3D(x.a * x.p.X, x.b * x.p.Y, 0.105 * x.p.Z);
+                (Body pelvis, Vector3D target, Vector3D from) = x;
                 double radial = Enumerable.Range(0, 1001).Max(i =>
                 {
                     Vector3D point = ((i / 1000.0) * from) + ((1 - (i / 1000.0)) * target);
