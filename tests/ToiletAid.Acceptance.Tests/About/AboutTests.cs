@@ -1,5 +1,4 @@
 using System.Text.Json.Nodes;
-using ToiletAid.TestKit;
 using ToiletAidTui.Host;
 
 namespace ToiletAid.Acceptance.Tests.About;

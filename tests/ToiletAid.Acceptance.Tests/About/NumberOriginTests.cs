@@ -1,7 +1,6 @@
 using System.Text.Json;
 using ToiletAid.App.Origins;
 using ToiletAid.Core.Evidence;
-using ToiletAid.TestKit;
 
 namespace ToiletAid.Acceptance.Tests.About;
 

@@ -1,6 +1,5 @@
 using System.Text;
 using System.Text.Json;
-using ToiletAid.Acceptance.Tests.Store;
 using ToiletAidTui.Commands;
 
 namespace ToiletAid.Acceptance.Tests.Batch;

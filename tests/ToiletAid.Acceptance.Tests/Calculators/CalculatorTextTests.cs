@@ -1,5 +1,3 @@
-using ToiletAid.TestKit;
-
 namespace ToiletAid.Acceptance.Tests.Calculators;
 
 public sealed class CalculatorTextTests

@@ -1,6 +1,5 @@
 using System.Text.Json;
 using System.Xml.Linq;
-using ToiletAid.TestKit;
 
 namespace ToiletAid.Acceptance.Tests.Comparing;
 

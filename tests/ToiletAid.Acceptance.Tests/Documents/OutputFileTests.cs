@@ -1,4 +1,3 @@
-using ToiletAid.TestKit;
 using ToiletAidTui.Host;
 
 namespace ToiletAid.Acceptance.Tests.Documents;

@@ -1,7 +1,6 @@
 using System.Text.RegularExpressions;
 using ToiletAid.App.Documents;
 using ToiletAid.App.Files;
-using ToiletAid.TestKit;
 
 namespace ToiletAid.Acceptance.Tests.Documents;
 

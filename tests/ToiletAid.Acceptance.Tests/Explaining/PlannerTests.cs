@@ -5,7 +5,6 @@ using ToiletAid.Core.Advising;
 using ToiletAid.Core.Explaining;
 using ToiletAid.Core.Interview;
 using ToiletAid.Core.Person;
-using ToiletAid.TestKit;
 
 namespace ToiletAid.Acceptance.Tests.Explaining;
 

@@ -1,5 +1,3 @@
-using ToiletAid.Acceptance.Tests.Readers;
-
 namespace ToiletAid.Acceptance.Tests.FullScreen;
 
 /// <summary>A hidden screen opens with Enter, a locked one with the passphrase only.</summary>

@@ -1,13 +1,12 @@
 extern alias TerminalGui;
 
-using ToiletAid.Acceptance.Tests.Readers;
 using ToiletAidTui.FullScreen;
 using Key = TerminalGui::Terminal.Gui.Input.Key;
 
 namespace ToiletAid.Acceptance.Tests.FullScreen;
 
 /// <summary>A screen that nobody looks after is hidden.</summary>
-[Collection(nameof(Aloud))]
+[Collection(nameof(OneScreen))]
 public sealed class IdleTests
 {
     [Fact]

@@ -1,15 +1,13 @@
 extern alias TerminalGui;
 
-using ToiletAid.Acceptance.Tests.Readers;
 using ToiletAid.Core.Interview;
-using ToiletAid.TestKit;
 using ToiletAidTui.Screens;
 using Key = TerminalGui::Terminal.Gui.Input.Key;
 
 namespace ToiletAid.Acceptance.Tests.FullScreen;
 
 /// <summary>Every question on a small, a usual and a large terminal.</summary>
-[Collection(nameof(Aloud))]
+[Collection(nameof(OneScreen))]
 public sealed class LayoutTests
 {
     [Theory]

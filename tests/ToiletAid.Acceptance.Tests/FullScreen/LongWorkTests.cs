@@ -1,7 +1,5 @@
 extern alias TerminalGui;
 
-using ToiletAid.Acceptance.Tests.Readers;
-using ToiletAid.Acceptance.Tests.Terminals;
 using ToiletAidTui.FullScreen;
 using ToiletAidTui.Screens;
 using Key = TerminalGui::Terminal.Gui.Input.Key;
@@ -9,7 +7,7 @@ using Key = TerminalGui::Terminal.Gui.Input.Key;
 namespace ToiletAid.Acceptance.Tests.FullScreen;
 
 /// <summary>Long work is told on the answer line, and nothing that is pressed meanwhile is lost.</summary>
-[Collection(nameof(Aloud))]
+[Collection(nameof(OneScreen))]
 public sealed class LongWorkTests : IDisposable
 {
     private readonly ManualResetEventSlim _begun = new();

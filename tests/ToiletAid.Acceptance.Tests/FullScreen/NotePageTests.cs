@@ -1,4 +1,3 @@
-using ToiletAid.Acceptance.Tests.Readers;
 using ToiletAidTui.Screens;
 
 namespace ToiletAid.Acceptance.Tests.FullScreen;

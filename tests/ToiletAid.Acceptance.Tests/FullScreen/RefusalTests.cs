@@ -1,5 +1,3 @@
-using ToiletAid.Acceptance.Tests.Readers;
-
 namespace ToiletAid.Acceptance.Tests.FullScreen;
 
 /// <summary>A key that is refused for the same reason as before must be heard, and readers say nothing of a row that stays as it is.</summary>

@@ -1,4 +1,3 @@
-using ToiletAid.Acceptance.Tests.Readers;
 using ToiletAid.Core.Interview;
 
 namespace ToiletAid.Acceptance.Tests.FullScreen;

@@ -1,4 +1,3 @@
-using ToiletAid.Acceptance.Tests.Readers;
 using ToiletAid.Core.Interview;
 using ToiletAidTui.Screens;
 

@@ -1,4 +1,3 @@
-using ToiletAid.Acceptance.Tests.Terminals;
 using ToiletAidTui.Host;
 
 namespace ToiletAid.Acceptance.Tests.Help;

@@ -1,7 +1,6 @@
 using System.CommandLine;
 using System.Reflection;
 using System.Text.RegularExpressions;
-using ToiletAid.TestKit;
 using ToiletAidTui.Commands;
 using ToiletAidTui.Commands.Help;
 using ToiletAidTui.Host;

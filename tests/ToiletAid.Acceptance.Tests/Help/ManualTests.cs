@@ -1,4 +1,3 @@
-using ToiletAid.Acceptance.Tests.Terminals;
 using ToiletAidTui.Commands;
 using ToiletAidTui.Commands.Help;
 using ToiletAidTui.Host;

@@ -1,7 +1,6 @@
 using CsCheck;
 using ToiletAid.App.Files;
 using ToiletAid.Core.Interview;
-using ToiletAid.TestKit;
 
 namespace ToiletAid.Acceptance.Tests.Linear;
 

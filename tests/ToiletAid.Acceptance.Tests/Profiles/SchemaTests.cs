@@ -1,7 +1,6 @@
 using System.Text.Json;
 using Json.Schema;
 using ToiletAid.App.Files;
-using ToiletAid.TestKit;
 
 namespace ToiletAid.Acceptance.Tests.Profiles;
 

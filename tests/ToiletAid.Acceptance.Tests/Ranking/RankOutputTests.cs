@@ -1,6 +1,5 @@
 using System.Text.Json;
 using System.Text.Json.Nodes;
-using ToiletAid.TestKit;
 
 namespace ToiletAid.Acceptance.Tests.Ranking;
 

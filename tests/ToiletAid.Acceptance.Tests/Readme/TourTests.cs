@@ -1,5 +1,3 @@
-using ToiletAid.TestKit;
-
 namespace ToiletAid.Acceptance.Tests.Readme;
 
 /// <summary>What the README shows as output is what comes out.</summary>

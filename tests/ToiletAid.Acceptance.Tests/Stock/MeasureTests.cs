@@ -1,5 +1,4 @@
 using System.Text.Json;
-using ToiletAid.TestKit;
 
 namespace ToiletAid.Acceptance.Tests.Stock;
 

@@ -19,16 +19,16 @@ public sealed partial class HardDiskTests
         try
         {
             string path = folder.File("K-014.json");
-            var stored = Profiles.Add(path, "K-014", Saver.Session(0), seen: null).Value!.Stored;
+            var stored = Profiles.Add(path, "K-014", NumberedVisit.Session(0), seen: null).Value!.Stored;
             Fill(folder.File("filler"));
 
-            var fault = Assert.ThrowsAny<IOException>(() => Profiles.Add(path, "K-014", Saver.Session(1), stored));
+            var fault = Assert.ThrowsAny<IOException>(() => Profiles.Add(path, "K-014", NumberedVisit.Session(1), stored));
             Assert.Equal("the disk is full", ProfileFile.Reason(fault));
             Assert.Equal(1, Profiles.Open(path).Value!.Revision);
             Assert.Empty(Directory.GetFiles(folder.Path, ".*.new"));
 
             File.Delete(folder.File("filler"));
-            Assert.Equal([0, 1], Profiles.Add(path, "K-014", Saver.Session(1), stored).Value!.Stored.Profile.Sessions.Select(Saver.Number));
+            Assert.Equal([0, 1], Profiles.Add(path, "K-014", NumberedVisit.Session(1), stored).Value!.Stored.Profile.Sessions.Select(NumberedVisit.Number));
         }
         finally
         {
@@ -45,7 +45,7 @@ public sealed partial class HardDiskTests
         OutsideTool.Needs(code == 0, "the right to mount a small disk, " + error.Trim());
         try
         {
-            var fault = Assert.ThrowsAny<IOException>(() => Profiles.Add(folder.File("K-014.json"), "K-014", Saver.Session(0), seen: null));
+            var fault = Assert.ThrowsAny<IOException>(() => Profiles.Add(folder.File("K-014.json"), "K-014", NumberedVisit.Session(0), seen: null));
             Assert.Equal("the disk can only be read", ProfileFile.Reason(fault));
         }
         finally
@@ -60,12 +60,12 @@ public sealed partial class HardDiskTests
         Assert.SkipWhen(OperatingSystem.IsWindows(), "Windows has lists of rights instead of a mode");
         using var folder = new TempFolder();
         string path = folder.File("K-014.json");
-        var stored = Profiles.Add(path, "K-014", Saver.Session(0), seen: null).Value!.Stored;
+        var stored = Profiles.Add(path, "K-014", NumberedVisit.Session(0), seen: null).Value!.Stored;
         Mode(folder.Path, UnixFileMode.UserRead | UnixFileMode.UserExecute);
         File.Delete(folder.File(FolderLock.FileName));
         try
         {
-            var fault = AsOrdinaryUser(() => Assert.Throws<UnauthorizedAccessException>(() => Profiles.Add(path, "K-014", Saver.Session(1), stored)));
+            var fault = AsOrdinaryUser(() => Assert.Throws<UnauthorizedAccessException>(() => Profiles.Add(path, "K-014", NumberedVisit.Session(1), stored)));
             Assert.Equal("this account may not use it", ProfileFile.Reason(fault));
         }
         finally
@@ -73,7 +73,7 @@ public sealed partial class HardDiskTests
             Mode(folder.Path, UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute);
         }
 
-        Assert.Equal([0, 1], Profiles.Add(path, "K-014", Saver.Session(1), stored).Value!.Stored.Profile.Sessions.Select(Saver.Number));
+        Assert.Equal([0, 1], Profiles.Add(path, "K-014", NumberedVisit.Session(1), stored).Value!.Stored.Profile.Sessions.Select(NumberedVisit.Number));
     }
 
     [Fact]
@@ -82,11 +82,11 @@ public sealed partial class HardDiskTests
         using var folder = new TempFolder();
         string away = Path.Combine(folder.Path, "share"), path = Path.Combine(away, "K-014.json");
 
-        var fault = Assert.ThrowsAny<IOException>(() => Profiles.Add(path, "K-014", Saver.Session(0), seen: null));
+        var fault = Assert.ThrowsAny<IOException>(() => Profiles.Add(path, "K-014", NumberedVisit.Session(0), seen: null));
         Assert.Equal("its folder does not exist", ProfileFile.Reason(fault));
 
         Directory.CreateDirectory(away);
-        Assert.Equal(1, Profiles.Add(path, "K-014", Saver.Session(0), seen: null).Value!.Stored.Revision);
+        Assert.Equal(1, Profiles.Add(path, "K-014", NumberedVisit.Session(0), seen: null).Value!.Stored.Revision);
     }
 
     [Fact]

@@ -17,8 +17,8 @@ public sealed class KeepingCommandTests : IDisposable
         _right = _folder.File("right", "four quiet otters swim\n");
         _other = _folder.File("other", "seven loud herons fly\n");
         var store = new ProfileStore(BuiltIn.Questions());
-        var one = store.Add(_path, "K-014", Saver.Session(0), seen: null).Value!.Stored;
-        store.Add(_path, "K-014", Saver.Session(1), one);
+        var one = store.Add(_path, "K-014", NumberedVisit.Session(0), seen: null).Value!.Stored;
+        store.Add(_path, "K-014", NumberedVisit.Session(1), one);
     }
 
     public void Dispose() => _folder.Dispose();
@@ -44,11 +44,11 @@ public sealed class KeepingCommandTests : IDisposable
         Assert.True(ProfileFile.IsProtected(_path));
         Assert.Equal(3, new ProfileFile(BuiltIn.Questions()).Read(_path, () => "four quiet otters swim").Value!.Sessions.Length);
         using var journal = AnswerJournal.Start(_path, BuiltIn.Questions(), "four quiet otters swim");
-        journal.Save(Saver.Session(5));
+        journal.Save(NumberedVisit.Session(5));
         journal.Dispose();
         string draft = Assert.Single(AnswerJournal.Left(_path));
         Assert.DoesNotContain("stature", File.ReadAllText(draft), StringComparison.Ordinal);
-        Assert.Equal(5, Saver.Number(AnswerJournal.Read(draft, BuiltIn.Questions(), () => "four quiet otters swim").Value!.Latest));
+        Assert.Equal(5, NumberedVisit.Number(AnswerJournal.Read(draft, BuiltIn.Questions(), () => "four quiet otters swim").Value!.Latest));
     }
 
     [Fact]
@@ -73,7 +73,7 @@ public sealed class KeepingCommandTests : IDisposable
 
         var stored = new ProfileStore(BuiltIn.Questions()).Open(_path).Value!;
         Assert.Equal((Seal.Whole, 4, false), (stored.Seal, stored.Revision, stored.IsProtected));
-        Assert.Equal([0, 1], stored.Profile.Sessions.Select(Saver.Number));
+        Assert.Equal([0, 1], stored.Profile.Sessions.Select(NumberedVisit.Number));
     }
 
     [Theory]
@@ -113,7 +113,7 @@ public sealed class KeepingCommandTests : IDisposable
     {
         using (var journal = AnswerJournal.Start(_path, BuiltIn.Questions(), passphrase: null))
         {
-            journal.Save(Saver.Session(5));
+            journal.Save(NumberedVisit.Session(5));
         }
 
         var (code, _, error) = Cli.Run("", "protect", _path, "--passphrase-file", _right);
@@ -128,7 +128,7 @@ public sealed class KeepingCommandTests : IDisposable
     {
         using (var journal = AnswerJournal.Start(_path, BuiltIn.Questions(), passphrase: null))
         {
-            journal.Save(Saver.Session(5));
+            journal.Save(NumberedVisit.Session(5));
         }
 
         _folder.File(".K-014.json.4711.new", "{ half");
@@ -151,7 +151,7 @@ public sealed class KeepingCommandTests : IDisposable
     {
         using (var journal = AnswerJournal.Start(_path, BuiltIn.Questions(), passphrase: null))
         {
-            journal.Save(Saver.Session(5));
+            journal.Save(NumberedVisit.Session(5));
         }
 
         var (code, _, error) = Cli.Run("", "erase", _folder.File(pattern), "--yes");
@@ -211,8 +211,8 @@ public sealed class KeepingCommandTests : IDisposable
         string draft;
         using (var journal = AnswerJournal.Start(_path, BuiltIn.Questions(), passphrase: null))
         {
-            journal.Save(Saver.Session(5));
-            journal.Save(Saver.Session(6));
+            journal.Save(NumberedVisit.Session(5));
+            journal.Save(NumberedVisit.Session(6));
             Assert.Empty(AnswerJournal.Left(_path));
         }
 
@@ -222,7 +222,7 @@ public sealed class KeepingCommandTests : IDisposable
         for (int length = first; length <= bytes.Length; length++)
         {
             File.WriteAllBytes(draft, bytes[..length]);
-            Assert.Equal(length < bytes.Length ? 5 : 6, Saver.Number(AnswerJournal.Read(draft, BuiltIn.Questions(), passphrase: null).Value!.Latest));
+            Assert.Equal(length < bytes.Length ? 5 : 6, NumberedVisit.Number(AnswerJournal.Read(draft, BuiltIn.Questions(), passphrase: null).Value!.Latest));
         }
     }
 

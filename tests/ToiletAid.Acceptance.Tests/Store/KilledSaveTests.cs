@@ -4,6 +4,7 @@ using ToiletAid.App.Store;
 namespace ToiletAid.Acceptance.Tests.Store;
 
 /// <summary>SIGKILL at random instants. It shows what a killed program leaves, not what a power cut does to a disk's own memory.</summary>
+[Trait("Speed", "Slow")]
 public sealed class KilledSaveTests(ITestOutputHelper output)
 {
     private const int Kills = 1000;
@@ -66,7 +67,7 @@ public sealed class KilledSaveTests(ITestOutputHelper output)
             var read = store.Open(path);
             Assert.True(read.TryGet(out var stored), read.Issues.FirstOrDefault()?.Message);
             Assert.Equal(Seal.Whole, stored.Seal);
-            int[] found = [.. stored.Profile.Sessions.Select(Saver.Number)];
+            int[] found = [.. stored.Profile.Sessions.Select(NumberedVisit.Number)];
             Assert.Equal(found.Length, found.Distinct().Count());
             Assert.Empty(committed.Except(found));
             int unsaid = found.Except(committed).Count();
@@ -85,7 +86,7 @@ public sealed class KilledSaveTests(ITestOutputHelper output)
         var left = AnswerJournal.Left(path);
         if (said is { } last)
         {
-            Assert.InRange(Saver.Number(AnswerJournal.Read(Assert.Single(left), BuiltIn.Questions(), passphrase: null).Value!.Latest), last, last + 1);
+            Assert.InRange(NumberedVisit.Number(AnswerJournal.Read(Assert.Single(left), BuiltIn.Questions(), passphrase: null).Value!.Latest), last, last + 1);
         }
 
         foreach (string draft in AnswerJournal.All(path))

@@ -67,7 +67,7 @@ public sealed partial class ProfileFuzzTests(ITestOutputHelper output)
     {
         int seed = int.TryParse(Environment.GetEnvironmentVariable("FUZZ_SEED"), CultureInfo.InvariantCulture, out int s) ? s : 20260309;
         int count = int.TryParse(Environment.GetEnvironmentVariable("FUZZ_MUTANTS"), CultureInfo.InvariantCulture, out int n) ? n : Mutants;
-        byte[][] seeds = [.. Directory.GetFiles(DemoPeople.Folder, "*.json").Order(StringComparer.Ordinal).Select(File.ReadAllBytes), Writer.Sealed(new("K-014", [Saver.Session(1), Saver.Session(2)]), 3), .. ProtectedSeeds()];
+        byte[][] seeds = [.. Directory.GetFiles(DemoPeople.Folder, "*.json").Order(StringComparer.Ordinal).Select(File.ReadAllBytes), Writer.Sealed(new("K-014", [NumberedVisit.Session(1), NumberedVisit.Session(2)]), 3), .. ProtectedSeeds()];
         var mutator = new Mutator(new Random(seed), seeds);
         var codes = new SortedDictionary<string, int>(StringComparer.Ordinal);
         int accepted = 0;
@@ -157,7 +157,7 @@ public sealed partial class ProfileFuzzTests(ITestOutputHelper output)
     /// <summary>With as few rounds as are taken, or the mutants would take hours.</summary>
     private static IEnumerable<byte[]> ProtectedSeeds()
     {
-        byte[] plain = Writer.Sealed(new("K-014", [Saver.Session(1)]), 1);
+        byte[] plain = Writer.Sealed(new("K-014", [NumberedVisit.Session(1)]), 1);
         yield return new Protector("wrong but long enough", iterations: 1000).File(plain);
         yield return Text(new Protector("wrong but long enough", iterations: 1000).Compact(plain));
         yield return new Protector("another passphrase", iterations: 1000).File(plain);

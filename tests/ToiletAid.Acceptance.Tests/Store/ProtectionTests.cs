@@ -13,7 +13,7 @@ public sealed class ProtectionTests
     /// <summary>Few rounds where the number is not what is tested, to save time.</summary>
     private const int Few = 1000;
 
-    private static readonly byte[] Plain = new ProfileWriter(BuiltIn.Questions()).Sealed(new("K-014", [Saver.Session(7)]), 4);
+    private static readonly byte[] Plain = new ProfileWriter(BuiltIn.Questions()).Sealed(new("K-014", [NumberedVisit.Session(7)]), 4);
 
     [Fact]
     public void A_protected_file_opens_with_its_passphrase_and_shows_nothing_without()
@@ -196,12 +196,12 @@ public sealed class ProtectionTests
         File.WriteAllBytes(path, new Protector(Right).File(Plain));
         var seen = store.Open(path, () => Right).Value!;
 
-        var saved = store.Add(path, "K-014", Saver.Session(8), seen, () => Right).Value!;
+        var saved = store.Add(path, "K-014", NumberedVisit.Session(8), seen, () => Right).Value!;
 
         Assert.True(saved.Stored.IsProtected);
         Assert.True(ProfileFile.IsProtected(path));
         Assert.True(ProfileFile.IsProtected(path + ".previous"));
-        Assert.Equal([7, 8], store.Open(path, () => Right).Value!.Profile.Sessions.Select(Saver.Number));
+        Assert.Equal([7, 8], store.Open(path, () => Right).Value!.Profile.Sessions.Select(NumberedVisit.Number));
     }
 
     private static string KeyFile(TempFolder folder) =>

@@ -4,8 +4,6 @@ using System.Globalization;
 using System.Runtime.CompilerServices;
 using ToiletAid.App.Files;
 using ToiletAid.App.Store;
-using ToiletAid.Core.Interview;
-using ToiletAid.Core.Person;
 
 namespace ToiletAid.Acceptance.Tests.Store;
 
@@ -18,19 +16,6 @@ internal static class Saver
     private const string Variable = "TOILETAID_TEST_SAVER";
     private const string Person = "K-014";
     private const string Draft = "draft";
-
-    /// <summary>The session with this number; no two have the same answers.</summary>
-    internal static Session Session(int number) => new(new(2026, 3, 9), Depth.Quick, Answers.None
-        .With("stature", new(new AnswerValue.Number(120 + ((number % 10_000) / 100.0), "cm"), HowObtained.Measured))
-        .With("mass", new(new AnswerValue.Number(40 + (number / 10_000), "kg"), HowObtained.Measured)));
-
-    /// <summary>The number of a session.</summary>
-    internal static int Number(Session session)
-    {
-        var stature = (AnswerValue.Number)session.Answers["stature"]!.Value;
-        var mass = (AnswerValue.Number)session.Answers["mass"]!.Value;
-        return (int)Math.Round((stature.Amount - 120) * 100) + ((int)(mass.Amount - 40) * 10_000);
-    }
 
     /// <summary>Starts it.</summary>
     /// <param name="path">The profile.</param>
@@ -72,11 +57,11 @@ internal static class Saver
         {
             if (journal is not null)
             {
-                journal.Save(Session(i));
+                journal.Save(NumberedVisit.Session(i));
                 output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{Draft} {i}"));
             }
 
-            var saved = Patiently(() => store.Add(path, Person, Session(i), seen));
+            var saved = Patiently(() => store.Add(path, Person, NumberedVisit.Session(i), seen));
             if (!saved.TryGet(out var now) || now.WasThere)
             {
                 Console.Error.WriteLine(saved.Value is null ? saved.Issues[0].Sentence(path) : $"session {i} was there already");
@@ -94,10 +79,10 @@ internal static class Saver
     private static void WarmUp(ProfileStore store)
     {
         using var folder = new TempFolder();
-        store.Add(folder.File("K-1.json"), "K-1", Session(0), seen: null);
-        store.Add(folder.File("K-1.json"), "K-1", Session(1), store.Open(folder.File("K-1.json")).Value);
+        store.Add(folder.File("K-1.json"), "K-1", NumberedVisit.Session(0), seen: null);
+        store.Add(folder.File("K-1.json"), "K-1", NumberedVisit.Session(1), store.Open(folder.File("K-1.json")).Value);
         using var journal = AnswerJournal.Start(folder.File("K-1.json"), BuiltIn.Questions(), passphrase: null);
-        journal.Save(Session(0));
+        journal.Save(NumberedVisit.Session(0));
     }
 
     /// <summary>On a slow machine the folder may stay locked for longer than a save waits. A person would try again, and so does this.</summary>

@@ -28,7 +28,7 @@ public sealed class SharedSaveTests
         }
 
         var stored = Profiles.Open(path).Value!;
-        Assert.Equal(Enumerable.Range(0, Programs * Saves), stored.Profile.Sessions.Select(Saver.Number).Order());
+        Assert.Equal(Enumerable.Range(0, Programs * Saves), stored.Profile.Sessions.Select(NumberedVisit.Number).Order());
         Assert.Equal(Programs * Saves, stored.Revision);
     }
 
@@ -37,15 +37,15 @@ public sealed class SharedSaveTests
     {
         using var folder = new TempFolder();
         string path = folder.File("K-014.json");
-        Profiles.Add(path, "K-014", Saver.Session(0), seen: null);
+        Profiles.Add(path, "K-014", NumberedVisit.Session(0), seen: null);
         var first = Profiles.Open(path).Value;
         var second = Profiles.Open(path).Value;
 
-        Profiles.Add(path, "K-014", Saver.Session(1), first);
-        var saved = Profiles.Add(path, "K-014", Saver.Session(2), second).Value!;
+        Profiles.Add(path, "K-014", NumberedVisit.Session(1), first);
+        var saved = Profiles.Add(path, "K-014", NumberedVisit.Session(2), second).Value!;
 
-        Assert.Equal(1, Saver.Number(Assert.Single(saved.AddedElsewhere)));
-        Assert.Equal([0, 1, 2], saved.Stored.Profile.Sessions.Select(Saver.Number));
+        Assert.Equal(1, NumberedVisit.Number(Assert.Single(saved.AddedElsewhere)));
+        Assert.Equal([0, 1, 2], saved.Stored.Profile.Sessions.Select(NumberedVisit.Number));
         Assert.Equal(3, saved.Stored.Revision);
     }
 
@@ -54,10 +54,10 @@ public sealed class SharedSaveTests
     {
         using var folder = new TempFolder();
         string path = folder.File("K-014.json");
-        var once = Profiles.Add(path, "K-014", Saver.Session(0), seen: null).Value!;
+        var once = Profiles.Add(path, "K-014", NumberedVisit.Session(0), seen: null).Value!;
         byte[] before = File.ReadAllBytes(path);
 
-        Assert.True(Profiles.Add(path, "K-014", Saver.Session(0), once.Stored).Value!.WasThere);
+        Assert.True(Profiles.Add(path, "K-014", NumberedVisit.Session(0), once.Stored).Value!.WasThere);
         Assert.Equal(before, File.ReadAllBytes(path));
     }
 
@@ -66,7 +66,7 @@ public sealed class SharedSaveTests
     {
         using var folder = new TempFolder();
         string path = folder.File("K-014.json");
-        Session late = Saver.Session(0) with { Date = new(2026, 5, 1) }, early = Saver.Session(1) with { Date = new(2026, 1, 1) };
+        Session late = NumberedVisit.Session(0) with { Date = new(2026, 5, 1) }, early = NumberedVisit.Session(1) with { Date = new(2026, 1, 1) };
         var once = Profiles.Add(path, "K-014", late, seen: null).Value!;
 
         Assert.Equal([early.Date, late.Date], Profiles.Add(path, "K-014", early, once.Stored).Value!.Stored.Profile.Sessions.Select(s => s.Date));
@@ -77,9 +77,9 @@ public sealed class SharedSaveTests
     {
         using var folder = new TempFolder();
         string path = folder.File("K-014.json");
-        Profiles.Add(path, "K-014", Saver.Session(0), seen: null);
+        Profiles.Add(path, "K-014", NumberedVisit.Session(0), seen: null);
 
-        Assert.Equal("other-person", Assert.Single(Profiles.Add(path, "M-207", Saver.Session(1), seen: null).Issues).Code);
+        Assert.Equal("other-person", Assert.Single(Profiles.Add(path, "M-207", NumberedVisit.Session(1), seen: null).Issues).Code);
         Assert.Equal(1, Profiles.Open(path).Value!.Revision);
     }
 
@@ -88,10 +88,10 @@ public sealed class SharedSaveTests
     {
         using var folder = new TempFolder();
         string path = folder.File("K-014.json");
-        var seen = Profiles.Add(path, "K-014", Saver.Session(0), seen: null).Value!.Stored;
+        var seen = Profiles.Add(path, "K-014", NumberedVisit.Session(0), seen: null).Value!.Stored;
         ProfileKeeper.Erase(path);
 
-        Assert.Equal("removed", Assert.Single(Profiles.Add(path, "K-014", Saver.Session(1), seen).Issues).Code);
-        Assert.Equal([1], Profiles.Add(path, "K-014", Saver.Session(1), seen: null).Value!.Stored.Profile.Sessions.Select(Saver.Number));
+        Assert.Equal("removed", Assert.Single(Profiles.Add(path, "K-014", NumberedVisit.Session(1), seen).Issues).Code);
+        Assert.Equal([1], Profiles.Add(path, "K-014", NumberedVisit.Session(1), seen: null).Value!.Stored.Profile.Sessions.Select(NumberedVisit.Number));
     }
 }

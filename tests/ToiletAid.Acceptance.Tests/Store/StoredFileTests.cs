@@ -15,7 +15,7 @@ public sealed class StoredFileTests
         OutsideTool.Needs(OutsideTool.Exists("sha256sum"), "sha256sum");
         using var folder = new TempFolder();
         string path = folder.File("K-014.json");
-        Profiles.Add(path, "K-014", Saver.Session(0), seen: null);
+        Profiles.Add(path, "K-014", NumberedVisit.Session(0), seen: null);
         string[] lines = File.ReadAllLines(path);
 
         string rest = string.Concat(lines.Where(l => !l.StartsWith("  \"hash\": ", StringComparison.Ordinal)).Select(l => l + "\n"));
@@ -29,7 +29,7 @@ public sealed class StoredFileTests
     {
         using var folder = new TempFolder();
         string path = folder.File("K-014.json");
-        Profiles.Add(path, "K-014", Saver.Session(0), seen: null);
+        Profiles.Add(path, "K-014", NumberedVisit.Session(0), seen: null);
         Assert.Equal(Seal.Whole, Profiles.Open(path).Value!.Seal);
 
         File.WriteAllText(path, File.ReadAllText(path).Replace("120,", "121,", StringComparison.Ordinal));
@@ -42,8 +42,8 @@ public sealed class StoredFileTests
     {
         using var folder = new TempFolder();
         string path = folder.File("K-014.json");
-        var one = Profiles.Add(path, "K-014", Saver.Session(0), seen: null).Value!.Stored;
-        Profiles.Add(path, "K-014", Saver.Session(1), one);
+        var one = Profiles.Add(path, "K-014", NumberedVisit.Session(0), seen: null).Value!.Stored;
+        Profiles.Add(path, "K-014", NumberedVisit.Session(1), one);
         File.WriteAllText(path, "{ half");
 
         Assert.Contains(Profiles.Open(path).Issues, i => i.Message.Contains("K-014.json.previous", StringComparison.Ordinal));
@@ -56,8 +56,8 @@ public sealed class StoredFileTests
         Assert.SkipWhen(OperatingSystem.IsWindows(), "Windows has lists of rights instead of a mode");
         using var folder = new TempFolder();
         string path = folder.File("K-014.json");
-        var one = Profiles.Add(path, "K-014", Saver.Session(0), seen: null).Value!.Stored;
-        Profiles.Add(path, "K-014", Saver.Session(1), one);
+        var one = Profiles.Add(path, "K-014", NumberedVisit.Session(0), seen: null).Value!.Stored;
+        Profiles.Add(path, "K-014", NumberedVisit.Session(1), one);
         using var draft = AnswerJournal.Start(path, BuiltIn.Questions(), passphrase: null);
 
         string[] files = [.. Directory.GetFiles(folder.Path).Where(f => !f.EndsWith(".lock", StringComparison.Ordinal))];
@@ -71,10 +71,10 @@ public sealed class StoredFileTests
     {
         using var folder = new TempFolder();
         string path = folder.File("K-014.json"), link = folder.File("link.json");
-        var one = Profiles.Add(path, "K-014", Saver.Session(0), seen: null).Value!.Stored;
+        var one = Profiles.Add(path, "K-014", NumberedVisit.Session(0), seen: null).Value!.Stored;
         File.CreateSymbolicLink(link, path);
 
-        Profiles.Add(link, "K-014", Saver.Session(1), one);
+        Profiles.Add(link, "K-014", NumberedVisit.Session(1), one);
 
         Assert.Equal(path, new FileInfo(link).LinkTarget);
         Assert.Equal(2, Profiles.Open(path).Value!.Revision);

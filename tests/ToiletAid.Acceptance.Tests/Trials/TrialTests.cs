@@ -1,6 +1,5 @@
 using System.Text.Json;
 using ToiletAid.App.Files;
-using ToiletAid.TestKit;
 
 namespace ToiletAid.Acceptance.Tests.Trials;
 

@@ -3,7 +3,6 @@ using System.Text.Json;
 using ToiletAid.App.Files;
 using ToiletAid.App.Store;
 using ToiletAid.Core.Person;
-using ToiletAid.TestKit;
 
 namespace ToiletAid.Acceptance.Tests.VisitNotes;
 

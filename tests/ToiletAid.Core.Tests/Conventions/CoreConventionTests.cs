@@ -4,7 +4,6 @@ using System.Text.RegularExpressions;
 using ToiletAid.App.Files;
 using ToiletAid.Core.Evidence;
 using ToiletAid.Core.Safety;
-using ToiletAid.TestKit;
 
 namespace ToiletAid.Core.Tests.Conventions;
 

@@ -1,7 +1,6 @@
 using System.Xml.Linq;
 using ToiletAid.Core.Person;
 using ToiletAid.Core.Reach;
-using ToiletAid.TestKit;
 
 namespace ToiletAid.Core.Tests.Reach;
 

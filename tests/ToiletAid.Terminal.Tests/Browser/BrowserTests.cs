@@ -1,0 +1,104 @@
+using System.Diagnostics;
+using System.Globalization;
+using System.Text.Json;
+using ToiletAid.App.Documents;
+
+namespace ToiletAid.Terminal.Tests.Browser;
+
+/// <summary>The papers in a real browser: an accessibility checker, both zooms, and what comes out of the printer.</summary>
+public sealed class BrowserTests(ITestOutputHelper output)
+{
+    private const int MostSheetPages = 2;
+
+    [Fact]
+    public void Papers_are_accessible_flow_at_any_zoom_and_sheets_print_on_two_pages()
+    {
+        string modules = Modules();
+        using var folder = new TempFolder();
+        foreach (string name in DemoPeople.Names.Select(n => n.Data))
+        {
+            foreach (string kind in (string[])["note", "person", "helper"])
+            {
+                foreach (string language in English.Tags)
+                {
+                    folder.File($"{name}.{kind}.{language}.html", HtmlDocument.Write(Papers.Of(name, kind, language)));
+                }
+            }
+        }
+
+        using var seen = JsonDocument.Parse(Run("node", Script("look.cjs"), modules, folder.Path));
+        int most = 0, mostOfNotes = 0;
+        foreach (var page in seen.RootElement.EnumerateArray())
+        {
+            string name = page.GetProperty("name").GetString()!;
+            Assert.Empty(page.GetProperty("violations").EnumerateArray().Select(v => $"{name}, {v.GetString()}"));
+            Assert.Empty(page.GetProperty("sideways").EnumerateArray().Select(v => $"{name}, {v.GetString()}"));
+            Assert.Equal(1, page.GetProperty("requests").GetInt32()); // the file itself
+            Assert.InRange(page.GetProperty("rules").GetInt32(), 5, 200);
+            int pages = Math.Max(Pages(folder.File(name + ".A4.pdf")), Pages(folder.File(name + ".Letter.pdf")));
+            output.WriteLine($"{name}: {pages} pages");
+            most = Math.Max(most, name.Contains(".note.", StringComparison.Ordinal) ? 0 : pages);
+            mostOfNotes = Math.Max(mostOfNotes, name.Contains(".note.", StringComparison.Ordinal) ? pages : 0);
+        }
+
+        output.WriteLine($"{seen.RootElement.GetArrayLength()} papers, sheets at most {most} pages, notes at most {mostOfNotes}");
+        Assert.Equal(DemoPeople.Names.Count * 3 * English.Tags.Count, seen.RootElement.GetArrayLength());
+        Assert.InRange(most, 1, MostSheetPages);
+    }
+
+    [Fact]
+    public void The_browser_finds_what_is_wrong_with_a_bad_page()
+    {
+        string modules = Modules();
+        using var folder = new TempFolder();
+        folder.File("bad.html", "<!DOCTYPE html><html><head><title>x</title></head><body><main><h1>x</h1><svg role=\"img\" width=\"2000\" height=\"9\"></svg></main></body></html>");
+
+        using var seen = JsonDocument.Parse(Run("node", Script("look.cjs"), modules, folder.Path));
+        string[] violations = [.. seen.RootElement[0].GetProperty("violations").EnumerateArray().Select(v => v.GetString()!)];
+
+        Assert.Contains(violations, v => v.StartsWith("html-has-lang", StringComparison.Ordinal));
+        Assert.Contains(violations, v => v.StartsWith("svg-img-alt", StringComparison.Ordinal));
+        Assert.Equal(["full", "zoomed"], seen.RootElement[0].GetProperty("sideways").EnumerateArray().Select(s => s.GetString()));
+    }
+
+    private static int Pages(string pdf) =>
+        int.Parse(Run("pdfinfo", pdf).Split('\n').Single(l => l.StartsWith("Pages:", StringComparison.Ordinal))["Pages:".Length..], CultureInfo.InvariantCulture);
+
+    private static string Script(string name) => Repository.Path("tests", "ToiletAid.Terminal.Tests", "Browser", name);
+
+    /// <summary>A folder outside the repository with the packages of Browser/package.json, filled once.</summary>
+    private static string Modules()
+    {
+        Tools.Need("chromium", "node", "npm", "pdfinfo");
+        string wanted = File.ReadAllText(Script("package.json"));
+        string folder = Directory.CreateDirectory(Path.Combine(Path.GetTempPath(), "toiletaid-browser-modules")).FullName;
+        string had = Path.Combine(folder, "package.json"), done = Path.Combine(folder, "node_modules", "axe-core", "axe.min.js");
+        if (File.Exists(had) && File.ReadAllText(had) == wanted && File.Exists(done))
+        {
+            return folder;
+        }
+
+        File.WriteAllText(had, wanted);
+        string? fault = null;
+        try
+        {
+            Run("npm", "install", "--prefix", folder, "--no-audit", "--no-fund", "--ignore-scripts");
+        }
+        catch (InvalidOperationException e)
+        {
+            fault = e.Message;
+        }
+
+        Tools.Require(fault is null && File.Exists(done), $"npm could not fetch axe-core and playwright-core, {fault}");
+        return folder;
+    }
+
+    private static string Run(string program, params string[] arguments)
+    {
+        using var process = Process.Start(new ProcessStartInfo(program, arguments) { UseShellExecute = false, RedirectStandardOutput = true, RedirectStandardError = true })!;
+        var error = process.StandardError.ReadToEndAsync();
+        string text = process.StandardOutput.ReadToEnd();
+        process.WaitForExit();
+        return process.ExitCode == 0 ? text : throw new InvalidOperationException($"{program} ended with {process.ExitCode}, {error.GetAwaiter().GetResult()}");
+    }
+}

@@ -1,0 +1,107 @@
+using System.Diagnostics;
+
+namespace ToiletAid.Terminal.Tests.Terminals;
+
+/// <summary>The built program on a machine that lets it work for a small part of the time only.</summary>
+[Collection(nameof(Aloud))]
+public sealed class SlowMachineTests : IDisposable
+{
+    private const int SigTerm = 15;
+    private const int SigCont = 18;
+    private const int SigStop = 19;
+
+    private readonly Home _home = new();
+    private string _settings = string.Empty;
+
+    public void Dispose() => _home.Dispose();
+
+    [Fact]
+    public void Long_work_on_the_screen_is_told_once_and_its_end_once()
+    {
+        using var terminal = AtResult();
+        terminal.Send(Keys.Enter);
+        string told = Slowly(terminal, "Working...");
+        string rest = told + terminal.Until("Enter goes back.", 120_000);
+        Assert.Equal(2, rest.Split("Working...").Length);
+        Assert.Equal(2, rest.Split("Done.").Length);
+        Assert.True(rest.IndexOf("Working...", StringComparison.Ordinal) < rest.IndexOf("Done.", StringComparison.Ordinal));
+        Assert.True(rest.IndexOf("Done.", StringComparison.Ordinal) < rest.IndexOf("What would change this.", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_signal_during_long_work_gives_the_screen_back()
+    {
+        using var terminal = AtResult();
+        terminal.Send(Keys.Enter);
+        Slowly(terminal, string.Empty, TimeSpan.FromSeconds(0.5));
+        terminal.Kill(SigTerm);
+        Slowly(terminal, "\u001b[?1049l");
+        Assert.Equal(128 + SigTerm, terminal.Exit(20_000));
+        Assert.Equal(_settings, terminal.Stty());
+    }
+
+    [Fact]
+    public void A_signal_while_the_terminal_takes_nothing_gives_the_screen_back_all_the_same()
+    {
+        using var terminal = Run("assess");
+        terminal.Until("none:", 60_000);
+        terminal.Quiet(300);
+        terminal.Flow(takes: false);
+        terminal.Send(Keys.Down);
+        Thread.Sleep(500);
+
+        // The loop is stuck in the line that it writes, so after three seconds the program ends without it.
+        terminal.Kill(SigTerm);
+        Thread.Sleep(4200);
+        terminal.Flow(takes: true);
+        Assert.Equal(128 + SigTerm, terminal.Exit(20_000));
+        terminal.Quiet();
+        Assert.Contains("\u001b[?1049l", terminal.All, StringComparison.Ordinal);
+        Assert.Equal(_settings, terminal.Stty());
+    }
+
+    /// <summary>At the result of a saved profile, with the entry chosen that searches longest.</summary>
+    private PtySession AtResult()
+    {
+        string file = Path.Combine(_home.Path, "k.json");
+        File.Copy(DemoPeople.File("k-014-stiff-shoulder"), file);
+        var terminal = Run();
+        terminal.Until("Number 1 to 7:", 60_000);
+        terminal.Send("2" + Keys.Enter);
+        terminal.Until("File:");
+        terminal.Send("k.json" + Keys.Enter);
+        terminal.Until("Result of the latest visit", 60_000);
+        terminal.Quiet(300);
+        terminal.Send("2" + Keys.Enter);
+        terminal.Until("Number 1 to", 120_000);
+        terminal.Quiet(300);
+        terminal.Send("w");
+        terminal.Until("What would change this");
+        terminal.Quiet(300);
+        return terminal;
+    }
+
+    private PtySession Run(params string[] arguments)
+    {
+        var terminal = new PtySession([BuiltProgram.Path, .. arguments, "--full-screen"], _home.Environment(), folder: _home.Path);
+        _settings = terminal.Stty();
+        return terminal;
+    }
+
+    /// <summary>Lets the program work for about a tenth of the time until a text has come and a time has passed.</summary>
+    private static string Slowly(PtySession terminal, string wanted, TimeSpan least = default)
+    {
+        var watch = Stopwatch.StartNew();
+        string got = string.Empty;
+        while (!got.Contains(wanted, StringComparison.Ordinal) || watch.Elapsed < least)
+        {
+            Assert.True(watch.Elapsed < TimeSpan.FromSeconds(60), $"'{wanted}' did not come, but: {got}");
+            terminal.Kill(SigStop);
+            Thread.Sleep(150);
+            terminal.Kill(SigCont);
+            got += terminal.Quiet(10, 15);
+        }
+
+        return got;
+    }
+}

@@ -1,0 +1,92 @@
+using System.Collections.Immutable;
+using ToiletAid.App.Files;
+using ToiletAid.App.Trials;
+using ToiletAid.Core.Advising;
+using ToiletAid.Core.Explaining;
+using ToiletAid.Core.Interview;
+using ToiletAid.Core.Person;
+using ToiletAidTui.Commands;
+using ToiletAidTui.FullScreen;
+using ToiletAidTui.Host;
+using ToiletAidTui.Screens;
+using ToiletAidTui.Settings;
+
+namespace ToiletAid.TestKit;
+
+/// <summary>The screens without a terminal: what ought to be said is read off here, and heard from the reader.</summary>
+internal sealed class Model
+{
+    /// <summary>Sets the screens up.</summary>
+    /// <param name="depth">Depth of the interview; null for the start screen.</param>
+    /// <param name="all">True to ask everything, whether or not it can matter.</param>
+    /// <param name="passphrase">The passphrase that the program was given.</param>
+    /// <param name="trials">Day of the trials; a week after that of the visits when left out.</param>
+    internal Model(Depth? depth = Depth.Quick, bool all = false, string? passphrase = null, DateOnly? trials = null)
+    {
+        var knowledge = BuiltIn.Knowledge();
+        var advisor = new Advisor(knowledge, new());
+        var planner = QuestionPlanner.For(knowledge);
+        Func<Depth, Answers, ImmutableArray<Question>> open = all ? (d, answers) => OpenQuestions.Open(knowledge.Questions, d, answers) : planner.Open;
+        var files = new ProfileFile(knowledge.Questions);
+        var parts = new AdviceParts(knowledge, advisor, 3);
+        var settings = new SettingsReader(_ => null, string.Empty, string.Empty);
+        Shell = new(new()
+        {
+            Questions = knowledge.Questions,
+            Open = open,
+            Files = files,
+            Profiles = new(_ => null),
+            Passphrase = () => passphrase,
+            Keys = KeyMap.Make(new Dictionary<string, string>(), out _),
+            Today = () => new DateOnly(2026, 3, 9),
+            Result = parts.Of,
+            Why = parts.Why,
+            Flips = parts.Flips,
+            Trial = (Profile profile, out ImmutableArray<string> faults) => TrialRecording.Begin(knowledge, advisor, profile, trials ?? new DateOnly(2026, 3, 16), out faults),
+            Kinds = [.. knowledge.Catalogue.Aids.Select(a => (a.Id, a.Name))],
+            Calculators = InnerCommand.Calculators(Nobody),
+            Command = words => InnerCommand.Run(Nobody, words),
+            Settings = (out string? fault) => settings.Read(new Dictionary<string, string>(), out fault),
+            Keep = (_, _) => null,
+        });
+        if (depth is { } asked)
+        {
+            StartPages.Begin(Shell, new Visit(knowledge.Questions, open, asked, new DateOnly(2026, 3, 9)) { Profiles = Shell.Desk.Profiles });
+        }
+        else
+        {
+            Shell.Push(StartPages.Start());
+        }
+    }
+
+    internal Shell Shell { get; }
+
+    private static Terminal Nobody { get; } = new() { Input = Stream.Null, Output = TextWriter.Null, Error = TextWriter.Null };
+
+    /// <summary>The answer line on a terminal of 80 columns.</summary>
+    internal string Answer => ScreenText.Of(Shell).Answer(79).Trim();
+
+    /// <summary>The whole screen below the mode line, top to bottom, on a terminal of 80 columns and 24 rows.</summary>
+    internal string Whole => ScreenRows.Lay(Shell, 80, 24, 0) is var rows ? string.Join(' ', rows.Rows[rows.FixedRows..]) : string.Empty;
+
+    /// <summary>Presses a key as a terminal sends it; true when a screen is to be said from its top.</summary>
+    internal bool Press(string key)
+    {
+        int turn = Shell.Turn;
+        Shell.Press(key switch
+        {
+            Keys.Down => new(Act.Down),
+            Keys.Up => new(Act.Up),
+            Keys.Enter => new(Act.Enter),
+            Keys.Home => new(Act.First),
+            Keys.End => new(Act.Last),
+            Keys.Escape => new(Act.Back),
+            Keys.Backspace => new(Act.Erase),
+            { Length: 1 } when key[0] < ' ' => new(Shell.Desk.Keys.Find($"Ctrl+{(char)(key[0] + 'A' - 1)}")!.Value),
+            Keys.F9 => new(Act.Menu),
+            Keys.F12 => new(Act.Hide),
+            _ => new(Act.Text, key),
+        });
+        return turn != Shell.Turn;
+    }
+}
