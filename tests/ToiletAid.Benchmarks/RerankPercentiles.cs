@@ -3,6 +3,7 @@ using System.Globalization;
 using ToiletAid.App.Files;
 using ToiletAid.Core.Advising;
 using ToiletAid.Core.Explaining;
+using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Person;
 
 namespace ToiletAid.Benchmarks;
@@ -22,7 +23,7 @@ internal static class RerankPercentiles
         Run("with all persons of the result", knowledge, sessions, new());
     }
 
-    private static void Run(string settings, Core.Knowledge knowledge, List<Session> sessions, AdviceSettings advice)
+    private static void Run(string settings, KnowledgeBase knowledge, List<Session> sessions, AdviceSettings advice)
     {
         List<double> whole = [], planning = [];
         for (int round = 0; round < Rounds; round++)
@@ -39,7 +40,7 @@ internal static class RerankPercentiles
         Print($"{settings}: next question alone", planning);
     }
 
-    private static void Walk(Core.Knowledge knowledge, Session session, AdviceSettings settings, List<double> whole, List<double> planning)
+    private static void Walk(KnowledgeBase knowledge, Session session, AdviceSettings settings, List<double> whole, List<double> planning)
     {
         var advisor = new Advisor(knowledge, settings);
         var planner = new QuestionPlanner(knowledge, advisor);

@@ -41,7 +41,7 @@ internal sealed class Model
             Today = () => new DateOnly(2026, 3, 9),
             Result = parts.Of,
             Why = parts.Why,
-            Flips = parts.Flips,
+            Counterfactuals = parts.Counterfactuals,
             Trial = (Profile profile, out ImmutableArray<string> faults) => TrialRecording.Begin(knowledge, advisor, profile, trials ?? new DateOnly(2026, 3, 16), out faults),
             Kinds = [.. knowledge.Catalogue.Aids.Select(a => (a.Id, a.Name))],
             Calculators = InnerCommand.Calculators(Nobody),

@@ -1,4 +1,3 @@
-using ToiletAid.Core.Interview;
 using ToiletAid.Core.Person;
 
 namespace ToiletAid.TestKit;

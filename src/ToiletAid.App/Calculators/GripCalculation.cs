@@ -1,9 +1,10 @@
 using System.Collections.Immutable;
 using System.Text.Json;
 using ToiletAid.App.Wording;
-using ToiletAid.Core;
 using ToiletAid.Core.Catalogue;
 using ToiletAid.Core.Hand;
+using ToiletAid.Core.Interview;
+using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Person;
 using ToiletAid.Core.Plans;
 
@@ -12,7 +13,7 @@ namespace ToiletAid.App.Calculators;
 /// <summary>A hand against its norm, and against what an aid asks of it.</summary>
 public sealed class GripCalculation : Calculation
 {
-    private readonly Knowledge _knowledge;
+    private readonly KnowledgeBase _knowledge;
     private readonly Answers _known;
     private readonly HandFacts _facts;
     private readonly HandCapacity _capacity;
@@ -25,7 +26,7 @@ public sealed class GripCalculation : Calculation
     /// <param name="aid">The aid that is judged, or null.</param>
     /// <param name="addOns">Add-ons used with it.</param>
     /// <exception cref="ArgumentException">The age is not among the answers.</exception>
-    public GripCalculation(Knowledge knowledge, Answers known, Aid? aid, ImmutableArray<AddOn> addOns)
+    public GripCalculation(KnowledgeBase knowledge, Answers known, Aid? aid, ImmutableArray<AddOn> addOns)
     {
         double age = known.Si("age") ?? throw new ArgumentException("the age is needed", nameof(known));
         _knowledge = knowledge;

@@ -1,8 +1,8 @@
 using System.Text.Json;
 using Humanizer;
 using ToiletAid.App.Wording;
-using ToiletAid.Core;
 using ToiletAid.Core.Catalogue;
+using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Paper;
 using ToiletAid.Core.Person;
 
@@ -24,7 +24,7 @@ public sealed class PaperCalculation : Calculation
     /// <param name="stool">Usual Bristol stool type, 1 to 7.</param>
     /// <param name="cleansPerDay">Cleans a day; 0 or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">Sheets, folds, stool type or cleans are out of range.</exception>
-    public PaperCalculation(Knowledge knowledge, PaperUse use, int stool, double cleansPerDay)
+    public PaperCalculation(KnowledgeBase knowledge, PaperUse use, int stool, double cleansPerDay)
     {
         _coefficients = knowledge.Paper;
         _use = use;

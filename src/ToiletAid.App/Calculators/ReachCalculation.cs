@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using System.Text.Json;
 using Humanizer;
 using ToiletAid.App.Wording;
-using ToiletAid.Core;
+using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Person;
 using ToiletAid.Core.Plans;
 using ToiletAid.Core.Reach;
@@ -32,7 +32,7 @@ public sealed class ReachCalculation : Calculation
     /// <param name="draws">Plausible persons drawn, 0 to 4096.</param>
     /// <param name="approaches">Approaches; empty for all.</param>
     /// <exception cref="ArgumentException">An answer is outside what the body model takes.</exception>
-    public ReachCalculation(Knowledge knowledge, Answers known, int draws, ImmutableArray<Approach> approaches)
+    public ReachCalculation(KnowledgeBase knowledge, Answers known, int draws, ImmutableArray<Approach> approaches)
     {
         _known = known;
         _draws = draws;

@@ -1,7 +1,7 @@
 using System.Text.Json;
 using ToiletAid.App.Files;
 using ToiletAid.App.Wording;
-using ToiletAid.Core;
+using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Quantities;
 using ToiletAid.Core.Safety;
 using ToiletAid.Core.Water;
@@ -11,7 +11,7 @@ namespace ToiletAid.App.Calculators;
 /// <summary>Spray time, weight and warm water of a washing aid.</summary>
 public sealed class WaterCalculation : Calculation
 {
-    private readonly Knowledge _knowledge;
+    private readonly KnowledgeBase _knowledge;
     private readonly WaterSettings _settings;
     private readonly SprayTime _spray;
     private readonly double _limit;
@@ -24,7 +24,7 @@ public sealed class WaterCalculation : Calculation
     /// <param name="knowledge">Limits and supplies.</param>
     /// <param name="settings">What is asked; the hot one of <see cref="Supplies"/> is not below the cold one.</param>
     /// <exception cref="ArgumentException">A flow, a volume or a temperature is out of range.</exception>
-    public WaterCalculation(Knowledge knowledge, WaterSettings settings)
+    public WaterCalculation(KnowledgeBase knowledge, WaterSettings settings)
     {
         _knowledge = knowledge;
         _settings = settings;
@@ -42,7 +42,7 @@ public sealed class WaterCalculation : Calculation
     /// <param name="settings">The supplies as measured at the tap, °C, where they are given; no order of the two is asked for here.</param>
     /// <returns>Hot and cold supply, °C. What was not given is <see cref="WaterCoefficients.HotSupplyCelsius"/> or <see cref="WaterCoefficients.ColdSupplyCelsius"/>,
     /// whose sources stand in supplies.json.</returns>
-    public static (double Hot, double Cold) Supplies(Knowledge knowledge, WaterSettings settings) =>
+    public static (double Hot, double Cold) Supplies(KnowledgeBase knowledge, WaterSettings settings) =>
         (settings.Hot ?? knowledge.Water.HotSupplyCelsius, settings.Cold ?? knowledge.Water.ColdSupplyCelsius);
 
     /// <inheritdoc/>

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using ToiletAid.Core;
 using ToiletAid.Core.Advising;
+using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Person;
 
 namespace ToiletAid.App.Documents;
@@ -10,7 +10,7 @@ namespace ToiletAid.App.Documents;
 public sealed record Case
 {
     /// <summary>Everything known beforehand.</summary>
-    public required Knowledge Knowledge { get; init; }
+    public required KnowledgeBase Knowledge { get; init; }
 
     /// <summary>Words of the documents.</summary>
     public required DocumentData Words { get; init; }

@@ -1,6 +1,6 @@
 using ToiletAid.App.Typed;
 using ToiletAid.App.Wording;
-using ToiletAid.Core.Trials;
+using ToiletAid.Core.Person;
 
 namespace ToiletAid.App.Documents;
 

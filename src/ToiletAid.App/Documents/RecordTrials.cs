@@ -1,7 +1,7 @@
 using System.Text.Json;
 using ToiletAid.App.Files;
 using ToiletAid.App.Wording;
-using ToiletAid.Core.Trials;
+using ToiletAid.Core.Person;
 
 namespace ToiletAid.App.Documents;
 

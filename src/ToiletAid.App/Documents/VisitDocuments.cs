@@ -1,6 +1,6 @@
 using ToiletAid.App.Files;
-using ToiletAid.Core;
 using ToiletAid.Core.Advising;
+using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Person;
 
 namespace ToiletAid.App.Documents;
@@ -13,7 +13,7 @@ public static class VisitDocuments
     /// <param name="profile">The profile; its newest visit counts.</param>
     /// <param name="place">Place of the plan that was taken, from 1; null for the first that there is.</param>
     /// <param name="language">Language tag.</param>
-    public static Case? About(Knowledge knowledge, Profile profile, int? place, string language)
+    public static Case? About(KnowledgeBase knowledge, Profile profile, int? place, string language)
     {
         var words = DocumentData.Load();
         var settings = new AdviceSettings();

@@ -1,12 +1,10 @@
 using System.Text.Json;
 using System.Text.Json.Serialization.Metadata;
-using ToiletAid.Core;
 using ToiletAid.Core.Catalogue;
 using ToiletAid.Core.Evidence;
 using ToiletAid.Core.Interview;
-using ToiletAid.Core.Safety;
+using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Simulation;
-using ToiletAid.Core.Trials;
 
 namespace ToiletAid.App.Files;
 
@@ -36,10 +34,10 @@ public static class BuiltIn
     public static TrialKnowledge Trials() => Load("trials.json", KnowledgeJson.Default.TrialKnowledge);
 
     /// <summary>All that advice rests on.</summary>
-    public static Knowledge Knowledge()
+    public static KnowledgeBase Knowledge()
     {
         // Most of a start is spent here, so two cores share it.
-        var tables = Task.Run(() => (Body: BodyTablesReader.ReadBuiltIn(), Hand: BuiltInNorms.Handling(), Supplies: BuiltInSupplies.Load()));
+        var tables = Task.Run(() => (Body: BodyTablesReader.ReadBuiltIn(), Hand: BuiltInNorms.HandModel(), Supplies: BuiltInSupplies.Load()));
         var (questions, aids, evidence, rules) = (Questions(), Aids(), Evidence(), Rules());
         var (body, hand, supplies) = tables.GetAwaiter().GetResult();
         return new()

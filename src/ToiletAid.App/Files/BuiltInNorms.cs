@@ -18,7 +18,7 @@ public static class BuiltInNorms
 
     /// <summary>Everything that the assessment of the hand needs.</summary>
     /// <exception cref="JsonException">A file is not as it should be.</exception>
-    public static Handling Handling() => new(Hand(), new HandCoefficients(HandNumbers()));
+    public static HandModel HandModel() => new(Hand(), new HandCoefficients(HandNumbers()));
 
     /// <summary>Reads norms from text.</summary>
     /// <exception cref="JsonException">The text is not as it should be.</exception>

@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using ToiletAid.Core.Comparing;
+using ToiletAid.Core.Knowledge;
 
 namespace ToiletAid.App.Files;
 

@@ -1,15 +1,12 @@
 using System.Text.Json;
 using System.Text.Json.Serialization;
 using ToiletAid.Core.Catalogue;
-using ToiletAid.Core.Comparing;
 using ToiletAid.Core.Evidence;
 using ToiletAid.Core.Interview;
+using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Person;
-using ToiletAid.Core.Ranking;
 using ToiletAid.Core.Reach;
-using ToiletAid.Core.Safety;
 using ToiletAid.Core.Simulation;
-using ToiletAid.Core.Trials;
 
 namespace ToiletAid.App.Files;
 

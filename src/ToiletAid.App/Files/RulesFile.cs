@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using ToiletAid.Core.Safety;
+using ToiletAid.Core.Knowledge;
 
 namespace ToiletAid.App.Files;
 

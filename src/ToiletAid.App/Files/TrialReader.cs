@@ -1,8 +1,8 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using System.Text.Json;
+using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Person;
-using ToiletAid.Core.Trials;
 
 namespace ToiletAid.App.Files;
 

@@ -1,6 +1,6 @@
 using System.Text.Json;
+using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Person;
-using ToiletAid.Core.Trials;
 
 namespace ToiletAid.App.Files;
 

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using System.Text.Json;
 using ToiletAid.Core.Person;
-using ToiletAid.Core.Trials;
 
 namespace ToiletAid.App.Files;
 

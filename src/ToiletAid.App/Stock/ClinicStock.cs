@@ -1,6 +1,6 @@
 using ToiletAid.App.Files;
-using ToiletAid.Core;
 using ToiletAid.Core.Catalogue;
+using ToiletAid.Core.Knowledge;
 
 namespace ToiletAid.App.Stock;
 
@@ -22,7 +22,7 @@ public sealed class ClinicStock
     public bool SetsPrices => _prices != new PricesFile();
 
     /// <summary>The knowledge with this over it: the same id replaces a kind, a new one is added, a price that is given replaces its placeholder.</summary>
-    public Knowledge Over(Knowledge knowledge)
+    public KnowledgeBase Over(KnowledgeBase knowledge)
     {
         ArgumentNullException.ThrowIfNull(knowledge);
         var prices = knowledge.Prices;

@@ -2,7 +2,8 @@ using System.Collections.Immutable;
 using System.Globalization;
 using ToiletAid.App.Files;
 using ToiletAid.App.Sessions;
-using ToiletAid.Core.Trials;
+using ToiletAid.Core.Knowledge;
+using ToiletAid.Core.Person;
 
 namespace ToiletAid.App.Trials;
 

@@ -3,7 +3,9 @@ using System.Globalization;
 using ToiletAid.App.Sessions;
 using ToiletAid.App.Wording;
 using ToiletAid.Core.Advising;
-using ToiletAid.Core.Trials;
+using ToiletAid.Core.Knowledge;
+using ToiletAid.Core.Person;
+using ToiletAid.Core.Plans;
 
 namespace ToiletAid.App.Trials;
 

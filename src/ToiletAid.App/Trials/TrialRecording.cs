@@ -3,8 +3,8 @@ using ToiletAid.App.Files;
 using ToiletAid.App.Sessions;
 using ToiletAid.App.Store;
 using ToiletAid.App.Wording;
-using ToiletAid.Core;
 using ToiletAid.Core.Advising;
+using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Person;
 
 namespace ToiletAid.App.Trials;
@@ -12,12 +12,12 @@ namespace ToiletAid.App.Trials;
 /// <summary>A trial from the first question to the saved profile, whichever mode asks.</summary>
 public sealed class TrialRecording
 {
-    private readonly Knowledge _knowledge;
+    private readonly KnowledgeBase _knowledge;
     private readonly Advisor _advisor;
     private readonly Profile _profile;
     private readonly DateOnly _day;
 
-    private TrialRecording(Knowledge knowledge, Advisor advisor, Profile profile, DateOnly day, Advice advice)
+    private TrialRecording(KnowledgeBase knowledge, Advisor advisor, Profile profile, DateOnly day, Advice advice)
     {
         (_knowledge, _advisor, _profile, _day) = (knowledge, advisor, profile, day);
         Interview = new(advice.Ranked, knowledge.Trials);
@@ -41,7 +41,7 @@ public sealed class TrialRecording
     /// <param name="profile">The profile as it is saved.</param>
     /// <param name="day">Day of the trial.</param>
     /// <param name="faults">Why there can be none, in sentences; empty when it begins.</param>
-    public static TrialRecording? Begin(Knowledge knowledge, Advisor advisor, Profile profile, DateOnly day, out ImmutableArray<string> faults)
+    public static TrialRecording? Begin(KnowledgeBase knowledge, Advisor advisor, Profile profile, DateOnly day, out ImmutableArray<string> faults)
     {
         ArgumentNullException.ThrowIfNull(profile);
         ArgumentNullException.ThrowIfNull(advisor);

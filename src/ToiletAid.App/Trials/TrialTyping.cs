@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using ToiletAid.Core.Trials;
+using ToiletAid.Core.Knowledge;
 
 namespace ToiletAid.App.Trials;
 

@@ -1,10 +1,8 @@
 using System.Text.Json;
 using ToiletAid.App.Files;
-using ToiletAid.Core;
 using ToiletAid.Core.Advising;
-using ToiletAid.Core.Explaining;
+using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Person;
-using ToiletAid.Core.Ranking;
 
 namespace ToiletAid.App.Wording;
 
@@ -12,7 +10,7 @@ namespace ToiletAid.App.Wording;
 public static class AdviceJson
 {
     /// <summary>Writes one result as an object.</summary>
-    public static void Write(Utf8JsonWriter json, string person, Session session, Advice advice, int top, Knowledge knowledge)
+    public static void Write(Utf8JsonWriter json, string person, Session session, Advice advice, int top, KnowledgeBase knowledge)
     {
         json.WriteStartObject();
         json.WriteString("person", person);
@@ -58,7 +56,7 @@ public static class AdviceJson
         json.WriteEndArray();
     }
 
-    private static void Plan(Utf8JsonWriter json, RankedPlan ranked, GripDependence? grip, Answers known, Knowledge knowledge)
+    private static void Plan(Utf8JsonWriter json, RankedPlan ranked, GripDependence? grip, Answers known, KnowledgeBase knowledge)
     {
         json.WriteStartObject();
         json.WriteNumber("rank", ranked.Rank);
@@ -98,7 +96,7 @@ public static class AdviceJson
         json.WriteEndObject();
     }
 
-    private static void Setup(Utf8JsonWriter json, RankedPlan ranked, Answers known, Knowledge knowledge)
+    private static void Setup(Utf8JsonWriter json, RankedPlan ranked, Answers known, KnowledgeBase knowledge)
     {
         json.WriteStartObject("setup");
         if (ranked.Demands.Need is { } need && double.IsFinite(need.MedianLength))

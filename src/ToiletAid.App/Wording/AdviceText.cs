@@ -1,13 +1,13 @@
 using Humanizer;
-using ToiletAid.Core;
 using ToiletAid.Core.Advising;
+using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Person;
 
 namespace ToiletAid.App.Wording;
 
 /// <summary>Advice as lines to be read aloud: one idea a sentence, no tables, no symbols.</summary>
 /// <param name="knowledge">Questions and rules.</param>
-public sealed class AdviceText(Knowledge knowledge)
+public sealed class AdviceText(KnowledgeBase knowledge)
 {
     private const int MostReasons = 3;
 

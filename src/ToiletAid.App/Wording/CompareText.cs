@@ -1,16 +1,16 @@
 using Humanizer;
 using ToiletAid.App.Files;
 using ToiletAid.App.Typed;
-using ToiletAid.Core;
 using ToiletAid.Core.Advising;
 using ToiletAid.Core.Comparing;
-using ToiletAid.Core.Trials;
+using ToiletAid.Core.Knowledge;
+using ToiletAid.Core.Person;
 
 namespace ToiletAid.App.Wording;
 
 /// <summary>Two visits side by side as lines to be read aloud: what changed, whether it is real, what moved the recommendation.</summary>
 /// <param name="knowledge">Questions.</param>
-public sealed class CompareText(Knowledge knowledge)
+public sealed class CompareText(KnowledgeBase knowledge)
 {
     private const int MostOneSided = 5;
 

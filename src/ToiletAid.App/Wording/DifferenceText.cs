@@ -1,6 +1,7 @@
 using ToiletAid.App.Sessions;
 using ToiletAid.App.Typed;
 using ToiletAid.Core.Comparing;
+using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Person;
 using ToiletAid.Core.Quantities;
 

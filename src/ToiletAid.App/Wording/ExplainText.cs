@@ -1,16 +1,16 @@
 using Humanizer;
 using ToiletAid.App.Sessions;
 using ToiletAid.App.Typed;
-using ToiletAid.Core;
 using ToiletAid.Core.Advising;
 using ToiletAid.Core.Explaining;
+using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Person;
 
 namespace ToiletAid.App.Wording;
 
 /// <summary>Why, why not, what would change it and what to ask next, as lines to be read aloud.</summary>
 /// <param name="knowledge">Questions and kinds of aid.</param>
-public sealed class ExplainText(Knowledge knowledge)
+public sealed class ExplainText(KnowledgeBase knowledge)
 {
     /// <summary>Why a kind of aid has its place, with what speaks against it and what was tried of it; nothing where a red flag stopped the ranking.</summary>
     /// <param name="advice">The advice.</param>
@@ -71,12 +71,12 @@ public sealed class ExplainText(Knowledge knowledge)
     }
 
     /// <summary>Answers that would change the first place if they were a little wrong.</summary>
-    public IEnumerable<string> Flips(IReadOnlyCollection<Flip> flips) => flips.Count == 0
+    public IEnumerable<string> Counterfactuals(IReadOnlyCollection<Counterfactual> counterfactuals) => counterfactuals.Count == 0
         ? ["No known answer changes the first place if it is one step or one measuring error off."]
         :
         [
-            $"{Spoken.Capital("answer".ToQuantity(flips.Count, ShowQuantityAs.Words))} would change the first place if {(flips.Count == 1 ? "it were" : "they were")} a little different.",
-            .. flips.Select(f => $"{Change(f.Change)} Then {PlanText.Lower(Name(f.First))} would be first."),
+            $"{Spoken.Capital("answer".ToQuantity(counterfactuals.Count, ShowQuantityAs.Words))} would change the first place if {(counterfactuals.Count == 1 ? "it were" : "they were")} a little different.",
+            .. counterfactuals.Select(f => $"{Change(f.Change)} Then {PlanText.Lower(Name(f.First))} would be first."),
         ];
 
     /// <summary>What to ask next.</summary>

@@ -1,12 +1,11 @@
 using System.Text.Json;
 using ToiletAid.App.Calculators;
 using ToiletAid.Core.Advising;
-using ToiletAid.Core.Explaining;
 using ToiletAid.Core.Plans;
 
 namespace ToiletAid.App.Wording;
 
-/// <summary>How much the first place hangs on a grip that was not measured, in words and as JSON.</summary>
+/// <summary>How much the first place depends on a grip that was not measured, in words and as JSON.</summary>
 public static class GripText
 {
     /// <summary>Two or three sentences.</summary>

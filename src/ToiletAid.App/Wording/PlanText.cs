@@ -1,7 +1,7 @@
 using Humanizer;
+using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Person;
 using ToiletAid.Core.Plans;
-using ToiletAid.Core.Ranking;
 
 namespace ToiletAid.App.Wording;
 

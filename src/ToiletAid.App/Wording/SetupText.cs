@@ -1,8 +1,8 @@
 using System.Globalization;
 using Humanizer;
-using ToiletAid.Core;
 using ToiletAid.Core.Advising;
 using ToiletAid.Core.Catalogue;
+using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Paper;
 using ToiletAid.Core.Person;
 using ToiletAid.Core.Plans;
@@ -14,7 +14,7 @@ namespace ToiletAid.App.Wording;
 /// <param name="ranked">The plan.</param>
 /// <param name="known">Answers as given.</param>
 /// <param name="knowledge">Limits.</param>
-public sealed class SetupText(RankedPlan ranked, Answers known, Knowledge knowledge)
+public sealed class SetupText(RankedPlan ranked, Answers known, KnowledgeBase knowledge)
 {
     /// <summary>Days for which paper is folded ahead: once a week is easy to remember (decision).</summary>
     internal const int DaysAhead = 7;

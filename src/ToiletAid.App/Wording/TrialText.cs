@@ -1,14 +1,15 @@
 using ToiletAid.App.Files;
 using ToiletAid.App.Typed;
-using ToiletAid.Core;
 using ToiletAid.Core.Advising;
-using ToiletAid.Core.Trials;
+using ToiletAid.Core.Knowledge;
+using ToiletAid.Core.Person;
+using ToiletAid.Core.Plans;
 
 namespace ToiletAid.App.Wording;
 
 /// <summary>Trials as sentences to be read aloud.</summary>
 /// <param name="knowledge">What trials can find, and the kinds of aid.</param>
-public sealed class TrialText(Knowledge knowledge)
+public sealed class TrialText(KnowledgeBase knowledge)
 {
     /// <summary>The trial as it was noted.</summary>
     public IEnumerable<string> Lines(PastTrial past)

@@ -1,5 +1,5 @@
-using ToiletAid.Core;
 using ToiletAid.Core.Explaining;
+using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Person;
 using ToiletAid.Core.Plans;
 
@@ -18,7 +18,7 @@ public sealed class WhatIfTally
     private readonly SortedDictionary<(string From, string To), SortedDictionary<string, long>> _moves = new(ByIds);
 
     /// <summary>Makes an empty count.</summary>
-    public WhatIfTally(Knowledge before, Knowledge after)
+    public WhatIfTally(KnowledgeBase before, KnowledgeBase after)
     {
         foreach (var catalogue in (Core.Catalogue.AidCatalogue[])[before.Catalogue, after.Catalogue])
         {

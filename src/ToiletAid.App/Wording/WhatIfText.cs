@@ -2,7 +2,7 @@ using System.Globalization;
 using Humanizer;
 using ToiletAid.App.Typed;
 using ToiletAid.Core.Explaining;
-using ToiletAid.Core.Ranking;
+using ToiletAid.Core.Knowledge;
 
 namespace ToiletAid.App.Wording;
 

@@ -1,11 +1,11 @@
 using System.Collections.Immutable;
 using ToiletAid.Core.Catalogue;
 using ToiletAid.Core.Cost;
+using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Person;
 using ToiletAid.Core.Plans;
 using ToiletAid.Core.Ranking;
 using ToiletAid.Core.Safety;
-using ToiletAid.Core.Trials;
 
 namespace ToiletAid.Core.Advising;
 
@@ -18,25 +18,25 @@ public sealed class Advisor
     /// <summary>Persons drawn for a what-if: enough for a share in steps of about three in a hundred. Decision: what it finds is ranked in full before it is said.</summary>
     internal const int WhatIfDraws = 32;
 
-    /// <summary>Persons drawn while questions are asked: enough for a share in steps of five in a hundred. Decision, for speed: only which question comes next hangs on it.</summary>
+    /// <summary>Persons drawn while questions are asked: enough for a share in steps of five in a hundred. Decision, for speed: only which question comes next depends on it.</summary>
     internal const int AskingDraws = 20;
 
-    private readonly Knowledge _knowledge;
+    private readonly KnowledgeBase _knowledge;
     private readonly AdviceSettings _settings;
     private readonly CriterionFunctions _functions;
     private readonly Dictionary<PriorityOrder, WeightSample> _weights = [];
     private readonly ReachMemory _reach;
-    private (Answers Known, Standing Standing)? _last;
+    private (Answers Known, ScreenedPlans Plans)? _last;
 
     /// <summary>Makes an advisor.</summary>
     /// <param name="knowledge">Everything that is known beforehand.</param>
     /// <param name="settings">How advice is computed.</param>
-    public Advisor(Knowledge knowledge, AdviceSettings settings)
+    public Advisor(KnowledgeBase knowledge, AdviceSettings settings)
         : this(knowledge, settings, new ReachMemory(knowledge, settings.Seed, settings.ReachesKept))
     {
     }
 
-    private Advisor(Knowledge knowledge, AdviceSettings settings, ReachMemory reach)
+    private Advisor(KnowledgeBase knowledge, AdviceSettings settings, ReachMemory reach)
     {
         _knowledge = knowledge;
         _settings = settings;
@@ -44,7 +44,7 @@ public sealed class Advisor
         _reach = reach;
     }
 
-    /// <summary>An advisor with another catalogue and other prices, which shares the reaches of this one: they hang on the person alone. Both
+    /// <summary>An advisor with another catalogue and other prices, which shares the reaches of this one: they depend on the person alone. Both
     /// serve one thread.</summary>
     /// <param name="catalogue">Kinds of aid and add-ons.</param>
     /// <param name="prices">What supplies cost.</param>
@@ -62,7 +62,7 @@ public sealed class Advisor
             return new() { Stops = stops, Ranked = [], RuledOut = [], Weights = [.. Weights(order).Set.Centroid], PrioritiesStated = stated };
         }
 
-        var (appraiser, sample, offered, ruledOut) = Stand(known);
+        var (appraiser, sample, offered, ruledOut) = Screened(known);
         return new()
         {
             Stops = [],
@@ -77,7 +77,7 @@ public sealed class Advisor
     /// <summary>The plan that <see cref="Advise"/> puts first, without how sure that is; null when none can be offered.</summary>
     internal Plan? First(Answers known)
     {
-        var (appraiser, sample, offered, _) = Stand(known);
+        var (appraiser, sample, offered, _) = Screened(known);
         return offered.Count == 0 ? null : new PlanRanking(_knowledge, _settings, appraiser, sample).First(offered);
     }
 
@@ -89,14 +89,14 @@ public sealed class Advisor
             return [];
         }
 
-        var (appraiser, sample, offered, _) = Stand(known);
+        var (appraiser, sample, offered, _) = Screened(known);
         double[] values = offered.Count == 0 ? [] : new PlanRanking(_knowledge, _settings, appraiser, sample).Expected(offered);
         return offered.Select((o, i) => (o.Plan.Aid.Id, Value: values[i])).ToDictionary(p => p.Id, p => p.Value, StringComparer.Ordinal);
     }
 
     /// <summary>What is offered on these answers and what is not. Ranking and asking on look at the same answers one after the other, so
     /// the last is kept.</summary>
-    internal Standing Stand(Answers known)
+    internal ScreenedPlans Screened(Answers known)
     {
         if (_last is null || !ReferenceEquals(_last.Value.Known, known))
         {
@@ -105,7 +105,7 @@ public sealed class Advisor
             _last = (known, new(appraiser, sample, offered, ruledOut));
         }
 
-        return _last.Value.Standing;
+        return _last.Value.Plans;
     }
 
     /// <summary>Values plans on these answers.</summary>

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Safety;
 
 namespace ToiletAid.Core.Advising;

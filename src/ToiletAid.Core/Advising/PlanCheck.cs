@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Plans;
 using ToiletAid.Core.Safety;
 
@@ -10,7 +11,7 @@ namespace ToiletAid.Core.Advising;
 /// <param name="Unclear">Rules that cannot tell yet.</param>
 internal sealed record PlanCheck(PlanDemands Demands, ImmutableArray<Finding> Reasons, ImmutableArray<RuleCheck> Unclear)
 {
-    internal static PlanCheck Of(Knowledge knowledge, Appraiser appraiser, Plan plan)
+    internal static PlanCheck Of(KnowledgeBase knowledge, Appraiser appraiser, Plan plan)
     {
         var demands = appraiser.Demands(plan);
         var context = new RuleContext(knowledge, appraiser.Known, plan, demands);

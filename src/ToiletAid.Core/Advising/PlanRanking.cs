@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using ToiletAid.Core.Interview;
+using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Person;
 using ToiletAid.Core.Plans;
 using ToiletAid.Core.Randomness;
@@ -9,7 +10,7 @@ using ToiletAid.Core.Safety;
 namespace ToiletAid.Core.Advising;
 
 /// <summary>Puts the offered plans in order, over all weightings that the priorities allow and all persons that the answers allow.</summary>
-internal sealed class PlanRanking(Knowledge knowledge, AdviceSettings settings, Appraiser appraiser, WeightSample weights)
+internal sealed class PlanRanking(KnowledgeBase knowledge, AdviceSettings settings, Appraiser appraiser, WeightSample weights)
 {
     internal const ulong StrengthStream = 0x4752_4950;
 
@@ -72,7 +73,7 @@ internal sealed class PlanRanking(Knowledge knowledge, AdviceSettings settings, 
         for (int draw = 0; draw < settings.ValueDraws; draw++)
         {
             var filled = Assumptions.Draw(knowledge.Questions, appraiser.Known, settings.Seed, draw);
-            var world = appraiser.MakeWorld(filled, strength.NextUniform(), draw);
+            var person = appraiser.DrawPerson(filled, strength.NextUniform(), draw);
             for (int i = 0; i < offers.Count; i++)
             {
                 if (!IsUsable(knowledge, offers[i], filled))
@@ -80,7 +81,7 @@ internal sealed class PlanRanking(Knowledge knowledge, AdviceSettings settings, 
                     continue;
                 }
 
-                double[] plan = appraiser.Values(offers[i].Plan, world);
+                double[] plan = appraiser.Values(offers[i].Plan, person);
                 for (int c = 0; c < Criteria.Count; c++)
                 {
                     values[draw, i, c] = plan[c];
@@ -92,7 +93,7 @@ internal sealed class PlanRanking(Knowledge knowledge, AdviceSettings settings, 
     }
 
     /// <summary>False when an answer that was not known turns out so that a rule forbids the plan.</summary>
-    internal static bool IsUsable(Knowledge knowledge, Offer offer, Answers filled)
+    internal static bool IsUsable(KnowledgeBase knowledge, Offer offer, Answers filled)
     {
         if (offer.Unclear.IsEmpty)
         {

@@ -1,7 +1,7 @@
-using ToiletAid.Core.Person;
+using ToiletAid.Core.Interview;
+using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Plans;
 using ToiletAid.Core.Randomness;
-using ToiletAid.Core.Ranking;
 
 namespace ToiletAid.Core.Advising;
 
@@ -9,7 +9,7 @@ namespace ToiletAid.Core.Advising;
 internal static class PlanSpread
 {
     /// <summary>Variance on each criterion, in their order, over the same persons as those of the ranking.</summary>
-    internal static double[] Of(Knowledge knowledge, Appraiser appraiser, Plan plan, ulong seed, int draws)
+    internal static double[] Of(KnowledgeBase knowledge, Appraiser appraiser, Plan plan, ulong seed, int draws)
     {
         // Where the person no longer takes the posture of the trial, it is seen in one that they take: its spread matters, and not its reach.
         var postures = PlanSpace.Postures(appraiser.Known);
@@ -19,7 +19,7 @@ internal static class PlanSpread
         for (int draw = 0; draw < draws; draw++)
         {
             var filled = Assumptions.Draw(knowledge.Questions, appraiser.Known, seed, draw);
-            double[] values = appraiser.Predicted(plan, appraiser.MakeWorld(filled, strength.NextUniform(), draw));
+            double[] values = appraiser.Predicted(plan, appraiser.DrawPerson(filled, strength.NextUniform(), draw));
             for (int c = 0; c < Criteria.Count; c++)
             {
                 sums[c] += values[c];

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
+using ToiletAid.Core.Person;
 using ToiletAid.Core.Plans;
-using ToiletAid.Core.Trials;
 
 namespace ToiletAid.Core.Advising;
 

@@ -1,16 +1,17 @@
 using System.Globalization;
 using System.Text;
+using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Person;
 using ToiletAid.Core.Plans;
 using ToiletAid.Core.Reach;
 
 namespace ToiletAid.Core.Advising;
 
-/// <summary>Reach of persons that were computed before. Most answers do not change the reach, and it is the dearest part of the work.</summary>
+/// <summary>Reach of persons that were computed before. Most answers do not change the reach, and it is the most expensive part of the work.</summary>
 /// <param name="knowledge">Bodies and joints.</param>
 /// <param name="seed">Seed of the draws.</param>
 /// <param name="kept">How many persons are kept; then it starts afresh, so that a long batch does not fill the memory.</param>
-internal sealed class ReachMemory(Knowledge knowledge, ulong seed, int kept)
+internal sealed class ReachMemory(KnowledgeBase knowledge, ulong seed, int kept)
 {
     private readonly Dictionary<string, ReachStudy> _studies = new(StringComparer.Ordinal);
     private readonly Dictionary<(string Person, Posture Posture, Approach Approach), ReachNeed> _needs = [];

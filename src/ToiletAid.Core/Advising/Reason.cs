@@ -1,4 +1,4 @@
-using ToiletAid.Core.Ranking;
+using ToiletAid.Core.Knowledge;
 
 namespace ToiletAid.Core.Advising;
 

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using ToiletAid.Core.Explaining;
 using ToiletAid.Core.Interview;
+using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Person;
 
 namespace ToiletAid.Core.Comparing;
@@ -15,7 +16,7 @@ public static class AnswerDifferences
     /// <param name="from">Answers of the earlier visit.</param>
     /// <param name="to">Answers of the later visit.</param>
     /// <param name="sameRater">True when the same person measured both times, false when not, null when that is not known.</param>
-    public static ImmutableArray<AnswerDifference> Of(Knowledge knowledge, Answers from, Answers to, bool? sameRater)
+    public static ImmutableArray<AnswerDifference> Of(KnowledgeBase knowledge, Answers from, Answers to, bool? sameRater)
     {
         ArgumentNullException.ThrowIfNull(knowledge);
         ArgumentNullException.ThrowIfNull(from);
@@ -59,7 +60,7 @@ public static class AnswerDifferences
 
     private static Answer? Known(Answer? answer) => SameAnswer.Known(answer?.Value) is null ? null : answer;
 
-    private static AnswerDifference? OfPart(Knowledge knowledge, Question question, Part part, Answer? before, Answer? after, bool? sameRater)
+    private static AnswerDifference? OfPart(KnowledgeBase knowledge, Question question, Part part, Answer? before, Answer? after, bool? sameRater)
     {
         Answer? from = Only(before, part.Id), to = Only(after, part.Id);
         double? first = Si(from, part.Id), second = Si(to, part.Id);
@@ -74,7 +75,7 @@ public static class AnswerDifferences
             : new() { Question = question, Part = part, From = from, To = to, Verdict = Verdict.Unknown, Reason = VerdictReason.OneVisitOnly };
     }
 
-    private static AnswerDifference Whole(Knowledge knowledge, Question question, Answer? before, Answer? after, bool? sameRater)
+    private static AnswerDifference Whole(KnowledgeBase knowledge, Question question, Answer? before, Answer? after, bool? sameRater)
     {
         if (before?.Value is AnswerValue.Number a && after?.Value is AnswerValue.Number b)
         {
@@ -89,7 +90,7 @@ public static class AnswerDifferences
         return new() { Question = question, From = before, To = after, Verdict = verdict, Reason = reason };
     }
 
-    private static AnswerDifference Measured(Knowledge knowledge, Question question, Part? part, Answer from, Answer to, double first, double second, bool? sameRater)
+    private static AnswerDifference Measured(KnowledgeBase knowledge, Question question, Part? part, Answer from, Answer to, double first, double second, bool? sameRater)
     {
         var difference = new AnswerDifference
         {

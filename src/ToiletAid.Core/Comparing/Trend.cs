@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using ToiletAid.Core.Interview;
+using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Person;
 
 namespace ToiletAid.Core.Comparing;
@@ -19,7 +20,7 @@ public sealed record Trend(Question Question, Part? Part, ImmutableArray<TrendPo
     /// <param name="knowledge">Questions and limits of change.</param>
     /// <param name="visits">Visits, oldest first.</param>
     /// <param name="sameRater">True when the same person measured always, false when not, null when that is not known.</param>
-    public static ImmutableArray<Trend> Of(Knowledge knowledge, ImmutableArray<Visit> visits, bool? sameRater)
+    public static ImmutableArray<Trend> Of(KnowledgeBase knowledge, ImmutableArray<Visit> visits, bool? sameRater)
     {
         ArgumentNullException.ThrowIfNull(knowledge);
         var things = knowledge.Questions.All.SelectMany(q => q.Kind == QuestionKind.Parts ? q.Parts.Select(p => (Question: q, Part: (Part?)p)) : [(q, null)])
@@ -27,7 +28,7 @@ public sealed record Trend(Question Question, Part? Part, ImmutableArray<TrendPo
         return [.. things.Select(t => Of(knowledge, visits, t.Question, t.Part, sameRater)).OfType<Trend>()];
     }
 
-    private static Trend? Of(Knowledge knowledge, ImmutableArray<Visit> visits, Question question, Part? part, bool? sameRater)
+    private static Trend? Of(KnowledgeBase knowledge, ImmutableArray<Visit> visits, Question question, Part? part, bool? sameRater)
     {
         ImmutableArray<TrendPoint> points = [.. visits.Select(v => Point(v, question.Id, part?.Id)).OfType<TrendPoint>()];
         return points.Length < Fewest || points.All(p => SameAnswer.Near(p.Si, points[0].Si)) ? null

@@ -1,15 +1,15 @@
 using System.Collections.Immutable;
 using ToiletAid.Core.Advising;
 using ToiletAid.Core.Catalogue;
+using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Person;
-using ToiletAid.Core.Trials;
 
 namespace ToiletAid.Core.Comparing;
 
 /// <summary>Compares two visits: what changed, whether it is real, how the recommendation moved and what moved it.</summary>
 /// <param name="knowledge">Questions and limits of change.</param>
 /// <param name="advisor">Ranks.</param>
-public sealed class VisitComparer(Knowledge knowledge, Advisor advisor)
+public sealed class VisitComparer(KnowledgeBase knowledge, Advisor advisor)
 {
     /// <summary>Compares.</summary>
     /// <param name="from">The earlier visit.</param>

@@ -1,4 +1,5 @@
 using ToiletAid.Core.Interview;
+using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Person;
 using ToiletAid.Core.Quantities;
 
@@ -15,7 +16,7 @@ internal static class AnswerChanges
         ["carry", "reach-behind", "reach-front", "grasp", "dexterity", "tremor", "feeling", "steps", "sight", "water", "helper", "hands-free", "stool", "skin"];
 
     /// <summary>Every change of one answer, in the order of the questions.</summary>
-    internal static IEnumerable<AnswerChange> Of(Knowledge knowledge, Answers known) => knowledge.Questions.All
+    internal static IEnumerable<AnswerChange> Of(KnowledgeBase knowledge, Answers known) => knowledge.Questions.All
         .Where(q => !Fixed.Contains(q.Id) && OpenQuestions.IsRelevant(q, known))
         .SelectMany(q => q.Kind switch
         {
@@ -57,7 +58,7 @@ internal static class AnswerChanges
     }
 
     /// <summary>A measured number moved by as much as measuring it twice may move it, down and up, no further than the question takes.</summary>
-    private static IEnumerable<AnswerChange> Numbers(Knowledge knowledge, Question q, AnswerValue.Number n)
+    private static IEnumerable<AnswerChange> Numbers(KnowledgeBase knowledge, Question q, AnswerValue.Number n)
     {
         if (!knowledge.Evidence.Ids.Contains("error." + q.Id))
         {
@@ -76,7 +77,7 @@ internal static class AnswerChanges
         }
     }
 
-    private static IEnumerable<AnswerChange> Joints(Knowledge knowledge, Question q, AnswerValue.Parts p)
+    private static IEnumerable<AnswerChange> Joints(KnowledgeBase knowledge, Question q, AnswerValue.Parts p)
     {
         // Rounded so far that whole degrees stay whole, and no further, because the unit may be radians.
         double error = Math.Round(Units.Find(p.Unit)!.FromSi(knowledge.Evidence.Value("error.joints")), 6);

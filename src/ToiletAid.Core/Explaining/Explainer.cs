@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using ToiletAid.Core.Advising;
+using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Person;
 
 namespace ToiletAid.Core.Explaining;
@@ -7,7 +8,7 @@ namespace ToiletAid.Core.Explaining;
 /// <summary>Why not, and what would change it: by searching over the answers, each find checked with the whole ranking.</summary>
 /// <param name="knowledge">Questions and limits.</param>
 /// <param name="advisor">Ranks.</param>
-public sealed class Explainer(Knowledge knowledge, Advisor advisor)
+public sealed class Explainer(KnowledgeBase knowledge, Advisor advisor)
 {
     /// <summary>Of all single changes, so many that bring a plan nearest to the first place are tried together with every other. Decision: what is lost is a pair
     /// of which neither half helps much alone, and what is saved grows with the square of the changes.</summary>
@@ -51,7 +52,7 @@ public sealed class Explainer(Knowledge knowledge, Advisor advisor)
     }
 
     /// <summary>Changes of one known answer, no larger than it may be wrong, that put another method first: the next option of what was seen or told, one error of what was measured.</summary>
-    public ImmutableArray<Flip> Flips(Answers known)
+    public ImmutableArray<Counterfactual> Counterfactuals(Answers known)
     {
         string? first = advisor.Advise(known).Ranked.FirstOrDefault()?.Plan.Aid.Id;
         return
@@ -61,7 +62,7 @@ public sealed class Explainer(Knowledge knowledge, Advisor advisor)
                 .Where(c => QuickRanking.First(_quick.Values(c.In(known))) != first)
                 .Select(c => (Change: c, First: advisor.Advise(c.In(known)).Ranked.FirstOrDefault()?.Plan.Aid.Id))
                 .Where(c => c.First is not null && c.First != first)
-                .Select(c => new Flip(c.Change, c.First!)),
+                .Select(c => new Counterfactual(c.Change, c.First!)),
         ];
     }
 

@@ -1,6 +1,5 @@
 using ToiletAid.Core.Advising;
-using ToiletAid.Core.Ranking;
-using ToiletAid.Core.Safety;
+using ToiletAid.Core.Knowledge;
 
 namespace ToiletAid.Core.Explaining;
 

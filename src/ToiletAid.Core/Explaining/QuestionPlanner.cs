@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using ToiletAid.Core.Advising;
 using ToiletAid.Core.Catalogue;
 using ToiletAid.Core.Interview;
+using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Person;
 using ToiletAid.Core.Plans;
 using ToiletAid.Core.Ranking;
@@ -12,7 +13,7 @@ namespace ToiletAid.Core.Explaining;
 /// <summary>Which questions are still worth asking: those whose answer may change the first place, a caution or the set-up. Safety is always asked.</summary>
 /// <param name="knowledge">Questions and limits.</param>
 /// <param name="advisor">Ranks.</param>
-public sealed class QuestionPlanner(Knowledge knowledge, Advisor advisor)
+public sealed class QuestionPlanner(KnowledgeBase knowledge, Advisor advisor)
 {
     /// <summary>Best plans whose rules are worth a question: as many as a shortlist gives when nothing else is asked for (decision).</summary>
     private const int PlansLookedAt = 3;
@@ -21,13 +22,13 @@ public sealed class QuestionPlanner(Knowledge knowledge, Advisor advisor)
     private const double LeastWeight = 1e-6;
 
     /// <summary>Shares of weaker hands at which strength is tried, each counting the same: two weak hands and two strong ones, and not the middle one that is there
-    /// already (decision). Only which question comes next hangs on it.</summary>
+    /// already (decision). Only which question comes next depends on it.</summary>
     private static readonly ImmutableArray<double> Strengths = [0.1, 0.3, 0.7, 0.9];
     private static readonly ImmutableArray<string> AboutLength = ["stature", "mass", "joints"];
     private static readonly ImmutableArray<string> AboutStrength = ["grip", "pinch", "age"];
 
     /// <summary>A planner with the settings meant for it.</summary>
-    public static QuestionPlanner For(Knowledge knowledge) => new(knowledge, new(knowledge, AdviceSettings.WhileAsking));
+    public static QuestionPlanner For(KnowledgeBase knowledge) => new(knowledge, new(knowledge, AdviceSettings.WhileAsking));
 
     /// <summary>The questions still to be asked, the next one first; empty when none matters any more, or a red flag ends the interview.</summary>
     /// <param name="depth">How much may be asked.</param>
@@ -75,7 +76,7 @@ public sealed class QuestionPlanner(Knowledge knowledge, Advisor advisor)
     /// <summary>The plans as they stand, and what becomes of them for each answer.</summary>
     private sealed class Look
     {
-        private readonly Knowledge _knowledge;
+        private readonly KnowledgeBase _knowledge;
         private readonly Appraiser _appraiser;
         private readonly WeightSet _weights;
         private readonly List<Offer> _offers;
@@ -85,11 +86,11 @@ public sealed class QuestionPlanner(Knowledge knowledge, Advisor advisor)
         private readonly int _draws;
         private readonly Dictionary<string, List<string>> _rules = new(StringComparer.Ordinal);
 
-        internal Look(Knowledge knowledge, Advisor advisor, Answers known)
+        internal Look(KnowledgeBase knowledge, Advisor advisor, Answers known)
         {
             _knowledge = knowledge;
             _draws = advisor.ValueDraws;
-            (_appraiser, var sample, _offers, _) = advisor.Stand(known);
+            (_appraiser, var sample, _offers, _) = advisor.Screened(known);
             _weights = sample.Set;
             _filled = Assumptions.Fill(knowledge.Questions, known);
             _now = Values(_appraiser.Middle, _filled);
@@ -165,7 +166,7 @@ public sealed class QuestionPlanner(Knowledge knowledge, Advisor advisor)
         {
             QuestionKind.Choice => question.Options.Select(o => (Math.Max(o.Share, LeastWeight), With(question, new AnswerValue.Choice(o.Id)))),
             QuestionKind.Many => question.Options.Select(o => (Math.Max(o.Share, LeastWeight), With(question, new AnswerValue.Many([o.Id])))).Append((1.0, _now)),
-            _ when AboutStrength.Contains(question.Id) => Strengths.Select(u => (1.0, Values(_appraiser.MakeWorld(_filled, u, -1), _filled))),
+            _ when AboutStrength.Contains(question.Id) => Strengths.Select(u => (1.0, Values(_appraiser.DrawPerson(_filled, u, -1), _filled))),
             _ when AboutLength.Contains(question.Id) => Lengths(),
             QuestionKind.Order => Orders(),
             _ => [],
@@ -193,16 +194,16 @@ public sealed class QuestionPlanner(Knowledge knowledge, Advisor advisor)
         private double[] With(Question question, AnswerValue value)
         {
             var filled = _filled.With(question.Id, new(value, null));
-            return Values(_appraiser.MakeWorld(filled, 0.5, -1), filled);
+            return Values(_appraiser.DrawPerson(filled, 0.5, -1), filled);
         }
 
-        private double[] Values(World world, Answers filled)
+        private double[] Values(DrawnPerson person, Answers filled)
         {
             double[] values = new double[_offers.Count];
             for (int i = 0; i < values.Length; i++)
             {
                 values[i] = PlanRanking.IsUsable(_knowledge, _offers[i], filled)
-                    ? ExpectedValues.WeightedSum(_appraiser.Values(_offers[i].Plan, world), _weights.Centroid)
+                    ? ExpectedValues.WeightedSum(_appraiser.Values(_offers[i].Plan, person), _weights.Centroid)
                     : 0;
             }
 

@@ -4,7 +4,7 @@ using ToiletAid.Core.Person;
 
 namespace ToiletAid.Core.Hand;
 
-/// <summary>One operation made ready for one person: add-ons applied, everything that does not hang on strength worked out.</summary>
+/// <summary>One operation made ready for one person: add-ons applied, everything that does not depend on strength worked out.</summary>
 [StructLayout(LayoutKind.Auto)]
 internal readonly record struct HandTask
 {

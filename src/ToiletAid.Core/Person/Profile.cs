@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using ToiletAid.Core.Trials;
 
 namespace ToiletAid.Core.Person;
 

@@ -1,6 +1,4 @@
 using System.Collections.Immutable;
-using ToiletAid.Core.Interview;
-using ToiletAid.Core.Trials;
 
 namespace ToiletAid.Core.Person;
 

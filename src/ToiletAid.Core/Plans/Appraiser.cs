@@ -1,27 +1,27 @@
 using ToiletAid.Core.Catalogue;
 using ToiletAid.Core.Hand;
+using ToiletAid.Core.Interview;
+using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Person;
-using ToiletAid.Core.Ranking;
 using ToiletAid.Core.Reach;
-using ToiletAid.Core.Trials;
 
 namespace ToiletAid.Core.Plans;
 
 /// <summary>Values plans for one person, in the middle case and in drawn ones.</summary>
 internal sealed class Appraiser
 {
-    private readonly Knowledge _knowledge;
+    private readonly KnowledgeBase _knowledge;
     private readonly CriterionFunctions _functions;
     private readonly Dictionary<HandFacts, KnownHand> _hands = [];
 
-    internal Appraiser(Knowledge knowledge, Answers known, ReachReport reach, CriterionFunctions functions)
+    internal Appraiser(KnowledgeBase knowledge, Answers known, ReachReport reach, CriterionFunctions functions)
     {
         _knowledge = knowledge;
         _functions = functions;
         Known = known;
         Reach = reach;
         var filled = Assumptions.Fill(knowledge.Questions, known);
-        Middle = MakeWorld(filled, 0.5, -1);
+        Middle = DrawPerson(filled, 0.5, -1);
     }
 
     /// <summary>What was seen when plans were tried; null for nothing.</summary>
@@ -34,13 +34,13 @@ internal sealed class Appraiser
     internal ReachReport Reach { get; }
 
     /// <summary>The middle case.</summary>
-    internal World Middle { get; }
+    internal DrawnPerson Middle { get; }
 
     /// <summary>A person as they may be.</summary>
     /// <param name="filled">Answers, none unknown.</param>
     /// <param name="strength">Share of such people whose hands are weaker, above 0 and below 1.</param>
     /// <param name="draw">Number of the reach draw.</param>
-    internal World MakeWorld(Answers filled, double strength, int draw)
+    internal DrawnPerson DrawPerson(Answers filled, double strength, int draw)
     {
         var facts = AnswerMapping.Hand(filled);
         if (!_hands.TryGetValue(facts, out var hand))
@@ -52,32 +52,32 @@ internal sealed class Appraiser
     }
 
     /// <summary>Values of a plan on every criterion, in the order of <see cref="Criterion"/>: what is predicted, and what was seen when it was tried.</summary>
-    internal double[] Values(Plan plan, World world)
+    internal double[] Values(Plan plan, DrawnPerson person)
     {
-        double[] values = Predicted(plan, world);
+        double[] values = Predicted(plan, person);
         Tried?.Update(plan, values);
         return values;
     }
 
     /// <summary>Predicted values of a plan, whatever was seen.</summary>
-    internal double[] Predicted(Plan plan, World world)
+    internal double[] Predicted(Plan plan, DrawnPerson person)
     {
         double[] values = new double[Criteria.Count];
-        double handling = plan.Methods.Min(m => Handling(m, plan, world));
+        double handling = plan.Methods.Min(m => Handling(m, plan, person));
         if (handling == 0 && plan.Methods.All(m => m.Method != MethodKind.Helper))
         {
             // A step that this hand cannot do at all makes the rest worth nothing to this person.
             return values;
         }
 
-        values[(int)Criterion.Reach] = plan.Methods.Min(m => ReachShare(m, plan, world.Draw));
+        values[(int)Criterion.Reach] = plan.Methods.Min(m => ReachShare(m, plan, person.Draw));
         values[(int)Criterion.Handling] = handling;
-        values[(int)Criterion.Cleaning] = _functions.Cleaning(plan, world.View);
-        values[(int)Criterion.Skin] = _functions.Skin(plan, world.View);
-        values[(int)Criterion.Contact] = CriterionFunctions.Contact(plan, world.View);
-        values[(int)Criterion.Learning] = _functions.Learning(plan, world.View);
-        values[(int)Criterion.Carrying] = _functions.Carrying(plan, world.View);
-        values[(int)Criterion.Upkeep] = _functions.Upkeep(plan, world.View);
+        values[(int)Criterion.Cleaning] = _functions.Cleaning(plan, person.View);
+        values[(int)Criterion.Skin] = _functions.Skin(plan, person.View);
+        values[(int)Criterion.Contact] = CriterionFunctions.Contact(plan, person.View);
+        values[(int)Criterion.Learning] = _functions.Learning(plan, person.View);
+        values[(int)Criterion.Carrying] = _functions.Carrying(plan, person.View);
+        values[(int)Criterion.Upkeep] = _functions.Upkeep(plan, person.View);
         return values;
     }
 
@@ -144,11 +144,11 @@ internal sealed class Appraiser
 
     private double Length(Aid aid) => aid.Reach == ReachKind.BareHand ? Reach.HandReach : (aid.Length?.Value ?? 0) + (aid.JetReach?.Value ?? 0);
 
-    private double Handling(Aid aid, Plan plan, World world) =>
-        aid.Method == MethodKind.Helper ? 0 : DemandsOf(aid, plan, world).Score(world.Strength).Value;
+    private double Handling(Aid aid, Plan plan, DrawnPerson person) =>
+        aid.Method == MethodKind.Helper ? 0 : DemandsOf(aid, plan, person).Score(person.Strength).Value;
 
     private HandlingAssessment? Assessment(Aid aid, Plan plan) =>
         aid.Method == MethodKind.Helper ? null : DemandsOf(aid, plan, Middle).Assess(Middle.Strength);
 
-    private HandlingDemands DemandsOf(Aid aid, Plan plan, World world) => world.Hand.Demands(aid, plan.AddOns, _knowledge.Hand.Coefficients);
+    private HandlingDemands DemandsOf(Aid aid, Plan plan, DrawnPerson person) => person.Hand.Demands(aid, plan.AddOns, _knowledge.Hand.Coefficients);
 }

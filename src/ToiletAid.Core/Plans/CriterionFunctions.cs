@@ -1,11 +1,12 @@
 using ToiletAid.Core.Catalogue;
+using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Quantities;
 
 namespace ToiletAid.Core.Plans;
 
-/// <summary>Values of a plan on the criteria that do not hang on reach and hand. All shares and coefficients are evidence entries.</summary>
+/// <summary>Values of a plan on the criteria that do not depend on reach and hand. All shares and coefficients are evidence entries.</summary>
 /// <param name="knowledge">Limits, coefficients, paper and prices.</param>
-internal sealed class CriterionFunctions(Knowledge knowledge)
+internal sealed class CriterionFunctions(KnowledgeBase knowledge)
 {
     /// <summary>Costs that are kept; then it starts afresh, so that a long batch does not fill the memory.</summary>
     private const int MostCosts = 4096;
@@ -131,7 +132,7 @@ internal sealed class CriterionFunctions(Knowledge knowledge)
         double monthly = plan.Methods.Sum(m => Monthly(m, person)) + addOnsMonthly;
         double price = plan.Methods.Sum(m => m.Upkeep.Price.Value) + addOns;
         double value = 1 / (1 + (monthly / _half));
-        value -= Safety.RulesOut.ChangesFixtures(plan) ? _fixtures : 0;
+        value -= plan.ChangesFixtures ? _fixtures : 0;
         value -= plan.Methods.Any(m => m.Water is { NeedsSocket: true }) ? _socket : 0;
         value -= !person.WaterInReach && plan.Methods.Any(m => m.Water is { Plumbed: false }) ? _waterFar : 0;
         value -= person.SensitiveDrain && plan.Methods.Any(m => m.NeedsBin && m.Method == MethodKind.Wipe) ? _drain : 0;

@@ -31,6 +31,9 @@ public sealed record Plan
     /// <summary>The method that touches the skin last.</summary>
     internal Aid Last => Companion ?? Aid;
 
+    /// <summary>True when a method or an add-on changes what is fixed to the building.</summary>
+    public bool ChangesFixtures => Methods.Any(m => m.ChangesFixtures) || AddOns.Any(a => a.ChangesFixtures);
+
     /// <summary>True when the plan has the add-on.</summary>
     /// <param name="addOn">Id of the add-on.</param>
     public bool Has(string addOn) => AddOns.Any(a => a.Id == addOn);

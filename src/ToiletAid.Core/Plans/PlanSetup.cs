@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using ToiletAid.Core.Catalogue;
 using ToiletAid.Core.Cost;
+using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Paper;
 using ToiletAid.Core.Water;
 
@@ -21,7 +22,7 @@ public sealed record PlanSetup(PaperNeed? Paper, PaperNeed? CompanionPaper, Spra
     /// <param name="cleansPerDay">Cleans a day; 0 or more.</param>
     /// <param name="feelsHeatPoorly">True when the skin that is washed is felt poorly, or it is not known to be felt.</param>
     /// <exception cref="ArgumentOutOfRangeException">Stool type or cleans are out of range.</exception>
-    public static PlanSetup Of(Knowledge knowledge, Plan plan, int stoolType, double cleansPerDay, bool feelsHeatPoorly)
+    public static PlanSetup Of(KnowledgeBase knowledge, Plan plan, int stoolType, double cleansPerDay, bool feelsHeatPoorly)
     {
         var cost = Cost(knowledge, plan.Aid, plan.AddOns, stoolType, cleansPerDay);
         if (plan.Companion is { } companion)
@@ -37,13 +38,13 @@ public sealed record PlanSetup(PaperNeed? Paper, PaperNeed? CompanionPaper, Spra
             cost);
     }
 
-    internal static MonthlyCost Cost(Knowledge knowledge, Aid aid, ImmutableArray<AddOn> addOns, int stoolType, double cleansPerDay) =>
+    internal static MonthlyCost Cost(KnowledgeBase knowledge, Aid aid, ImmutableArray<AddOn> addOns, int stoolType, double cleansPerDay) =>
         Core.Cost.MonthlyCost.Of(aid, addOns.AsSpan(), MonthlyUse.Of(aid, Need(knowledge, aid, stoolType, cleansPerDay), cleansPerDay), knowledge.Prices);
 
-    private static PaperNeed? Need(Knowledge knowledge, Aid aid, int stoolType, double cleansPerDay) =>
+    private static PaperNeed? Need(KnowledgeBase knowledge, Aid aid, int stoolType, double cleansPerDay) =>
         aid.Paper is { } use ? PaperNeed.Of(use, stoolType, cleansPerDay, knowledge.Paper) : null;
 
-    private static WaterMix? Warm(Knowledge knowledge, Aid? aid, bool feelsHeatPoorly)
+    private static WaterMix? Warm(KnowledgeBase knowledge, Aid? aid, bool feelsHeatPoorly)
     {
         if (aid?.Water is not { CanBeWarm: true, LimitsTemperature: false } water)
         {

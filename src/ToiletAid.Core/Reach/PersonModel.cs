@@ -67,28 +67,28 @@ internal sealed class PersonModel
     }
 
     /// <summary>One plausible person.</summary>
-    public PersonDraw Draw(Chance chance, int index)
+    public PersonDraw Draw(LatinHypercubeDraws hypercube, int index)
     {
         Span<double> z = stackalloc double[BodyModel.Deviates];
         for (int i = 0; i < z.Length; i++)
         {
-            z[i] = chance.Normal(i, index);
+            z[i] = hypercube.Normal(i, index);
         }
 
         PersonDraw draw = default;
-        draw.Body = BodyModel.Make(_tables, _person, z, chance.Normal(Chance.Arms, index));
+        draw.Body = BodyModel.Make(_tables, _person, z, hypercube.Normal(LatinHypercubeDraws.Arms, index));
 
-        double behind = Capability(Behind, _person.Behind.HasValue, _person.BehindHow, chance.Share(Chance.Behind, index));
-        double front = Capability(Front, _person.Front.HasValue, _person.FrontHow, chance.Share(Chance.Front, index));
+        double behind = Capability(Behind, _person.Behind.HasValue, _person.BehindHow, hypercube.Share(LatinHypercubeDraws.Behind, index));
+        double front = Capability(Front, _person.Front.HasValue, _person.FrontHow, hypercube.Share(LatinHypercubeDraws.Front, index));
         for (int i = 0; i < JointRanges.Count; i++)
         {
-            double deviate = chance.Normal(Chance.Joints + i, index);
+            double deviate = hypercube.Normal(LatinHypercubeDraws.Joints + i, index);
             draw.Ranges[i] = Joint((JointMotion)i, behind, deviate, deviate);
         }
 
         (draw.BehindFreedom, draw.FrontFreedom) = (behind, front);
-        draw.LeanForward = Lean(true, chance.Share(Chance.LeanForward, index), chance.Normal(Chance.LeanForward, index));
-        draw.LeanSideways = Lean(false, chance.Share(Chance.LeanSideways, index), chance.Normal(Chance.LeanSideways, index));
+        draw.LeanForward = Lean(true, hypercube.Share(LatinHypercubeDraws.LeanForward, index), hypercube.Normal(LatinHypercubeDraws.LeanForward, index));
+        draw.LeanSideways = Lean(false, hypercube.Share(LatinHypercubeDraws.LeanSideways, index), hypercube.Normal(LatinHypercubeDraws.LeanSideways, index));
         return draw;
     }
 

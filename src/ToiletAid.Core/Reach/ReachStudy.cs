@@ -79,11 +79,11 @@ internal sealed class ReachStudy
 
     private static PersonDraw[] Drawn(PersonModel model, int count, ulong seed)
     {
-        var chance = new Chance(count, seed);
+        var hypercube = new LatinHypercubeDraws(count, seed);
         var draws = new PersonDraw[count];
         for (int i = 0; i < draws.Length; i++)
         {
-            draws[i] = model.Draw(chance, i);
+            draws[i] = model.Draw(hypercube, i);
         }
 
         return draws;

@@ -31,7 +31,7 @@ internal static class Cautions
         new("front-to-back", c => c.Plan.Methods.Any(m => m.Method is MethodKind.Wipe or MethodKind.Helper) ? c.Is("sex", "female") : RuleOutcome.No),
         new("bin-not-flush", c => RuleOutcome.If(c.Plan.Methods.Any(m => m.NeedsBin))),
         new("raised-seat-stability", c => RuleOutcome.If(c.Plan.AddOns.Any(a => a.RoomGained is not null))),
-        new("licensed-installer", c => RuleOutcome.If(RulesOut.ChangesFixtures(c.Plan))),
+        new("licensed-installer", c => RuleOutcome.If(c.Plan.ChangesFixtures)),
         new("backflow", c => RuleOutcome.If(c.Plan.Methods.Any(m => m is { Water.Plumbed: true, Reach: ReachKind.Jet }))),
         new("needs-prompting", NeedsPrompting),
         new("helper-prepares-paper", HelperPreparesPaper),

@@ -1,3 +1,4 @@
+using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Person;
 using ToiletAid.Core.Plans;
 
@@ -8,7 +9,7 @@ namespace ToiletAid.Core.Safety;
 /// <param name="Known">Answers as given; nothing assumed.</param>
 /// <param name="Plan">The plan.</param>
 /// <param name="Demands">What it asks for.</param>
-public sealed record RuleContext(Knowledge Knowledge, Answers Known, Plan Plan, PlanDemands Demands)
+public sealed record RuleContext(KnowledgeBase Knowledge, Answers Known, Plan Plan, PlanDemands Demands)
 {
     /// <summary>Whether the answer to a question with one choice is one of these; unclear while it is not known, or answered by a number.</summary>
     /// <param name="question">Id of the question.</param>

@@ -29,7 +29,7 @@ internal static class RulesOut
         new("allergy", Allergy),
         new("no-water", c => c.Plan.Methods.Any(m => m.Water is { Plumbed: false }) ? c.Is("water", "none") : RuleOutcome.No),
         new("no-socket", c => c.Plan.Methods.Any(m => m.Water is { NeedsSocket: true }) ? c.Is("socket", "no") | NotOwnToilet(c) : RuleOutcome.No),
-        new("no-fixture-change", c => ChangesFixtures(c.Plan) ? c.Is("fixtures", "no") | NotOwnToilet(c) : RuleOutcome.No),
+        new("no-fixture-change", c => c.Plan.ChangesFixtures ? c.Is("fixtures", "no") | NotOwnToilet(c) : RuleOutcome.No),
         new("broken-skin-rubbing", BrokenSkinRubbing),
         .. Precautions.Select(p => new RuleCheck(p.Rule, c => Forbidden(c, p.Reason))),
         new("dizzy-when-leaning", c => Leans(c.Plan) ? c.Has("precautions", "dizzy-when-leaning") : RuleOutcome.No),
@@ -47,8 +47,6 @@ internal static class RulesOut
     /// <summary>True when the plan takes a lean that can cost balance.</summary>
     internal static bool Leans(Plan plan) =>
         plan.Posture is Posture.SeatedLeaningForward or Posture.HalfStanding || (plan.Approach == Approach.Side && plan.Posture is not (Posture.SideLying or Posture.Reclined));
-
-    internal static bool ChangesFixtures(Plan plan) => plan.Methods.Any(m => m.ChangesFixtures) || plan.AddOns.Any(a => a.ChangesFixtures);
 
     internal static double Follows(RuleContext c, string choice) => PersonView.StepsFollowed(c.Knowledge.Evidence, choice);
 

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using ToiletAid.Core.Hand;
 using ToiletAid.Core.Interview;
+using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Person;
 using ToiletAid.Core.Quantities;
 using ToiletAid.Core.Randomness;
@@ -9,7 +10,7 @@ using ToiletAid.Core.Reach;
 namespace ToiletAid.Core.Simulation;
 
 /// <summary>Numbers of simulated people: age, build and strength from the tables, the rest as the model says; always within what the question takes.</summary>
-internal sealed class MeasuredAnswers(Knowledge knowledge, PeopleModel model)
+internal sealed class MeasuredAnswers(KnowledgeBase knowledge, PeopleModel model)
 {
     private static readonly ImmutableArray<string> OfTheTrunk = ["trunk-flexion", "side-bend", "trunk-rotation"];
 

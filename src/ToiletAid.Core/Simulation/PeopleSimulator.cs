@@ -2,6 +2,7 @@ using System.Collections.Frozen;
 using System.Collections.Immutable;
 using System.Globalization;
 using ToiletAid.Core.Interview;
+using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Person;
 using ToiletAid.Core.Randomness;
 
@@ -16,7 +17,7 @@ public sealed class PeopleSimulator
 
     private const int DigitsHold = 100_000;
 
-    private readonly Knowledge _knowledge;
+    private readonly KnowledgeBase _knowledge;
     private readonly PeopleModel _model;
     private readonly FrozenDictionary<string, AnswerModel> _models;
     private readonly MeasuredAnswers _measured;
@@ -25,7 +26,7 @@ public sealed class PeopleSimulator
     /// <param name="knowledge">Questions and tables.</param>
     /// <param name="model">What people are like.</param>
     /// <exception cref="ArgumentException">The model names a question, an option or a trait that is not there.</exception>
-    public PeopleSimulator(Knowledge knowledge, PeopleModel model)
+    public PeopleSimulator(KnowledgeBase knowledge, PeopleModel model)
     {
         _knowledge = knowledge;
         _model = model;

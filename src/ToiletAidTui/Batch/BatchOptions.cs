@@ -54,7 +54,7 @@ internal sealed class BatchOptions
     {
         int jobs = parsed.GetValue(_jobs) ?? Environment.ProcessorCount;
 
-        // Many people give the same few answers about reach, above all in quick depth, and reach is the dearest part of the work. All jobs
+        // Many people give the same few answers about reach, above all in quick depth, and reach is the most expensive part of the work. All jobs
         // together keep as much.
         int kept = Math.Max(ReachesKept / jobs, 1);
         var advice = new AdviceSettings { Seed = parsed.GetValue(_seed), WeightDraws = parsed.GetValue(_samples), ValueDraws = parsed.GetValue(_draws), ReachesKept = kept, WeightingsKept = 4 };

@@ -2,8 +2,8 @@ using System.Globalization;
 using System.Text.Json;
 using ToiletAid.App.Files;
 using ToiletAid.App.Wording;
-using ToiletAid.Core;
 using ToiletAid.Core.Advising;
+using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Person;
 using ToiletAidTui.Commands;
 using ToiletAidTui.Host;
@@ -13,7 +13,7 @@ namespace ToiletAidTui.Batch;
 /// <summary>How results are written: each by itself, on any thread, and what stands around and between them.</summary>
 internal abstract class ResultForm
 {
-    internal static ResultForm Of(string format, Terminal terminal, Knowledge knowledge, int top, bool resumed) => format switch
+    internal static ResultForm Of(string format, Terminal terminal, KnowledgeBase knowledge, int top, bool resumed) => format switch
     {
         Formats.Json => new JsonArray(knowledge, top),
         Formats.Ndjson => new JsonLines(knowledge, top),
@@ -33,7 +33,7 @@ internal abstract class ResultForm
     /// <summary>How the output of a resumed run goes with that of the stopped one, as <see cref="BatchRun"/> says it.</summary>
     internal virtual string Join => BatchRun.AddIt;
 
-    private static string Serialise(JsonWriterOptions options, Profile profile, Advice advice, int top, Knowledge knowledge)
+    private static string Serialise(JsonWriterOptions options, Profile profile, Advice advice, int top, KnowledgeBase knowledge)
     {
         return JsonText.Of(options, json => AdviceJson.Write(json, profile.Person, profile.Latest, advice, top, knowledge));
     }
@@ -52,7 +52,7 @@ internal abstract class ResultForm
         internal override string Before(bool first) => first && !resumed ? string.Empty : "\n";
     }
 
-    private sealed class JsonArray(Knowledge knowledge, int top) : ResultForm
+    private sealed class JsonArray(KnowledgeBase knowledge, int top) : ResultForm
     {
         internal override string Of(Profile profile, Advice advice) => Serialise(JsonText.Indented, profile, advice, top, knowledge);
 
@@ -63,7 +63,7 @@ internal abstract class ResultForm
         internal override string Join => ". Its output is a list of its own";
     }
 
-    private sealed class JsonLines(Knowledge knowledge, int top) : ResultForm
+    private sealed class JsonLines(KnowledgeBase knowledge, int top) : ResultForm
     {
         internal override string Of(Profile profile, Advice advice) => Serialise(JsonText.OneLine, profile, advice, top, knowledge) + "\n";
     }

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
-using ToiletAid.Core;
 using ToiletAid.Core.Interview;
+using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Person;
 using ToiletAidTui.Commands;
 using ToiletAidTui.Host;
@@ -11,7 +11,7 @@ namespace ToiletAidTui.Batch;
 /// <param name="After">Knowledge afterwards.</param>
 /// <param name="Priorities">Order for everybody, or null to leave each person's own.</param>
 /// <param name="Said">The change in words.</param>
-internal sealed record WhatIfChange(Knowledge After, AnswerValue.Order? Priorities, string Said)
+internal sealed record WhatIfChange(KnowledgeBase After, AnswerValue.Order? Priorities, string Said)
 {
     private const string AidsPrefix = "aids=";
     private const string PrioritiesPrefix = "priorities=";
@@ -21,7 +21,7 @@ internal sealed record WhatIfChange(Knowledge After, AnswerValue.Order? Prioriti
         Priorities is null ? answers : answers.With("priorities", new(Priorities, HowObtained.Reported));
 
     /// <summary>Reads the options; null after what is wrong was told, with the exit code.</summary>
-    internal static (WhatIfChange? Change, int Code) Of(string[] options, Knowledge knowledge, Terminal terminal)
+    internal static (WhatIfChange? Change, int Code) Of(string[] options, KnowledgeBase knowledge, Terminal terminal)
     {
         var change = new WhatIfChange(knowledge, null, string.Empty);
         foreach (string option in options)

@@ -1,5 +1,4 @@
 using System.CommandLine;
-using ToiletAid.Core.Interview;
 using ToiletAid.Core.Person;
 using ToiletAidTui.Host;
 

@@ -3,9 +3,9 @@ using System.CommandLine;
 using ToiletAid.App.Files;
 using ToiletAid.App.Store;
 using ToiletAid.App.Wording;
-using ToiletAid.Core;
 using ToiletAid.Core.Advising;
 using ToiletAid.Core.Comparing;
+using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Person;
 using ToiletAidTui.Host;
 
@@ -55,7 +55,7 @@ internal sealed class CompareCommand
                 : Usage($"{paths[0]} is the profile of {first.Person} and {paths[1]} that of {second.Person}, give two profiles of one person")));
     }
 
-    private int OfOne(ParseResult parsed, Knowledge knowledge, Profile profile)
+    private int OfOne(ParseResult parsed, KnowledgeBase knowledge, Profile profile)
     {
         // A visit with only a note can have changed nothing. It keeps its number and is compared only when it is asked for.
         int[] numbers = [.. Counting(profile)];
@@ -68,7 +68,7 @@ internal sealed class CompareCommand
     /// <summary>Numbers of the visits at which something was answered or tried.</summary>
     private static IEnumerable<int> Counting(Profile profile) => Enumerable.Range(1, profile.Sessions.Length).Where(n => !profile.Sessions[n - 1].IsNoteOnly);
 
-    private int OfTwo(ParseResult parsed, Knowledge knowledge, Profile first, Profile second)
+    private int OfTwo(ParseResult parsed, KnowledgeBase knowledge, Profile first, Profile second)
     {
         int from = parsed.GetValue(_from) ?? Counting(first).LastOrDefault(first.Sessions.Length), to = parsed.GetValue(_to) ?? Counting(second).LastOrDefault(second.Sessions.Length);
         if (from < 1 || from > first.Sessions.Length || to < 1 || to > second.Sessions.Length)
@@ -82,7 +82,7 @@ internal sealed class CompareCommand
         return earlier == later ? Usage("Both profiles give the same visit, so there is nothing to compare, choose with --from and --to") : Compare(parsed, knowledge, both, earlier, later);
     }
 
-    private int Compare(ParseResult parsed, Knowledge knowledge, Profile profile, int from, int to)
+    private int Compare(ParseResult parsed, KnowledgeBase knowledge, Profile profile, int from, int to)
     {
         if (from > to)
         {

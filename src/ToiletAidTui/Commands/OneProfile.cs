@@ -1,5 +1,5 @@
 using ToiletAid.App.Files;
-using ToiletAid.Core;
+using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Person;
 using ToiletAidTui.Host;
 
@@ -13,7 +13,7 @@ internal static class OneProfile
     /// <param name="path">The profile.</param>
     /// <param name="stock">File with the clinic's own aids, or null.</param>
     /// <param name="action">What is done with it.</param>
-    internal static int With(Terminal terminal, string path, string? stock, Func<Knowledge, Profile, int> action)
+    internal static int With(Terminal terminal, string path, string? stock, Func<KnowledgeBase, Profile, int> action)
     {
         if (StockOption.Over(BuiltIn.Knowledge(), stock, terminal) is not { } knowledge)
         {

@@ -1,8 +1,7 @@
 using System.CommandLine;
 using ToiletAid.App.Files;
-using ToiletAid.Core;
 using ToiletAid.Core.Advising;
-using ToiletAid.Core.Explaining;
+using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Person;
 using ToiletAidTui.Batch;
 using ToiletAidTui.Host;
@@ -27,7 +26,7 @@ internal static class RankCommand
         return command;
     }
 
-    private static int Run(Terminal terminal, Knowledge knowledge, string[] paths, string format, int top, BatchSettings settings)
+    private static int Run(Terminal terminal, KnowledgeBase knowledge, string[] paths, string format, int top, BatchSettings settings)
     {
         var form = ResultForm.Of(format, terminal, knowledge, top, resumed: settings.Resume > 0);
         bool any = false;
@@ -51,7 +50,7 @@ internal static class RankCommand
     }
 
     /// <summary>Advice with what the form has a place for: a table has none for what a grip that was not measured does, and it takes two more rankings.</summary>
-    private static Advice Advise(string format, Knowledge knowledge, Advisor advisor, Answers known)
+    private static Advice Advise(string format, KnowledgeBase knowledge, Advisor advisor, Answers known)
     {
         var advice = advisor.Advise(known);
         return format == Formats.Csv ? advice : advice with { Grip = GripDependence.Of(knowledge, advisor, known) };

@@ -1,6 +1,6 @@
 using System.CommandLine;
 using ToiletAid.App.Documents;
-using ToiletAid.Core;
+using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Person;
 using ToiletAidTui.Host;
 
@@ -64,7 +64,7 @@ internal sealed class ReportCommand
         return OneProfile.With(_terminal, parsed.GetValue(_path)!, parsed.GetValue(_aids), (knowledge, profile) => Write(parsed, knowledge, profile, kind, format));
     }
 
-    private int Write(ParseResult parsed, Knowledge knowledge, Profile profile, string kind, string format)
+    private int Write(ParseResult parsed, KnowledgeBase knowledge, Profile profile, string kind, string format)
     {
         using var notice = WorkNotice.Of(_terminal);
         int? place = parsed.GetValue(_plan);

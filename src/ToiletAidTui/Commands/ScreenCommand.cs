@@ -1,9 +1,9 @@
 using System.Collections.Immutable;
 using ToiletAid.App.Files;
 using ToiletAid.App.Trials;
-using ToiletAid.Core;
 using ToiletAid.Core.Advising;
 using ToiletAid.Core.Explaining;
+using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Person;
 using ToiletAidTui.FullScreen;
 using ToiletAidTui.Host;
@@ -13,7 +13,7 @@ using ToiletAidTui.Settings;
 namespace ToiletAidTui.Commands;
 
 /// <summary>The program as screens: what is run when a person sits at the terminal.</summary>
-internal sealed class ScreenCommand(Terminal terminal, Knowledge knowledge, Advisor advisor, Manner manner, int top, string? stock)
+internal sealed class ScreenCommand(Terminal terminal, KnowledgeBase knowledge, Advisor advisor, Manner manner, int top, string? stock)
 {
     private const string ClearAll = "\u001b[H\u001b[2J\u001b[3J";
 
@@ -87,7 +87,7 @@ internal sealed class ScreenCommand(Terminal terminal, Knowledge knowledge, Advi
             Trial = (Profile profile, out ImmutableArray<string> faults) => TrialRecording.Begin(knowledge, advisor, profile, terminal.Today, out faults),
             Result = parts.Of,
             Why = parts.Why,
-            Flips = parts.Flips,
+            Counterfactuals = parts.Counterfactuals,
             Kinds = [.. knowledge.Catalogue.Aids.Select(a => (a.Id, a.Name))],
             Calculators = InnerCommand.Calculators(terminal),
             Command = words => InnerCommand.Run(terminal, stock is null || words[0] == "calc" ? words : words.Add($"--aids={stock}")),

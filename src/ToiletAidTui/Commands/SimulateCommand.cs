@@ -1,7 +1,6 @@
 using System.CommandLine;
 using System.Text;
 using ToiletAid.App.Files;
-using ToiletAid.Core.Interview;
 using ToiletAid.Core.Person;
 using ToiletAid.Core.Simulation;
 using ToiletAidTui.Batch;

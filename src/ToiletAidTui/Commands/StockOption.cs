@@ -1,6 +1,6 @@
 using System.CommandLine;
 using ToiletAid.App.Stock;
-using ToiletAid.Core;
+using ToiletAid.Core.Knowledge;
 using ToiletAidTui.Host;
 
 namespace ToiletAidTui.Commands;
@@ -11,7 +11,7 @@ internal static class StockOption
     internal static Option<string?> Define() => new("--aids") { HelpName = "FILE", Description = "The clinic's own aids and prices, over the built-in kinds." };
 
     /// <summary>Knowledge with the stock over it; null after its faults were told.</summary>
-    internal static Knowledge? Over(Knowledge knowledge, string? file, Terminal terminal)
+    internal static KnowledgeBase? Over(KnowledgeBase knowledge, string? file, Terminal terminal)
     {
         if (file is null)
         {

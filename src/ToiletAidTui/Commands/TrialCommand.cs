@@ -1,8 +1,8 @@
 using System.Collections.Immutable;
 using System.CommandLine;
 using ToiletAid.App.Trials;
-using ToiletAid.Core;
 using ToiletAid.Core.Advising;
+using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Person;
 using ToiletAidTui.Host;
 using ToiletAidTui.Linear;
@@ -62,7 +62,7 @@ internal sealed class TrialCommand
         return OneProfile.With(_terminal, path, parsed.GetValue(_aids), (knowledge, profile) => Ask(parsed, knowledge, profile, path, day));
     }
 
-    private int Ask(ParseResult parsed, Knowledge knowledge, Profile profile, string path, DateOnly day)
+    private int Ask(ParseResult parsed, KnowledgeBase knowledge, Profile profile, string path, DateOnly day)
     {
         if (TrialRecording.Begin(knowledge, new Advisor(knowledge, new()), profile, day, out var faults) is not { } recording)
         {

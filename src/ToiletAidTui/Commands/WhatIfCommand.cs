@@ -1,9 +1,9 @@
 using System.CommandLine;
 using ToiletAid.App.Files;
 using ToiletAid.App.Wording;
-using ToiletAid.Core;
 using ToiletAid.Core.Advising;
 using ToiletAid.Core.Explaining;
+using ToiletAid.Core.Knowledge;
 using ToiletAidTui.Batch;
 using ToiletAidTui.Host;
 
@@ -40,7 +40,7 @@ internal static class WhatIfCommand
         return command;
     }
 
-    private static int Run(Terminal terminal, Knowledge before, WhatIfChange change, string[] paths, BatchSettings settings, WhatIfTally tally, WhatIfForm form)
+    private static int Run(Terminal terminal, KnowledgeBase before, WhatIfChange change, string[] paths, BatchSettings settings, WhatIfTally tally, WhatIfForm form)
     {
         form.Begin();
         int code = new BatchRun(terminal, before.Questions, settings).Run<Moved>(

@@ -3,9 +3,9 @@ using System.CommandLine.Completions;
 using System.Text.Json;
 using ToiletAid.App.Files;
 using ToiletAid.App.Wording;
-using ToiletAid.Core;
 using ToiletAid.Core.Advising;
 using ToiletAid.Core.Explaining;
+using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Person;
 using ToiletAidTui.Host;
 
@@ -37,7 +37,7 @@ internal static class WhyCommand
         return command;
     }
 
-    private static void Explain(Terminal terminal, Knowledge knowledge, Profile profile, string? aid, bool json)
+    private static void Explain(Terminal terminal, KnowledgeBase knowledge, Profile profile, string? aid, bool json)
     {
         using var notice = WorkNotice.Of(terminal);
         var advisor = new Advisor(knowledge, new());
@@ -47,22 +47,22 @@ internal static class WhyCommand
         var advice = advisor.Advise(known);
         string? about = aid ?? advice.Ranked.FirstOrDefault()?.Plan.Aid.Id;
         var whyNot = about is null || !advice.Stops.IsEmpty || about == advice.Ranked.FirstOrDefault()?.Plan.Aid.Id ? null : explainer.WhyNot(known, about);
-        var flips = advice.Ranked.IsEmpty ? [] : explainer.Flips(known);
+        var counterfactuals = advice.Ranked.IsEmpty ? [] : explainer.Counterfactuals(known);
         string[] why = [.. about is null || !advice.Stops.IsEmpty ? new AdviceText(knowledge).Lines(advice, known, 1) : text.Why(advice, about)];
         notice?.Dispose();
         if (json)
         {
-            WriteJson(terminal, profile, advice, about, why, whyNot, flips);
+            WriteJson(terminal, profile, advice, about, why, whyNot, counterfactuals);
             return;
         }
 
         var lines = terminal.Results;
         lines.Lines(why);
         lines.Lines(whyNot is null ? [] : text.WhyNot(whyNot));
-        lines.Lines(advice.Ranked.IsEmpty ? [] : text.Flips(flips));
+        lines.Lines(advice.Ranked.IsEmpty ? [] : text.Counterfactuals(counterfactuals));
     }
 
-    private static void WriteJson(Terminal terminal, Profile profile, Advice advice, string? about, string[] why, WhyNot? whyNot, IReadOnlyCollection<Flip> flips)
+    private static void WriteJson(Terminal terminal, Profile profile, Advice advice, string? about, string[] why, WhyNot? whyNot, IReadOnlyCollection<Counterfactual> counterfactuals)
     {
         terminal.Output.WriteLine(JsonText.Of(JsonText.Indented, json =>
         {
@@ -80,9 +80,9 @@ internal static class WhyCommand
             json.WriteEndArray();
             json.WriteNumber("changesTried", whyNot?.Tried ?? 0);
             json.WriteStartArray("whatWouldChangeTheFirstPlace");
-            foreach (var flip in flips)
+            foreach (var counterfactual in counterfactuals)
             {
-                Change(json, flip.Change, flip.First);
+                Change(json, counterfactual.Change, counterfactual.First);
             }
 
             json.WriteEndArray();

@@ -1,8 +1,8 @@
 using System.Collections.Immutable;
 using ToiletAid.App.Wording;
-using ToiletAid.Core;
 using ToiletAid.Core.Advising;
 using ToiletAid.Core.Explaining;
+using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Person;
 
 namespace ToiletAidTui.Screens;
@@ -11,7 +11,7 @@ namespace ToiletAidTui.Screens;
 /// <param name="knowledge">Questions and rules.</param>
 /// <param name="advisor">Where advice comes from.</param>
 /// <param name="top">How many plans to give.</param>
-internal sealed class AdviceParts(Knowledge knowledge, Advisor advisor, int top)
+internal sealed class AdviceParts(KnowledgeBase knowledge, Advisor advisor, int top)
 {
     private readonly AdviceText _text = new(knowledge);
 
@@ -43,9 +43,9 @@ internal sealed class AdviceParts(Knowledge knowledge, Advisor advisor, int top)
     }
 
     /// <summary>What would change the first place.</summary>
-    internal ImmutableArray<string> Flips(Session session) => advisor.Advise(session.Answers).Ranked.IsEmpty
+    internal ImmutableArray<string> Counterfactuals(Session session) => advisor.Advise(session.Answers).Ranked.IsEmpty
         ? ["No plan is in first place."]
-        : [.. new ExplainText(knowledge).Flips(new Explainer(knowledge, advisor).Flips(session.Answers))];
+        : [.. new ExplainText(knowledge).Counterfactuals(new Explainer(knowledge, advisor).Counterfactuals(session.Answers))];
 
     /// <summary>What was tried of the plan, where anything was.</summary>
     private IEnumerable<string> Tried(RankedPlan plan) => plan.Tried.SelectMany(new TrialText(knowledge).Lines);

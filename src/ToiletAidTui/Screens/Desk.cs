@@ -42,7 +42,7 @@ internal sealed class Desk
     internal required Func<Session, string, ImmutableArray<string>> Why { get; init; }
 
     /// <summary>What would change the first place.</summary>
-    internal required Func<Session, ImmutableArray<string>> Flips { get; init; }
+    internal required Func<Session, ImmutableArray<string>> Counterfactuals { get; init; }
 
     /// <summary>Begins a trial with the person of a saved profile, today; null with the reasons where there can be none.</summary>
     internal required TrialBeginning Trial { get; init; }

@@ -42,7 +42,7 @@ internal static class ResultPages
     /// <summary>What takes a search, and so is worked out only when it is asked for.</summary>
     private static Entry[] Questions(Shell shell, Session session) =>
     [
-        new("What would change this", s => s.Push(new TextPage("what would change this", ["What would change this.", .. s.Desk.Flips(session)]))),
+        new("What would change this", s => s.Push(new TextPage("what would change this", ["What would change this.", .. s.Desk.Counterfactuals(session)]))),
         new("Why not another kind", s => s.Push(ToolPages.WhyNot(shell, aid => s.Desk.Why(session, aid)))),
     ];
 

@@ -1,6 +1,6 @@
 using ToiletAid.App.Files;
 using ToiletAid.App.Store;
-using ToiletAid.Core.Interview;
+using ToiletAid.Core.Person;
 using ToiletAidTui.Host;
 
 namespace ToiletAidTui.Screens;

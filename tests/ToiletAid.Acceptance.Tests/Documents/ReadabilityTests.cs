@@ -1,6 +1,6 @@
 using ToiletAid.App.Documents;
 using ToiletAid.App.Files;
-using ToiletAid.Core.Safety;
+using ToiletAid.Core.Knowledge;
 
 namespace ToiletAid.Acceptance.Tests.Documents;
 

@@ -4,13 +4,14 @@ using ToiletAid.App.Sessions;
 using ToiletAid.Core.Advising;
 using ToiletAid.Core.Explaining;
 using ToiletAid.Core.Interview;
+using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Person;
 
 namespace ToiletAid.Acceptance.Tests.Explaining;
 
 public sealed class PlannerTests
 {
-    private static readonly Core.Knowledge Knowledge = BuiltIn.Knowledge();
+    private static readonly KnowledgeBase Knowledge = BuiltIn.Knowledge();
     private static readonly Advisor Advisor = new(Knowledge, new());
     private static readonly QuestionPlanner Planner = new(Knowledge, Advisor);
 

@@ -1,6 +1,7 @@
 extern alias TerminalGui;
 
 using ToiletAid.Core.Interview;
+using ToiletAid.Core.Person;
 using ToiletAidTui.Screens;
 using Key = TerminalGui::Terminal.Gui.Input.Key;
 

@@ -1,4 +1,4 @@
-using ToiletAid.Core.Interview;
+using ToiletAid.Core.Person;
 using ToiletAidTui.Screens;
 
 namespace ToiletAid.Acceptance.Tests.FullScreen;

@@ -1,4 +1,4 @@
-using ToiletAid.Core.Interview;
+using ToiletAid.Core.Person;
 
 namespace ToiletAid.Acceptance.Tests.FullScreen;
 

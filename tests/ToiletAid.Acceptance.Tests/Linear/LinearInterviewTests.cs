@@ -1,6 +1,7 @@
 using CsCheck;
 using ToiletAid.App.Files;
 using ToiletAid.Core.Interview;
+using ToiletAid.Core.Person;
 
 namespace ToiletAid.Acceptance.Tests.Linear;
 

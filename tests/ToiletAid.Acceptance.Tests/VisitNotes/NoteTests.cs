@@ -127,10 +127,10 @@ public sealed class NoteTests : IDisposable
     {
         var store = new ProfileStore(BuiltIn.Questions());
         string file = _folder.File("k-2.json");
-        var opened = store.Add(file, "K-2", new(new(2026, 3, 9), Core.Interview.Depth.Quick, Answers.None) { Note = ["First"] }, null).Value!.Stored;
+        var opened = store.Add(file, "K-2", new(new(2026, 3, 9), Core.Person.Depth.Quick, Answers.None) { Note = ["First"] }, null).Value!.Stored;
 
-        store.Add(file, "K-2", new(new(2026, 3, 9), Core.Interview.Depth.Quick, Answers.None) { Note = ["Second"] }, opened);
-        var last = store.Add(file, "K-2", new(new(2026, 3, 9), Core.Interview.Depth.Quick, Answers.None) { Note = ["Third"] }, opened);
+        store.Add(file, "K-2", new(new(2026, 3, 9), Core.Person.Depth.Quick, Answers.None) { Note = ["Second"] }, opened);
+        var last = store.Add(file, "K-2", new(new(2026, 3, 9), Core.Person.Depth.Quick, Answers.None) { Note = ["Third"] }, opened);
 
         Assert.Single(last.Value!.AddedElsewhere);
         Assert.Equal(["First", "Second", "Third"], Sessions(file).SelectMany(s => s.Note));

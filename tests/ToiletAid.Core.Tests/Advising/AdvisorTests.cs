@@ -1,7 +1,7 @@
 using CsCheck;
 using ToiletAid.Core.Advising;
+using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Person;
-using ToiletAid.Core.Ranking;
 
 namespace ToiletAid.Core.Tests.Advising;
 

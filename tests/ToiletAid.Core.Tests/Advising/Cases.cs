@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using ToiletAid.App.Files;
 using ToiletAid.Core.Advising;
+using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Person;
 
 namespace ToiletAid.Core.Tests.Advising;
@@ -8,7 +9,7 @@ namespace ToiletAid.Core.Tests.Advising;
 /// <summary>Answers and advice in few words, for the tests.</summary>
 internal static class Cases
 {
-    internal static readonly Knowledge Knowledge = BuiltIn.Knowledge();
+    internal static readonly KnowledgeBase Knowledge = BuiltIn.Knowledge();
 
     /// <summary>Few draws: these tests look at what is offered and ruled out, which rests on the middle case.</summary>
     internal static readonly AdviceSettings Quick = new() { ValueDraws = 16, WeightDraws = 200 };

@@ -1,13 +1,13 @@
 using ToiletAid.App.Files;
 using ToiletAid.Core.Advising;
-using ToiletAid.Core.Explaining;
+using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Person;
 
 namespace ToiletAid.Core.Tests.Advising;
 
 public sealed class GripDependenceTests
 {
-    private static readonly Knowledge Knowledge = BuiltIn.Knowledge();
+    private static readonly KnowledgeBase Knowledge = BuiltIn.Knowledge();
     private static readonly Advisor Advisor = new(Knowledge, new());
 
     [Fact]

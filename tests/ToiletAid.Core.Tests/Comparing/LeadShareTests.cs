@@ -3,6 +3,7 @@ using CsCheck;
 using ToiletAid.Core.Advising;
 using ToiletAid.Core.Comparing;
 using ToiletAid.Core.Evidence;
+using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Person;
 using ToiletAid.Core.Tests.Advising;
 
@@ -129,6 +130,6 @@ public sealed class LeadShareTests
 
     private static double Share(LeadChange lead, string question) => lead.Movers.Single(m => m.Questions[0] == question).Share;
 
-    private static Comparison Compare(Knowledge knowledge, Answers from, Answers to) =>
+    private static Comparison Compare(KnowledgeBase knowledge, Answers from, Answers to) =>
         new VisitComparer(knowledge, new Advisor(knowledge, Cases.Quick)).Compare(new(1, Day, from), new(2, Day.AddDays(60), to), null);
 }

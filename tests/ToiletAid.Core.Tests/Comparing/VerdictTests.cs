@@ -1,4 +1,5 @@
 using ToiletAid.Core.Comparing;
+using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Person;
 using ToiletAid.Core.Quantities;
 using ToiletAid.Core.Tests.Advising;

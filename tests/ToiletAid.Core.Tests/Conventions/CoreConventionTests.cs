@@ -3,13 +3,14 @@ using System.Runtime.CompilerServices;
 using System.Text.RegularExpressions;
 using ToiletAid.App.Files;
 using ToiletAid.Core.Evidence;
+using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Safety;
 
 namespace ToiletAid.Core.Tests.Conventions;
 
 public sealed partial class CoreConventionTests
 {
-    private static readonly Assembly Core = typeof(Knowledge).Assembly;
+    private static readonly Assembly Core = typeof(KnowledgeBase).Assembly;
 
     [Fact]
     public void Core_references_only_the_base_library() =>

@@ -5,7 +5,7 @@ namespace ToiletAid.Core.Tests.Hand;
 
 public sealed class EffortTests
 {
-    private static readonly HandCoefficients Numbers = HandData.Handling.Coefficients;
+    private static readonly HandCoefficients Numbers = HandData.Model.Coefficients;
 
     /// <summary>Frey Law and Avin 2010, Ergonomics 53:109-129, table 2: grip, whole seconds at these shares of the greatest force.</summary>
     [Theory]

@@ -11,7 +11,7 @@ internal static class HandData
 {
     public const double NewtonsInKilogram = 9.80665;
 
-    public static readonly Handling Handling = BuiltInNorms.Handling();
+    public static readonly HandModel Model = BuiltInNorms.HandModel();
 
     private static readonly CatalogueFile File = BuiltIn.Load("aids.json", KnowledgeJson.Default.CatalogueFile);
 
@@ -57,7 +57,7 @@ internal static class HandData
     };
 
     public static HandlingAssessment Assess(Aid aid, AddOn[] addOns, HandFacts person, double u = 0.5) =>
-        Handling.Assess(aid, addOns, person, Handling.Capacity(person), u);
+        Model.Assess(aid, addOns, person, Model.Capacity(person), u);
 
     private static Gen<double?> Force(double most) => Gen.Select(Gen.Bool, Gen.Double[0, most], (known, newtons) => known ? newtons : (double?)null);
 }

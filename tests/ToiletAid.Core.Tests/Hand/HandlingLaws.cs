@@ -12,8 +12,8 @@ public sealed class HandlingLaws
 
     private static HandlingScore Score((Aid Aid, AddOn[] AddOns) plan, HandFacts person, double u)
     {
-        var capacity = HandData.Handling.Capacity(person);
-        return HandData.Handling.Demands(plan.Aid, plan.AddOns, person, capacity).Score(capacity.At(u));
+        var capacity = HandData.Model.Capacity(person);
+        return HandData.Model.Demands(plan.Aid, plan.AddOns, person, capacity).Score(capacity.At(u));
     }
 
     private static void NeverWorse(HandlingScore before, HandlingScore after)
@@ -93,7 +93,7 @@ public sealed class HandlingLaws
                     Mass = aid.Mass with { Value = heavier * aid.Mass.Value },
                     Length = aid.Length is { } l ? l with { Value = longer * l.Value } : null,
                 };
-                var numbers = HandData.Handling.Coefficients;
+                var numbers = HandData.Model.Coefficients;
                 Assert.True(HoldDemand.Of(other, numbers).GripNewtons >= HoldDemand.Of(aid, numbers).GripNewtons);
             },
             iter: 1_000);
@@ -123,7 +123,7 @@ public sealed class HandlingLaws
         Gen.Select(HandData.People, Gen.Double[0.0001, 0.9999], Gen.Double[0.0001, 0.9999]).Sample(
             (person, a, b) =>
             {
-                var capacity = HandData.Handling.Capacity(person);
+                var capacity = HandData.Model.Capacity(person);
                 var weak = capacity.At(Math.Min(a, b));
                 var strong = capacity.At(Math.Max(a, b));
                 foreach (var grasp in Enum.GetValues<Grasp>())
@@ -137,8 +137,8 @@ public sealed class HandlingLaws
     [Fact]
     public void Scoring_makes_no_garbage()
     {
-        var capacity = HandData.Handling.Capacity(HandData.Usual);
-        var demands = HandData.Handling.Demands(HandData.Aid("long-clamp"), [], HandData.Usual, capacity);
+        var capacity = HandData.Model.Capacity(HandData.Usual);
+        var demands = HandData.Model.Demands(HandData.Aid("long-clamp"), [], HandData.Usual, capacity);
         double total = demands.Score(capacity.At(0.5)).Value;
         long before = GC.GetAllocatedBytesForCurrentThread();
         for (int i = 1; i < 1000; i++)

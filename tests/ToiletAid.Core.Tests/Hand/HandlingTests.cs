@@ -9,7 +9,7 @@ namespace ToiletAid.Core.Tests.Hand;
 
 public sealed class HandlingTests
 {
-    private static readonly HandCoefficients Numbers = HandData.Handling.Coefficients;
+    private static readonly HandCoefficients Numbers = HandData.Model.Coefficients;
 
     private static Sourced Exactly(double x) => new(x, x, x, Basis.Decision, "test");
 
@@ -70,7 +70,7 @@ public sealed class HandlingTests
     [InlineData(Grasp.None, false, false, false, false)]
     public void A_hand_has_its_best_grasp_and_the_coarser_ones(Grasp best, bool pinch, bool grip, bool palm, bool forearm)
     {
-        var strength = HandData.Handling.Capacity(HandData.Usual with { BestGrasp = best, GripNewtons = 200, PinchNewtons = 50 }).At(0.5);
+        var strength = HandData.Model.Capacity(HandData.Usual with { BestGrasp = best, GripNewtons = 200, PinchNewtons = 50 }).At(0.5);
 
         Assert.Equal((pinch, grip, palm, forearm), (strength.Pinch > 0, strength.Grip > 0, strength.Palm > 0, strength.Forearm > 0));
     }
@@ -79,14 +79,14 @@ public sealed class HandlingTests
     public void A_dynamometer_that_contradicts_the_observed_grasp_is_flagged()
     {
         var person = HandData.Usual with { GripNewtons = 200 };
-        Assert.False(HandData.Handling.Capacity(person).MeasurementAndGraspDisagree);
-        Assert.True(HandData.Handling.Capacity(person with { BestGrasp = Grasp.PressWithPalmOrFist }).MeasurementAndGraspDisagree);
+        Assert.False(HandData.Model.Capacity(person).MeasurementAndGraspDisagree);
+        Assert.True(HandData.Model.Capacity(person with { BestGrasp = Grasp.PressWithPalmOrFist }).MeasurementAndGraspDisagree);
     }
 
     [Fact]
     public void A_measured_grip_counts_instead_of_the_norm_within_its_error()
     {
-        var grip = HandData.Handling.Capacity(HandData.Usual with { GripNewtons = 300 }).Of(Grasp.WholeHand);
+        var grip = HandData.Model.Capacity(HandData.Usual with { GripNewtons = 300 }).Of(Grasp.WholeHand);
         Assert.Equal(300, grip.Median, 1e-9);
 
         // Schreuders et al. 2003: smallest detectable difference 61 N, so a standard error of 61 / (1.96 · √2) = 22 N.
@@ -175,7 +175,7 @@ public sealed class HandlingTests
     public void A_slow_peg_test_stretches_fine_handling()
     {
         // Median of women at 67.5: between 18.99 s at 63.5 and 19.90 s at 68.5, that is 19.718 s.
-        var capacity = HandData.Handling.Capacity(HandData.Usual with { PegSeconds = 39.436 });
+        var capacity = HandData.Model.Capacity(HandData.Usual with { PegSeconds = 39.436 });
         Assert.Equal(2, capacity.Slowness, 1e-3);
     }
 
@@ -184,12 +184,12 @@ public sealed class HandlingTests
     [InlineData(Grasp.PressWithPalmOrFist, 5)]
     [InlineData(Grasp.PressWithForearm, 5)]
     public void A_hand_that_only_presses_cannot_handle_small_things(Grasp best, double slowness) =>
-        Assert.Equal(slowness, HandData.Handling.Capacity(HandData.Usual with { BestGrasp = best }).Slowness);
+        Assert.Equal(slowness, HandData.Model.Capacity(HandData.Usual with { BestGrasp = best }).Slowness);
 
     [Fact]
     public void A_hand_without_grip_still_presses_with_its_arm()
     {
-        var strength = HandData.Handling.Capacity(HandData.Usual with { BestGrasp = Grasp.PressWithPalmOrFist, GripNewtons = 0 }).At(0.5);
+        var strength = HandData.Model.Capacity(HandData.Usual with { BestGrasp = Grasp.PressWithPalmOrFist, GripNewtons = 0 }).At(0.5);
         Assert.Equal(0, strength.Grip);
 
         // Women of 67.5 years, 25.0 kg: half of it is pressed with the palm, and 0.6 of that is left.
@@ -214,20 +214,20 @@ public sealed class HandlingTests
     [Fact]
     public void Pinch_that_was_not_measured_follows_a_weak_grip_down_and_a_strong_one_not_up()
     {
-        double grip = HandData.Handling.Norms.Grip.For(67.5, Sex.Female).Curve.Median;
-        double pinch = HandData.Handling.Norms.Pinch(67.5, Sex.Female).Curve.Median;
+        double grip = HandData.Model.Norms.Grip.For(67.5, Sex.Female).Curve.Median;
+        double pinch = HandData.Model.Norms.Pinch(67.5, Sex.Female).Curve.Median;
 
         Assert.Equal(pinch / 2, Pinch(grip / 2), 1e-9);
         Assert.Equal(pinch, Pinch(2 * grip), 1e-9);
 
-        static double Pinch(double newtons) => HandData.Handling.Capacity(HandData.Usual with { GripNewtons = newtons }).Of(Grasp.FinePinch).Median;
+        static double Pinch(double newtons) => HandData.Model.Capacity(HandData.Usual with { GripNewtons = newtons }).Of(Grasp.FinePinch).Median;
     }
 
     [Fact]
     public void What_was_told_is_less_certain_than_what_was_seen()
     {
-        var seen = HandData.Handling.Capacity(HandData.Usual).Of(Grasp.WholeHand);
-        var told = HandData.Handling.Capacity(HandData.Usual with { GraspObtained = HowObtained.Reported }).Of(Grasp.WholeHand);
+        var seen = HandData.Model.Capacity(HandData.Usual).Of(Grasp.WholeHand);
+        var told = HandData.Model.Capacity(HandData.Usual with { GraspObtained = HowObtained.Reported }).Of(Grasp.WholeHand);
 
         Assert.Equal(seen.Median, told.Median, 1e-9);
         Assert.Equal(Math.Sqrt((seen.LogSpread * seen.LogSpread) + (0.15 * 0.15)), told.LogSpread, 0.01);
@@ -265,7 +265,7 @@ public sealed class HandlingTests
     public void Facts_out_of_range_are_refused(double age, double cleans, int hands, double grip)
     {
         var person = HandData.Usual with { AgeYears = age, CleansPerDay = cleans, HandsFree = hands, GripNewtons = grip };
-        Assert.Throws<ArgumentOutOfRangeException>(() => HandData.Handling.Capacity(person));
+        Assert.Throws<ArgumentOutOfRangeException>(() => HandData.Model.Capacity(person));
     }
 
     private static double Demand(HandlingAssessment assessment, OperationKind kind) =>

@@ -1,9 +1,9 @@
 using ToiletAid.App.Files;
 using ToiletAid.Core.Hand;
 using ToiletAid.Core.Interview;
+using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Person;
 using ToiletAid.Core.Plans;
-using ToiletAid.Core.Ranking;
 
 namespace ToiletAid.Core.Tests.Interview;
 

@@ -1,6 +1,6 @@
 using ToiletAid.Core.Catalogue;
 using ToiletAid.Core.Cost;
-using ToiletAid.Core.Person;
+using ToiletAid.Core.Interview;
 using ToiletAid.Core.Plans;
 using ToiletAid.Core.Tests.Advising;
 using ToiletAid.Core.Tests.Trials;

@@ -48,11 +48,11 @@ public sealed class BodyModelTests
     public void Draws_of_an_unknown_person_have_the_percentiles_of_the_survey(BodyMeasure measure, Sex sex, double p5, double p50, double p95)
     {
         const int Count = 2000;
-        var chance = new Chance(Count, 7);
+        var hypercube = new LatinHypercubeDraws(Count, 7);
         double[] values = new double[Count];
         for (int i = 0; i < Count; i++)
         {
-            values[i] = 1000 * Drawn(measure, sex, chance, i);
+            values[i] = 1000 * Drawn(measure, sex, hypercube, i);
         }
 
         Array.Sort(values);
@@ -128,10 +128,10 @@ public sealed class BodyModelTests
         {
             Lengths = ReachPeople.Reference.Lengths.Add(BodyMeasure.UpperArm, new ReachInput(0.33)).Add(BodyMeasure.ForearmToGrip, new ReachInput(0.34)),
         };
-        var chance = new Chance(16, 3);
+        var hypercube = new LatinHypercubeDraws(16, 3);
         for (int i = 0; i < 16; i++)
         {
-            Body at40 = new PersonModel(ReachPeople.Tables, young).Draw(chance, i).Body, at80 = new PersonModel(ReachPeople.Tables, young with { AgeYears = 80 }).Draw(chance, i).Body;
+            Body at40 = new PersonModel(ReachPeople.Tables, young).Draw(hypercube, i).Body, at80 = new PersonModel(ReachPeople.Tables, young with { AgeYears = 80 }).Draw(hypercube, i).Body;
             Assert.Equal(at40.UpperArm, at80.UpperArm);
             Assert.Equal(at40.Forearm, at80.Forearm);
         }
@@ -151,7 +151,7 @@ public sealed class BodyModelTests
         Assert.InRange(BodyModel.Make(ReachPeople.Tables, small, zeros).Mass, 25, 30);
     }
 
-    private static double Drawn(BodyMeasure measure, Sex sex, Chance chance, int draw)
+    private static double Drawn(BodyMeasure measure, Sex sex, LatinHypercubeDraws hypercube, int draw)
     {
         double stature = Value(BodyMeasure.Stature, 0, 0);
         double mass = Value(BodyMeasure.Mass, stature, 0);
@@ -160,7 +160,7 @@ public sealed class BodyModelTests
         double Value(BodyMeasure of, double s, double m)
         {
             (double mean, double spread) = ReachPeople.Tables.Estimate(of, sex, s, m);
-            return mean + (spread * chance.Normal((int)of, draw));
+            return mean + (spread * hypercube.Normal((int)of, draw));
         }
     }
 }

@@ -406,12 +406,12 @@ public sealed class ReachAnalysisTests
                 person,
                 new ReachSettings { Draws = Draws, Approaches = [approach] });
             var model = new PersonModel(ReachPeople.Tables, person) { Behind = report.CapabilityBehind, Front = report.CapabilityFront };
-            var chance = new Chance(Draws, report.Seed);
+            var hypercube = new LatinHypercubeDraws(Draws, report.Seed);
             foreach (ReachNeed need in report.Needs.Where(n => n.Allowed))
             {
                 for (int i = 0; i < Draws; i++)
                 {
-                    PersonDraw draw = model.Draw(chance, i);
+                    PersonDraw draw = model.Draw(hypercube, i);
                     double full = ReachPeople.Way(in draw, need.Posture, need.Approach) + need.Stroke;
                     double gap = double.IsInfinity(full) && double.IsInfinity(need.Draws[i]) ? 0 : Math.Abs(need.Draws[i] - full);
                     compared++;

@@ -3,7 +3,6 @@ using ToiletAid.Core.Catalogue;
 using ToiletAid.Core.Person;
 using ToiletAid.Core.Plans;
 using ToiletAid.Core.Tests.Advising;
-using ToiletAid.Core.Trials;
 
 namespace ToiletAid.Core.Tests.Trials;
 

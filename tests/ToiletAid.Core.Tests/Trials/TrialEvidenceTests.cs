@@ -1,7 +1,7 @@
 using CsCheck;
+using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Person;
-using ToiletAid.Core.Ranking;
-using ToiletAid.Core.Trials;
+using ToiletAid.Core.Plans;
 using static ToiletAid.Core.Tests.Trials.TrialCases;
 
 namespace ToiletAid.Core.Tests.Trials;

@@ -1,8 +1,6 @@
 using ToiletAid.Core.Advising;
-using ToiletAid.Core.Interview;
 using ToiletAid.Core.Person;
 using ToiletAid.Core.Tests.Advising;
-using ToiletAid.Core.Trials;
 
 namespace ToiletAid.Core.Tests.Trials;
 

@@ -1,5 +1,5 @@
 using System.Globalization;
-using ToiletAid.Core.Interview;
+using ToiletAid.Core.Person;
 using ToiletAidTui.Screens;
 
 namespace ToiletAid.Terminal.Tests.Terminals;

@@ -1,16 +1,16 @@
 using ToiletAid.App.Calculators;
 using ToiletAid.App.Typed;
-using ToiletAid.Core;
 using ToiletAid.Core.Catalogue;
+using ToiletAid.Core.Knowledge;
 
 namespace ToiletAidTui.Commands.Calculators;
 
 /// <summary>What one run of a calculator has to work with.</summary>
 /// <param name="knowledge">Built-in knowledge.</param>
 /// <param name="text">Text of an option by its name without dashes; null when it was not given.</param>
-internal sealed class CalculatorInput(Knowledge knowledge, Func<string, string?> text)
+internal sealed class CalculatorInput(KnowledgeBase knowledge, Func<string, string?> text)
 {
-    internal Knowledge Knowledge { get; } = knowledge;
+    internal KnowledgeBase Knowledge { get; } = knowledge;
 
     internal TypedOptions Typed { get; } = new(knowledge.Questions);
 

@@ -4,7 +4,7 @@ using ToiletAid.App.Calculators;
 using ToiletAid.App.Stock;
 using ToiletAid.Core.Catalogue;
 using ToiletAid.Core.Evidence;
-using ToiletAid.Core.Person;
+using ToiletAid.Core.Interview;
 using ToiletAidTui.Host;
 
 namespace ToiletAidTui.Commands.Calculators;

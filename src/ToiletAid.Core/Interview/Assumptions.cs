@@ -1,0 +1,81 @@
+using System.Globalization;
+using ToiletAid.Core.Person;
+using ToiletAid.Core.Randomness;
+
+namespace ToiletAid.Core.Interview;
+
+/// <summary>What stands in for answers that are missing or not known: one assumption for the middle case, or a draw from how often each answer is expected.</summary>
+public static class Assumptions
+{
+    /// <summary>The answers, with what is assumed where nothing is known. Assumed answers have no way of being obtained.</summary>
+    public static Answers Fill(QuestionSet questions, Answers answers) => answers.With(
+        questions.All.Where(q => !answers.Knows(q.Id))
+            .Select(q => (q.Id, Value: Assumed(q)))
+            .Where(a => a.Value is not null)
+            .Select(a => KeyValuePair.Create(a.Id, new Answer(a.Value!, null))));
+
+    /// <summary>The answers, with a draw where nothing is known. Each question has a stream of its own, so that one more answer leaves the other draws as they are.</summary>
+    /// <param name="questions">The questions.</param>
+    /// <param name="answers">What is known.</param>
+    /// <param name="seed">Seed of the run.</param>
+    /// <param name="draw">Number of the draw.</param>
+    public static Answers Draw(QuestionSet questions, Answers answers, ulong seed, int draw)
+    {
+        var drawn = new List<KeyValuePair<string, Answer>>();
+        for (int i = 0; i < questions.All.Length; i++)
+        {
+            var question = questions.All[i];
+            if (answers.Knows(question.Id))
+            {
+                continue;
+            }
+
+            bool isDrawn = !question.Preference && question.Kind is (QuestionKind.Choice or QuestionKind.Many);
+            var random = new RandomDraws(seed, ((ulong)i << 32) | (uint)draw);
+            if ((isDrawn ? Drawn(question, ref random) : Assumed(question)) is { } value)
+            {
+                drawn.Add(new(question.Id, new(value, null)));
+            }
+        }
+
+        return answers.With(drawn);
+    }
+
+    private static AnswerValue? Assumed(Question question) => question switch
+    {
+        { Kind: QuestionKind.Many } => new AnswerValue.Many([]),
+        { Assume: null } => null,
+        { Kind: QuestionKind.Choice } => new AnswerValue.Choice(question.Assume),
+        { Number: { } number } => new AnswerValue.Number(double.Parse(question.Assume, CultureInfo.InvariantCulture), number.Units[0]),
+        _ => null,
+    };
+
+    private static AnswerValue Drawn(Question question, ref RandomDraws random)
+    {
+        if (question.Kind == QuestionKind.Many)
+        {
+            var chosen = new List<string>();
+            foreach (var option in question.Options)
+            {
+                if (random.NextUniform() < option.Share)
+                {
+                    chosen.Add(option.Id);
+                }
+            }
+
+            return new AnswerValue.Many([.. chosen]);
+        }
+
+        double total = question.Options.Sum(o => o.Share), at = random.NextUniform() * total;
+        foreach (var option in question.Options)
+        {
+            at -= option.Share;
+            if (at <= 0)
+            {
+                return new AnswerValue.Choice(option.Id);
+            }
+        }
+
+        return new AnswerValue.Choice(question.Options[^1].Id);
+    }
+}

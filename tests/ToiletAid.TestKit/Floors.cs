@@ -1,0 +1,149 @@
+using System.Reflection;
+using System.Reflection.Emit;
+using System.Text.RegularExpressions;
+
+namespace ToiletAid.TestKit;
+
+/// <summary>Floors of a project, lowest first, one for each folder: a floor may use those below it and none above.</summary>
+public sealed partial class Floors
+{
+    private static readonly Dictionary<int, OpCode> Codes = typeof(OpCodes).GetFields().Select(f => (OpCode)f.GetValue(null)!).ToDictionary(o => o.Value & 0xFFFF);
+
+    private readonly Assembly _assembly;
+    private readonly string _root;
+    private readonly string[] _lowestFirst;
+
+    /// <summary>Makes the floors.</summary>
+    /// <param name="assembly">The compiled project.</param>
+    /// <param name="lowestFirst">Names of its folders.</param>
+    public Floors(Assembly assembly, params string[] lowestFirst)
+    {
+        _assembly = assembly;
+        _root = assembly.GetTypes().Select(t => t.Namespace).OfType<string>().Where(n => n.StartsWith("ToiletAid.", StringComparison.Ordinal)).Min(StringComparer.Ordinal)!;
+        _root = string.Join('.', _root.Split('.').Take(2));
+        _lowestFirst = lowestFirst;
+    }
+
+    /// <summary>Folders that the list forgets, and names in it that are no folder.</summary>
+    public IEnumerable<string> Unlisted()
+    {
+        var folders = _assembly.GetTypes().Select(Floor).OfType<string>().ToHashSet(StringComparer.Ordinal);
+        folders.SymmetricExceptWith(_lowestFirst);
+        return folders.Order(StringComparer.Ordinal);
+    }
+
+    /// <summary>Every use of a higher floor: in compiled signatures and bodies, and by a using line, which also shows constants.</summary>
+    public IEnumerable<string> Upward() => Uses()
+        .Where(u => Array.IndexOf(_lowestFirst, u.Used) > Array.IndexOf(_lowestFirst, u.User))
+        .Select(u => $"{u.User} uses {u.Used}: {u.Where}").Distinct().Order(StringComparer.Ordinal);
+
+    /// <summary>Floors of this project that a floor uses.</summary>
+    public IEnumerable<string> UsedBy(string floor) => Uses().Where(u => u.User == floor).Select(u => u.Used).Distinct().Order(StringComparer.Ordinal);
+
+    private IEnumerable<(string User, string Used, string Where)> Uses()
+    {
+        foreach (var type in _assembly.GetTypes().Where(t => Floor(t) is not null))
+        {
+            foreach (var used in UsedTypes(type).SelectMany(Parts).Where(u => u.Assembly == _assembly))
+            {
+                if (Floor(used) is { } floor && floor != Floor(type))
+                {
+                    yield return (Floor(type)!, floor, $"{Outermost(type).Name} uses {Outermost(used).Name}");
+                }
+            }
+        }
+
+        foreach (string floor in _lowestFirst)
+        {
+            string folder = Repository.Path("src", _assembly.GetName().Name == "toiletaid" ? "ToiletAidTui" : _root, floor);
+            foreach (string file in Directory.EnumerateFiles(folder, "*.cs", SearchOption.AllDirectories))
+            {
+                foreach (Match line in Using().Matches(File.ReadAllText(file)))
+                {
+                    if (line.Groups["root"].Value == _root && line.Groups["floor"].Value is var used && used != floor)
+                    {
+                        yield return (floor, used, $"{Path.GetFileName(file)} has a using line");
+                    }
+                }
+            }
+        }
+    }
+
+    private string? Floor(Type type) =>
+        type.Namespace is { } name && name.StartsWith(_root + ".", StringComparison.Ordinal) ? name.Split('.')[2] : null;
+
+    private static Type Outermost(Type type) => type.DeclaringType is { } outer ? Outermost(outer) : type;
+
+    private static IEnumerable<Type> UsedTypes(Type type)
+    {
+        const BindingFlags all = BindingFlags.Public | BindingFlags.NonPublic | BindingFlags.Instance | BindingFlags.Static | BindingFlags.DeclaredOnly;
+        IEnumerable<Type?> bare = [type.BaseType, .. type.GetInterfaces(), .. type.GetFields(all).Select(f => f.FieldType)];
+        MethodBase[] methods = [.. type.GetMethods(all), .. type.GetConstructors(all)];
+        return bare.OfType<Type>().Concat(methods.SelectMany(m => Signature(m).Concat(Body(m))));
+    }
+
+    private static IEnumerable<Type> Signature(MethodBase method) =>
+        [.. method.GetParameters().Select(p => p.ParameterType), .. method is MethodInfo m ? [m.ReturnType] : Type.EmptyTypes];
+
+    private static IEnumerable<Type> Body(MethodBase method)
+    {
+        if (method.GetMethodBody() is not { } body)
+        {
+            yield break;
+        }
+
+        foreach (var local in body.LocalVariables)
+        {
+            yield return local.LocalType;
+        }
+
+        foreach (int token in Tokens(body.GetILAsByteArray()!))
+        {
+            Type[] of = method.DeclaringType!.GetGenericArguments(), its = method.IsGenericMethod ? method.GetGenericArguments() : [];
+            var member = method.Module.ResolveMember(token, of, its)!;
+            IEnumerable<Type?> named = member switch
+            {
+                Type t => [t],
+                MethodBase m => [m.DeclaringType, .. m.IsGenericMethod ? m.GetGenericArguments() : [], .. Signature(m)],
+                FieldInfo f => [f.DeclaringType, f.FieldType],
+                _ => [],
+            };
+            foreach (var one in named.OfType<Type>())
+            {
+                yield return one;
+            }
+        }
+    }
+
+    /// <summary>Tokens of types, methods and fields in compiled code.</summary>
+    private static IEnumerable<int> Tokens(byte[] code)
+    {
+        for (int at = 0; at < code.Length;)
+        {
+            var op = code[at] == 0xFE ? Codes[0xFE00 | code[at + 1]] : Codes[code[at]];
+            at += op.Size;
+            if (op.OperandType is OperandType.InlineField or OperandType.InlineMethod or OperandType.InlineTok or OperandType.InlineType)
+            {
+                yield return BitConverter.ToInt32(code, at);
+            }
+
+            at += op.OperandType switch
+            {
+                OperandType.InlineNone => 0,
+                OperandType.ShortInlineBrTarget or OperandType.ShortInlineI or OperandType.ShortInlineVar => 1,
+                OperandType.InlineVar => 2,
+                OperandType.InlineI8 or OperandType.InlineR => 8,
+                OperandType.InlineSwitch => 4 + (4 * BitConverter.ToInt32(code, at)),
+                _ => 4,
+            };
+        }
+    }
+
+    private static IEnumerable<Type> Parts(Type type) => type.HasElementType ? Parts(type.GetElementType()!)
+        : type.IsGenericParameter ? []
+        : type.IsConstructedGenericType ? [type.GetGenericTypeDefinition(), .. type.GetGenericArguments().SelectMany(Parts)]
+        : [type];
+
+    [GeneratedRegex(@"^using (?:static |\w+ = )?(?<root>ToiletAid\.?\w*)\.(?<floor>\w+)[;.]", RegexOptions.Multiline | RegexOptions.ExplicitCapture, 10_000)]
+    private static partial Regex Using();
+}
