@@ -110,13 +110,13 @@ public sealed class GripCalculation : Calculation
         if (!_known.Knows("grasp"))
         {
             yield return _facts.BestGrasp == Grasp.FinePinch
-                ? "The best usable grasp was not given. A pinch was measured, so fine pinch is assumed."
-                : "The best usable grasp was not given. Whole hand is assumed. Give it with --grasp.";
+                ? "The best grip was not given. A pinch was measured, so fine pinch is assumed."
+                : "The best grip was not given. Whole hand is assumed. Give it with --grasp.";
         }
 
         yield return _facts.GripNewtons is null
-            ? "Grip was not measured, so the strength below is that of the middle person of that age."
-            : "What this hand can give at most, in the middle of what is plausible:";
+            ? "Grip was not measured, so the strength below is the middle value for that age."
+            : "The most this hand is likely to manage:";
         foreach (var grasp in Enum.GetValues<Grasp>().Where(g => g != Grasp.None))
         {
             double newtons = _capacity.Of(grasp).Median;
@@ -125,7 +125,7 @@ public sealed class GripCalculation : Calculation
 
         if (_capacity.MeasurementAndGraspDisagree)
         {
-            yield return "Force was measured in a grasp that was said to be unusable. The weaker finding counts. Look at the hand again.";
+            yield return "Force was measured in a grip that was said to be unusable. The weaker finding counts. Look at the hand again.";
         }
     }
 
@@ -142,9 +142,9 @@ public sealed class GripCalculation : Calculation
             string name = SlotText.Operation(Words.Of(o.Kind));
             yield return o switch
             {
-                { Possible: false } => $"{name} asks for {Newtons(o.DemandNewtons)}. It is not possible: {Obstacle(o.Obstacle)}.",
-                { GraspUsed: Grasp.None } => $"{name}: a strap does it, no grip is needed.",
-                _ => $"{name} asks for {Newtons(o.DemandNewtons)}, {Way(o)}, about {SlotText.OfHundred(o.ShareOfAcceptable)} percent of what is comfortable. {Verdict(o.Band)}",
+                { Possible: false } => $"{name} needs {Newtons(o.DemandNewtons)}. It is not possible: {Obstacle(o.Obstacle)}.",
+                { GraspUsed: Grasp.None } => $"{name}: a strap does it, so no grip is needed.",
+                _ => $"{name} needs {Newtons(o.DemandNewtons)}, {Way(o)}, about {SlotText.OfHundred(o.ShareOfAcceptable)} percent of what is comfortable. {Verdict(o.Band)}",
             };
         }
 
@@ -157,13 +157,13 @@ public sealed class GripCalculation : Calculation
         {
             string line = Number(_knowledge.Hand.Coefficients.AccessibleForce);
             yield return meets
-                ? $"Letting go meets the reference line for one-handed controls: no more than {line} newtons, without tight grasp, pinch or twist."
-                : $"Letting go does not meet the reference line for one-handed controls, which is {line} newtons without tight grasp, pinch or twist.";
+                ? $"Letting go meets the guideline for one-handed controls: no more than {line} newtons, and no tight grasp, pinch or twist."
+                : $"Letting go does not meet the guideline for one-handed controls, which is no more than {line} newtons, and no tight grasp, pinch or twist.";
         }
 
         if (aid.Operations.Any(o => o.Force.Basis is Core.Evidence.Basis.Estimate))
         {
-            yield return "Forces of this kind of aid are estimates. Measure the aid in hand with toiletaid aids measure.";
+            yield return "The forces for this kind of aid are estimates. Measure the real one with toiletaid aids measure.";
         }
     }
 
@@ -239,17 +239,17 @@ public sealed class GripCalculation : Calculation
 
     private static string Obstacle(HandlingObstacle obstacle) => obstacle switch
     {
-        HandlingObstacle.NeedsTwoHands => "it takes two hands and one is free",
-        HandlingObstacle.NeedsFineHandling => "it takes handling of small things that this hand cannot do",
-        HandlingObstacle.NoUsableGrasp => "no grasp that does it is usable",
+        HandlingObstacle.NeedsTwoHands => "it takes two hands and only one is free",
+        HandlingObstacle.NeedsFineHandling => "it needs finer handling than this hand can manage",
+        HandlingObstacle.NoUsableGrasp => "it needs a grip this hand cannot manage",
         _ => "it takes too much of the hand's strength",
     };
 
     private static string Verdict(EffortBand band) => band switch
     {
         EffortBand.Ok => "No concern.",
-        EffortBand.Caution => "Noticeable, try it.",
-        EffortBand.Poor => "Hard, look for something easier.",
+        EffortBand.Caution => "Some effort: try it.",
+        EffortBand.Poor => "Hard: look for something easier.",
         _ => "Too much.",
     };
 }

@@ -29,7 +29,7 @@ public sealed class ReachCalculation : Calculation
     /// <summary>Computes.</summary>
     /// <param name="knowledge">Body and joints.</param>
     /// <param name="known">Answers; whatever is missing is drawn from its whole range.</param>
-    /// <param name="draws">Plausible persons drawn, 0 to 4096.</param>
+    /// <param name="draws">Simulated people, 0 to 4096.</param>
     /// <param name="approaches">Approaches; empty for all.</param>
     /// <exception cref="ArgumentException">An answer is outside what the body model takes.</exception>
     public ReachCalculation(KnowledgeBase knowledge, Answers known, int draws, ImmutableArray<Approach> approaches)
@@ -57,9 +57,9 @@ public sealed class ReachCalculation : Calculation
         .. HeadLines(),
         .. _report.Needs.SelectMany(NeedLines),
         .. _report.Contradictions.Select(Contradiction),
-        .. _report.OutsideSurvey ? ["The build lies outside the survey of bodies behind these lengths. They are less certain and their bands are wider."] : (string[])[],
+        .. _report.OutsideSurvey ? ["This height and weight are outside the body survey behind these lengths, so they are less certain and the ranges are wider."] : (string[])[],
         .. PictureFile is { } file ? [$"The picture in {file} shows {PlanText.Way(Drawn!.Approach)}. It holds its own description in words."] : (string[])[],
-        "Lengths run from the middle of the grip to the middle of the wiping face, along the aid, with the stroke of wiping in them.",
+        "Lengths run from the middle of the grip to the middle of the wiping face, along the aid, including the wiping stroke.",
         AdviceText.Limits,
     ];
 
@@ -145,10 +145,10 @@ public sealed class ReachCalculation : Calculation
         var missing = BodyQuestions.Where(q => !_known.Knows(q)).ToList();
         if (missing.Count > 0)
         {
-            yield return $"{missing.Humanize("and").Humanize()} not given, so bodies of every usual size are drawn and the bands are wide.";
+            yield return $"{missing.Humanize("and").Humanize()} not given, so every usual body size is allowed for and the ranges are wide.";
         }
 
-        yield return $"The bare hand reaches {SlotText.Centimetres(_report.HandReach)} past the middle of its grip.";
+        yield return $"The hand alone reaches {SlotText.Centimetres(_report.HandReach)} past the middle of its grip.";
     }
 
     private IEnumerable<string> NeedLines(ReachNeed need)

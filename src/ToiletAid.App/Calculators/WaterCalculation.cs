@@ -161,7 +161,7 @@ public sealed class WaterCalculation : Calculation
 
         if (!_settings.FeelingIsGiven)
         {
-            yield return "Feeling of the skin was not given, so the lower limit holds.";
+            yield return "Skin sensation was not given, so the lower limit applies.";
         }
 
         foreach (string line in BurnLines().Concat(Cautions()))
@@ -174,7 +174,7 @@ public sealed class WaterCalculation : Calculation
     {
         yield return _settings.Use.LimitsTemperature
             ? $"The aid sets the temperature itself. Set it to no more than {Celsius(_limit)}, and measure the water once with a thermometer."
-            : "The water comes as cold as the tap gives it.";
+            : "The water is as cold as it comes from the tap.";
     }
 
     private IEnumerable<string> BurnLines()

@@ -108,10 +108,10 @@ public sealed class RecordWriter(Utf8JsonWriter json, Case about)
             StartObservation("needed-length", "Length that an aid needs, computed");
             json.Quantity("valueQuantity", need.MedianLength * 100, "cm", "centimetres");
             json.WriteStartArray("component");
-            Component("10 of 100 plausible persons need no more", need.LowLength * 100, "cm");
+            Component("10 of 100 people like this need no more", need.LowLength * 100, "cm");
             if (double.IsFinite(need.HighLength))
             {
-                Component("90 of 100 plausible persons need no more", need.HighLength * 100, "cm");
+                Component("90 of 100 people like this need no more", need.HighLength * 100, "cm");
             }
 
             json.WriteEndArray();

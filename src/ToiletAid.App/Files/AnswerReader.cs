@@ -135,7 +135,7 @@ internal sealed class AnswerReader(QuestionSet questions)
     {
         if (chosen > 0 && value.Issues.Count == 0)
         {
-            value.Fault("stands-twice", $"one of the {items} items stands twice, keep one of them");
+            value.Fault("stands-twice", $"one of the {items} items appears twice, keep one of them");
         }
 
         return null;
@@ -187,7 +187,7 @@ internal sealed class AnswerReader(QuestionSet questions)
         var all = groups.SelectMany(g => g).ToList();
         if (all.Distinct(StringComparer.Ordinal).Count() < all.Count)
         {
-            value.Fault("stands-twice", "a criterion stands twice, keep one of them");
+            value.Fault("stands-twice", "a criterion appears twice, keep one of them");
         }
 
         return value.Element.ValueKind == JsonValueKind.Array ? new([.. groups.Where(g => !g.IsEmpty)]) : null;

@@ -36,7 +36,7 @@ public static class JsonText
     internal static Issue Broken(JsonException e, string mend) => new(
         "broken-json",
         string.Create(CultureInfo.InvariantCulture, $"line {(e.LineNumber ?? 0) + 1}, column {(e.BytePositionInLine ?? 0) + 1}"),
-        e.Message.Contains("duplicate", StringComparison.OrdinalIgnoreCase) ? "a member stands twice, keep one of them" : $"this is not whole JSON, {mend}");
+        e.Message.Contains("duplicate", StringComparison.OrdinalIgnoreCase) ? "a member appears twice, keep one of them" : $"this is not valid JSON, {mend}");
 
     /// <summary>UTF-8 text without the byte order mark with which some editors begin a file.</summary>
     internal static ReadOnlyMemory<byte> WithoutMark(ReadOnlyMemory<byte> utf8) => utf8.Span.StartsWith("\uFEFF"u8) ? utf8["\uFEFF"u8.Length..] : utf8;

@@ -111,7 +111,7 @@ internal sealed class Envelope
         {
             if (!_headers.TryAdd(name, value))
             {
-                throw new FormatException($"{name} stands in two headers");
+                throw new FormatException($"{name} appears in two headers");
             }
         }
     }

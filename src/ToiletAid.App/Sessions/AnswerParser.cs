@@ -101,7 +101,7 @@ internal static class AnswerParser
 
             if (groups.Any(g => g.Contains(option.Id)))
             {
-                return (null, $"{Spoken.Quoted(item, "That")} stands twice. Each can have one place.");
+                return (null, $"{Spoken.Quoted(item, "That")} appears twice. Each can have one place.");
             }
 
             if (!join)

@@ -1,3 +1,5 @@
+using ToiletAid.App.Typed;
+using ToiletAid.App.Wording;
 using ToiletAid.Core.Interview;
 
 namespace ToiletAid.App.Sessions;
@@ -40,6 +42,7 @@ public static class QuestionText
     public static IEnumerable<string> Help(Question question) =>
     [
         question.Prompt,
+        .. question.Options.Where(o => o.Meaning is not null).Select(o => $"{o.Label}: {PlanText.Lower(o.Meaning!)}."),
         $"How to find out: {question.Observe}",
         $"Why it matters: {question.Why}",
         question.Kind switch
@@ -60,7 +63,7 @@ public static class QuestionText
         foreach (var (question, answer) in engine.Given)
         {
             string how = answer.How is { } h ? $", {Core.Person.Words.Of(h)}" : string.Empty;
-            yield return $"{++number}. {question.Prompt} {AnswerWording.Of(question, answer.Value)}{how}.";
+            yield return $"{++number}. {Spoken.Capital(question.Name)}: {AnswerWording.Of(question, answer.Value)}{how}.";
         }
 
         if (number == 0)

@@ -105,7 +105,7 @@ internal static class MemberCheck
         {
             if (Word<T>(item) is { } word && !seen.Add(word))
             {
-                item.Fault("twice", $"{Words.Of(word)} stands twice, keep one of them");
+                item.Fault("twice", $"{Words.Of(word)} appears twice, keep one of them");
             }
         }
 
@@ -134,7 +134,7 @@ internal static class MemberCheck
             }
             else if (!seen.Add(text))
             {
-                item.Fault("twice", $"{text} stands twice, keep one of them");
+                item.Fault("twice", $"{text} appears twice, keep one of them");
             }
         }
     }

@@ -117,7 +117,7 @@ public sealed class StockReader(AidCatalogue below)
         {
             if (Id(item) is { } id && !seen.Add(id))
             {
-                item.Fault("twice", $"{id} stands twice, keep one of them");
+                item.Fault("twice", $"{id} appears twice, keep one of them");
             }
         }
     }

@@ -96,7 +96,7 @@ internal sealed class RunAnswers(RunKind kind, TrialKnowledge knowledge)
     {
         if (TrialTyping.OneOf(text, knowledge.Cleanliness) is not { } found)
         {
-            return new(false, $"That is none of these. Type a number from 1 to {knowledge.Cleanliness.Length}.");
+            return new(false, $"Not one of these. Type a number from 1 to {knowledge.Cleanliness.Length}.");
         }
 
         Run = Run with { Cleanliness = found.Id };
@@ -119,7 +119,7 @@ internal sealed class RunAnswers(RunKind kind, TrialKnowledge knowledge)
     {
         if (!int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out int effort) || effort > TrialReader.MostEffort)
         {
-            return new(false, $"That is not such a number. Type a whole number from 0 to {TrialReader.MostEffort}.");
+            return new(false, $"Not a valid number. Type a whole number from 0 to {TrialReader.MostEffort}.");
         }
 
         Run = Run with { Effort = effort };
@@ -133,7 +133,7 @@ internal sealed class RunAnswers(RunKind kind, TrialKnowledge knowledge)
         ImmutableArray<TrialFinding?> found = none ? [] : [.. words.Select(w => TrialTyping.OneOf(w, knowledge.Problems))];
         if (words.Length == 0 || found.Contains(null))
         {
-            return new(false, $"That is none of these. Type numbers from 1 to {knowledge.Problems.Length}, or none.");
+            return new(false, $"Not one of these. Type numbers from 1 to {knowledge.Problems.Length}, or none.");
         }
 
         Run = Run with { Problems = [.. knowledge.Problems.Where(found.Contains).Select(p => p.Id)] };

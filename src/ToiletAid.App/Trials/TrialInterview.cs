@@ -138,7 +138,7 @@ public sealed class TrialInterview
         _plan = int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out int place)
             ? _plans.FirstOrDefault(p => p.Rank == place)
             : _plans.FirstOrDefault(p => p.Plan.Aid.Id.Equals(text, StringComparison.OrdinalIgnoreCase));
-        return _plan is { } plan ? new(true, $"{PlanText.Name(plan.Plan)}.") : new(false, $"That is none of the plans that can be offered. Type a number from 1 to {_plans.Length}.");
+        return _plan is { } plan ? new(true, $"{PlanText.Name(plan.Plan)}.") : new(false, $"Not one of the plans on offer. Type a number from 1 to {_plans.Length}.");
     }
 
     private static Reply Level(string text, ImmutableArray<TrialFinding> levels, Action<string> keep)

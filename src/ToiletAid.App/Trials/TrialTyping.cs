@@ -40,5 +40,5 @@ internal static class TrialTyping
     internal static string Said(TrialFinding level) => $"{level.Id}, {Wording.PlanText.Lower(level.Label)}.";
 
     /// <summary>What is said when a code is none.</summary>
-    internal static string NoLevel(IEnumerable<TrialFinding> levels) => $"That is none of the codes. Type one of {string.Join(", ", levels.Select(l => l.Id))}.";
+    internal static string NoLevel(IEnumerable<TrialFinding> levels) => $"Not a valid code. Type one of {string.Join(", ", levels.Select(l => l.Id))}.";
 }

@@ -16,6 +16,7 @@ public static class AdviceJson
         json.WriteString("person", person);
         json.WriteString("date", IsoDay.Of(session.Date));
         Stop(json, advice.Stops);
+        Brief(json, new BriefText(knowledge).Of(advice, session.Answers));
         json.WriteStartArray("shortlist");
         foreach (var plan in advice.Ranked.Where(p => p.BeatenBy is null).Take(top))
         {
@@ -50,6 +51,20 @@ public static class AdviceJson
             json.WriteStartObject();
             json.WriteString("id", stop.Rule.Id);
             json.WriteString("text", AdviceText.Sentence(stop));
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+    }
+
+    private static void Brief(Utf8JsonWriter json, IEnumerable<BriefPart> parts)
+    {
+        json.WriteStartArray("brief");
+        foreach (var part in parts)
+        {
+            json.WriteStartObject();
+            json.WriteString("about", part.Name);
+            json.WriteString("text", part.Sentence);
             json.WriteEndObject();
         }
 

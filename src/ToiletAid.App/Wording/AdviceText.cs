@@ -13,11 +13,11 @@ public sealed class AdviceText(KnowledgeBase knowledge)
 
     /// <summary>What stands under every piece of advice.</summary>
     public static readonly string Limits =
-        "This supports trained staff and is no diagnosis. The therapist decides. Local policy, building, electrical and plumbing codes and licensed trades prevail.";
+        "This supports trained staff and is not a diagnosis. The therapist decides. Local policy, building, electrical and plumbing codes and licensed trades come first.";
 
     /// <summary>What counts while the person's own order of priorities is not known.</summary>
     public static readonly string NoPriorities =
-        "No order of priorities was stated. Skin, reach, handling and cleaning count most, then contact and learning, then carrying and upkeep.";
+        "No priorities were stated, so skin, reach, handling and cleaning count most, then contact and learning, then carrying and upkeep.";
 
     /// <summary>The whole advice.</summary>
     /// <param name="advice">The advice.</param>
@@ -32,12 +32,18 @@ public sealed class AdviceText(KnowledgeBase knowledge)
 
         return
         [
-            .. advice.Ranked.IsEmpty ? ["No plan can be offered on these answers.", "Until one can, somebody has to help with the cleaning."] : Shortlist(advice, known, top),
+            .. Brief(advice, known),
+            .. advice.Ranked.IsEmpty ? [] : Shortlist(advice, known, top),
             .. RuledOut(advice),
             .. Contradictions(advice),
             Limits,
         ];
     }
+
+    /// <summary>The result in the first breath.</summary>
+    /// <param name="advice">The advice.</param>
+    /// <param name="known">The answers it rests on.</param>
+    public IEnumerable<string> Brief(Advice advice, Answers known) => new BriefText(knowledge).Of(advice, known).Select(p => p.Sentence);
 
     /// <summary>Why a method is not offered, as a sentence or several.</summary>
     public static string Sentence(Finding finding) => SlotText.Fill(finding.Rule.Text, finding.Slots);
@@ -47,7 +53,7 @@ public sealed class AdviceText(KnowledgeBase knowledge)
     {
         if (plan.ComparedWith is not { } other)
         {
-            yield return "It is the only plan that can be offered.";
+            yield return "No other plan can be offered.";
             yield break;
         }
 
@@ -79,14 +85,14 @@ public sealed class AdviceText(KnowledgeBase knowledge)
 
     /// <summary>How sure the place is, in words.</summary>
     public static string HowSure(RankedPlan plan) =>
-        $"First in {SlotText.OfHundred(plan.FirstOfWeightings)} of 100 plausible weightings. Among people who would give these answers, first in {SlotText.OfHundred(plan.FirstShare)} of 100.";
+        $"First in {SlotText.OfHundred(plan.FirstOfWeightings)} of 100 reasonable priorities. Among people who would give these answers, first in {SlotText.OfHundred(plan.FirstShare)} of 100.";
 
     /// <summary>What is said where a red flag stops the ranking: that, what to do, and the limits of it.</summary>
     /// <param name="stops">The red flags, one or more.</param>
     public static IEnumerable<string> Stop(IEnumerable<Finding> stops)
     {
         ArgumentNullException.ThrowIfNull(stops);
-        yield return "Stop. Nothing is ranked.";
+        yield return "Stop. No aid is recommended today.";
         foreach (var stop in stops)
         {
             yield return Sentence(stop);
@@ -139,7 +145,7 @@ public sealed class AdviceText(KnowledgeBase knowledge)
 
             if (Unsettled(plan, known) is { Length: > 0 } ask)
             {
-                yield return $"Not known yet: {ask}.";
+                yield return $"Still to ask: {ask}.";
             }
         }
 
@@ -150,7 +156,7 @@ public sealed class AdviceText(KnowledgeBase knowledge)
             foreach (var plan in rest)
             {
                 yield return plan.BeatenBy is { } better
-                    ? $"{plan.Plan.Aid.Name}. Whatever the weights, {PlanText.Method(better)} is better."
+                    ? $"{plan.Plan.Aid.Name}. Whatever the priorities, {PlanText.Method(better)} is better."
                     : $"{plan.Plan.Aid.Name}, place {plan.Rank}.";
             }
         }
@@ -177,9 +183,9 @@ public sealed class AdviceText(KnowledgeBase knowledge)
         }
     }
 
-    private string Unsettled(RankedPlan plan, Answers known) => string.Join(", ", plan.Unsettled
+    private string Unsettled(RankedPlan plan, Answers known) => string.Join("; ", plan.Unsettled
         .Where(q => !known.Knows(q))
-        .Select(q => PlanText.Lower(knowledge.Questions[q].Prompt.TrimEnd('?'))));
+        .Select(q => knowledge.Questions[q].Name));
 
     private static IEnumerable<string> RuledOut(Advice advice)
     {
@@ -189,12 +195,12 @@ public sealed class AdviceText(KnowledgeBase knowledge)
         }
 
         yield return "Ruled out:";
-        foreach (var aid in advice.RuledOut)
+        foreach (string line in RuledOutText.Groups(advice))
         {
-            yield return $"{aid.Aid.Name}. {Sentence(aid.Reasons[0])}";
+            yield return line;
         }
     }
 
     private IEnumerable<string> Contradictions(Advice advice) => (advice.Reach?.Contradictions ?? []).Select(c =>
-        $"{knowledge.Questions[c.Question].Prompt} This answer is {(c.AnswerIsTooGood ? "better" : "worse")} than the measured joints allow. Ask or measure again.");
+        $"The answer on {knowledge.Questions[c.Question].Name} is {(c.AnswerIsTooGood ? "better" : "worse")} than the measured joints allow. Ask or measure again.");
 }

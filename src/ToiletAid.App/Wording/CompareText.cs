@@ -57,11 +57,11 @@ public sealed class CompareText(KnowledgeBase knowledge)
             {
                 true => "The same person measured both times.",
                 false => "Different people measured.",
-                _ => "It was not said whether the same person measured both times. Say so with the option rater, and more can be told.",
+                _ => "It is not known whether the same person measured both times. The option rater says so, and then more is certain.",
             };
         }
 
-        foreach (var (verdict, heading) in ((Verdict, string)[])[(Verdict.Real, "Real changes"), (Verdict.WithinError, "Within measurement error"), (Verdict.Unknown, "Cannot be told")])
+        foreach (var (verdict, heading) in ((Verdict, string)[])[(Verdict.Real, "Real changes"), (Verdict.WithinError, "Within measurement error"), (Verdict.Unknown, "Uncertain")])
         {
             var some = comparison.Differences.Where(d => d.Verdict == verdict && !IsLeftOut(comparison, d)).ToList();
             yield return $"{heading}: {(some.Count == 0 ? "none" : some.Count)}.";
@@ -101,7 +101,7 @@ public sealed class CompareText(KnowledgeBase knowledge)
 
         if (c.Places.IsEmpty && !c.After.Ranked.IsEmpty)
         {
-            yield return "Every kind of aid has the place it had.";
+            yield return "Every kind of aid keeps its place.";
         }
 
         foreach (string line in c.Lead is { } lead && !lead.Movers.IsEmpty ? Lead(lead) : [])
@@ -136,7 +136,7 @@ public sealed class CompareText(KnowledgeBase knowledge)
         long[] shares = Points.Parts([.. lead.Movers.Select(m => m.Share)], whole);
         yield return $"Lead of {PlanText.Lower(lead.One.Name)} over {PlanText.Lower(lead.Other.Name)}: {Points.Say(before)} of 100 points before, {Points.Say(after)} now.";
         yield return whole == 0 && shares.All(s => s == 0)
-            ? "Nothing that changed moved this lead."
+            ? "None of the changes moved this lead."
             : $"That is {Points.Say(whole)} points, and this moved it:";
         int silent = 0;
         for (int i = 0; i < shares.Length; i++)
@@ -169,7 +169,7 @@ public sealed class CompareText(KnowledgeBase knowledge)
 
     private string Name(Mover mover) => mover.IsTrials ? "What was tried since:" : mover.Topic is { } topic
         ? $"{topic}, {"answer".ToQuantity(mover.Questions.Length)}:"
-        : knowledge.Questions[mover.Questions[0]].Prompt;
+        : $"{Spoken.Capital(knowledge.Questions[mover.Questions[0]].Name)}.";
 
     private static string OnlyReal(Comparison c) => c.FirstIfOnlyReal is not { } plan
         ? "Counting only the real changes, no plan could be offered."

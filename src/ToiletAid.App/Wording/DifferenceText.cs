@@ -15,7 +15,7 @@ public static class DifferenceText
         $"{Name(d)} Before: {Said(d, d.From)}. Now: {Said(d, d.To)}. {VerdictOf(d)}";
 
     /// <summary>What was asked.</summary>
-    public static string Name(AnswerDifference d) => d.Part is { } part ? $"{Spoken.Capital(part.Label)}." : d.Question.Prompt;
+    public static string Name(AnswerDifference d) => d.Part is { } part ? $"{Spoken.Capital(part.Label)}." : $"{Spoken.Capital(d.Question.Name)}.";
 
     /// <summary>The answer of a visit in words.</summary>
     public static string Said(AnswerDifference d, Answer? answer)
@@ -34,15 +34,15 @@ public static class DifferenceText
     {
         VerdictReason.ReachesLimit => $"A real change: the difference is {Size(d)}, and {Amount(d, d.Limit)} or more is real.",
         VerdictReason.BelowLimit => $"Within measurement error: the difference is {Size(d)}, and less than {Amount(d, d.Limit)} is no change.",
-        VerdictReason.BetweenLimits => $"It cannot be told whether this is real: the difference is {Size(d)}. {Between(d)}",
-        VerdictReason.NoLimit when d.Change is not null => $"It cannot be told whether this is real: the difference is {Size(d)}, and no limit for it is known here.",
-        VerdictReason.NoLimit => "It cannot be told whether this is real, because no limit for such an answer is known here.",
-        VerdictReason.NotMeasured => $"It cannot be told whether this is real: the difference is {Size(d)}, and it was not measured both times.",
-        VerdictReason.OneVisitOnly => "It cannot be told whether this changed, because one visit has no answer.",
-        VerdictReason.Stated => "A real change: it counts as it was said.",
-        VerdictReason.FewSteps => "Within the error of looking and asking, which may be one option off.",
-        VerdictReason.ManySteps => "A real change: looking and asking are not so many options off.",
-        _ => "The same answer, found out in another way.",
+        VerdictReason.BetweenLimits => $"Uncertain: the difference is {Size(d)}. {Between(d)}",
+        VerdictReason.NoLimit when d.Change is not null => $"Uncertain: the difference is {Size(d)}, and there is no published limit for it.",
+        VerdictReason.NoLimit => "Uncertain: there is no published limit for this answer.",
+        VerdictReason.NotMeasured => $"Uncertain: the difference is {Size(d)}, but it was not measured both times.",
+        VerdictReason.OneVisitOnly => "Uncertain: one visit has no answer.",
+        VerdictReason.Stated => "A real change: the answer was taken as given.",
+        VerdictReason.FewSteps => "Within observation error, which can be one option.",
+        VerdictReason.ManySteps => "A real change: more than observation error.",
+        _ => "The same answer, obtained in another way.",
     };
 
     /// <summary>How large the difference is, in the unit of the later answer.</summary>

@@ -28,7 +28,7 @@ public sealed class ExplainText(KnowledgeBase knowledge)
 
             if (ranked.BeatenBy is { } better)
             {
-                yield return $"Whatever the weights, {PlanText.Method(better)} is better.";
+                yield return $"Whatever the priorities, {PlanText.Method(better)} is better.";
             }
 
             foreach (string line in ranked.Tried.SelectMany(new TrialText(knowledge).Lines))
@@ -60,7 +60,7 @@ public sealed class ExplainText(KnowledgeBase knowledge)
 
         if (found.Changes.IsEmpty)
         {
-            return [$"No change of one answer puts {PlanText.Lower(name)} first. Of the changes of two answers that were tried, none does. {found.Tried} changes were tried."];
+            return [$"No change of one answer would put {PlanText.Lower(name)} first, nor would any pair of changes that was tried. {found.Tried} changes were tried."];
         }
 
         return
@@ -72,7 +72,7 @@ public sealed class ExplainText(KnowledgeBase knowledge)
 
     /// <summary>Answers that would change the first place if they were a little wrong.</summary>
     public IEnumerable<string> Counterfactuals(IReadOnlyCollection<Counterfactual> counterfactuals) => counterfactuals.Count == 0
-        ? ["No known answer changes the first place if it is one step or one measuring error off."]
+        ? ["First place stays the same if any one answer is off by one step or one measuring error."]
         :
         [
             $"{Spoken.Capital("answer".ToQuantity(counterfactuals.Count, ShowQuantityAs.Words))} would change the first place if {(counterfactuals.Count == 1 ? "it were" : "they were")} a little different.",
@@ -92,7 +92,7 @@ public sealed class ExplainText(KnowledgeBase knowledge)
             MoreQuestions(plan.Count),
             $"Next: {plan[0].Question.Prompt}",
             .. Bring(plan[0]),
-            .. plan.Count > 1 ? [$"After it: {plan.Skip(1).Select(v => PlanText.Lower(v.Question.Prompt.TrimEnd('?'))).Humanize("and")}."] : (string[])[],
+            .. plan.Count > 1 ? [$"After it: {plan.Skip(1).Select(v => v.Question.Name).Humanize("and")}."] : (string[])[],
         ];
     }
 
@@ -104,12 +104,12 @@ public sealed class ExplainText(KnowledgeBase knowledge)
     {
         if (value.ChangeShare is > 0 and < 1)
         {
-            yield return $"{SlotText.OfHundred(value.ChangeShare)} of 100 expected answers put another plan first.";
+            yield return $"{SlotText.OfHundred(value.ChangeShare)} of 100 likely answers would put another plan first.";
         }
 
         if (!value.Rules.IsEmpty)
         {
-            yield return $"{Spoken.Capital("rule".ToQuantity(value.Rules.Length, ShowQuantityAs.Words))} about the best plans cannot tell without it.";
+            yield return $"{Spoken.Capital("rule".ToQuantity(value.Rules.Length, ShowQuantityAs.Words))} about the best plans cannot be settled without it.";
         }
 
         if (value.SetsUp)
@@ -122,8 +122,8 @@ public sealed class ExplainText(KnowledgeBase knowledge)
     {
         string to = AnswerWording.Of(change.Question, change.To);
         return change.From is null or AnswerValue.NotKnown
-            ? $"{change.Question.Prompt} If the answer is: {to}."
-            : $"{change.Question.Prompt} Now: {AnswerWording.Of(change.Question, change.From)}. If it were: {to}.";
+            ? $"{Spoken.Capital(change.Question.Name)}, not known now. If it is: {to}."
+            : $"{Spoken.Capital(change.Question.Name)}. Now: {AnswerWording.Of(change.Question, change.From)}. If it were: {to}.";
     }
 
     private string Name(string aid) => knowledge.Catalogue.Aids.First(a => a.Id == aid).Name;

@@ -21,12 +21,12 @@ public static class GripText
 
         if (!weak)
         {
-            yield return $"With a weak hand of that age, {Calculation.Force(grip.WeakNewtons)}, {Would(grip.WithWeak)}. Measure the grip.";
+            yield return $"With a weak hand for that age, {Calculation.Force(grip.WeakNewtons)}, {Would(grip.WithWeak)}. Measure the grip.";
         }
 
         if (!strong)
         {
-            yield return $"With a strong hand of that age, {Calculation.Force(grip.StrongNewtons)}, {Would(grip.WithStrong)}. Measure the grip.";
+            yield return $"With a strong hand for that age, {Calculation.Force(grip.StrongNewtons)}, {Would(grip.WithStrong)}. Measure the grip.";
         }
     }
 

@@ -45,14 +45,14 @@ public static class PlanText
     /// <summary>What a value of 100 of 100 means.</summary>
     public static string Best(Criterion criterion) => criterion switch
     {
-        Criterion.Reach => "it is certainly long enough",
-        Criterion.Handling => "the hand does every step without effort",
+        Criterion.Reach => "it is long enough for certain",
+        Criterion.Handling => "every step is easy for the hand",
         Criterion.Cleaning => "the skin is clean and dry",
         Criterion.Skin => "there is no risk to the skin",
         Criterion.Contact => "nothing soiled is touched",
         Criterion.Learning => "there is nothing to remember",
-        Criterion.Carrying => "it is no burden and nobody notices it",
-        _ => "it costs nothing to keep",
+        Criterion.Carrying => "it is easy to carry and nobody notices it",
+        _ => "it costs nothing to run",
     };
 
     internal static string Lower(string text) => char.ToLowerInvariant(text[0]) + text[1..];

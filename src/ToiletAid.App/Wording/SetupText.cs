@@ -53,7 +53,7 @@ public sealed class SetupText(RankedPlan ranked, Answers known, KnowledgeBase kn
             // What a helper does beforehand comes first and is not read out to the person.
             if (follows == 1 && i == (HelperPrepares ? 1 : 0))
             {
-                yield return "Read out one step and wait until it is done.";
+                yield return "Read out one step at a time and wait until it is done.";
             }
 
             if (follows > 1 && i % follows == 0)
@@ -76,7 +76,7 @@ public sealed class SetupText(RankedPlan ranked, Answers known, KnowledgeBase kn
         {
             if (aid.NeedsBin && aid.Method == MethodKind.Wipe)
             {
-                yield return "Put the wipes and a lidded bin within reach of the seat.";
+                yield return "Put the wipes and a lidded bin within reach.";
             }
 
             yield break;
@@ -88,20 +88,20 @@ public sealed class SetupText(RankedPlan ranked, Answers known, KnowledgeBase kn
             : $"Fold {sheets} in half {Times(paper.Strip.Folds)}. That gives {paper.Strip.Layers} layers, {length} long.";
         yield return _plan.Has("prepared-paper")
             ? HelperPrepares
-            ? $"Beforehand, once a week, a helper folds {paper.ToPrepare(DaysAhead)} loads. {fold} Put a small elastic round each and keep them by the toilet."
-            : $"Once a week, fold {paper.ToPrepare(DaysAhead)} loads ahead. {fold} Put a small elastic round each and keep them by the toilet."
+            ? $"Once a week, a carer folds {paper.ToPrepare(DaysAhead)} pieces. {fold} Put a small elastic band round each and keep them by the toilet."
+            : $"Once a week, fold {paper.ToPrepare(DaysAhead)} pieces ahead. {fold} Put a small elastic band round each and keep them by the toilet."
             : fold;
         string? load = aid.Paper!.Hold switch
         {
             PaperHold.Wrap => $"Wrap it round the head. It goes round {Number(paper.Cover.Wraps ?? 0)} times. Lock it.",
             PaperHold.Tuck => "Lay it over the head and tuck both ends into the slot.",
-            _ when aid.Reach == ReachKind.Handle => "Put it into the jaws so that they are covered.",
+            _ when aid.Reach == ReachKind.Handle => "Put it in the jaws so that it covers them.",
             _ => null,
         };
         if (load is not null)
         {
             yield return load;
-            yield return "Test the hold with a firm pull before use.";
+            yield return "Pull firmly to check that it holds.";
         }
     }
 
@@ -180,7 +180,7 @@ public sealed class SetupText(RankedPlan ranked, Answers known, KnowledgeBase kn
     {
         if (_plan.Aid.Method == MethodKind.Helper)
         {
-            yield return "The helper puts on gloves and cleans, with a word before each touch.";
+            yield return "The carer puts on gloves and cleans, saying so before each touch.";
             yield break;
         }
 
@@ -192,14 +192,14 @@ public sealed class SetupText(RankedPlan ranked, Answers known, KnowledgeBase kn
                 : $"Wash for about {seconds} at the gentle strength.";
             if (_plan.Aid.Method == MethodKind.WashAndDry)
             {
-                yield return "Dry with the air until the skin feels dry. Pat it with soft paper where it stays wet.";
+                yield return "Use the dryer until the skin feels dry. Pat any wet skin with soft paper.";
             }
         }
         else
         {
             string direction = known.Choice("sex") == "male" ? "Wipe" : "Wipe from front to back";
             int loads = ranked.Setup.Paper?.LoadsPerClean ?? 1;
-            yield return $"{direction}, one stroke with each clean face.{(loads > 1 ? $" Use {loads} loads." : string.Empty)}";
+            yield return $"{direction}, one stroke with each clean face.{(loads > 1 ? $" Use {loads} pieces." : string.Empty)}";
         }
 
         if (_plan.Companion is { } companion)
@@ -214,10 +214,10 @@ public sealed class SetupText(RankedPlan ranked, Answers known, KnowledgeBase kn
         {
             var release = _plan.Aid.Operations.FirstOrDefault(o => o.Kind == OperationKind.Release);
             yield return release is { AgainstTheBody: true }
-                ? "Hold it over the bowl and let the paper drop. The lever or button can be pressed against thigh or hip. Do not touch the paper."
+                ? "Hold it over the bowl and let the paper drop without touching it. The button can be pressed against the thigh or hip."
                 : _plan.Aid.SoilTouched.Value >= knowledge.Evidence.Value("contact.sheet-between")
                     ? "Take the paper off with a clean sheet and drop it into the bowl."
-                    : "Hold it over the bowl and let the paper drop. Do not touch it.";
+                    : "Hold it over the bowl and let the paper drop without touching it.";
         }
 
         if (_plan.Methods.Any(m => m.NeedsBin))

@@ -19,7 +19,7 @@ public static class TrendText
     }
 
     /// <summary>What was measured.</summary>
-    public static string Name(Trend trend) => trend.Part is { } part ? $"{Spoken.Capital(part.Label)}." : trend.Question.Prompt;
+    public static string Name(Trend trend) => trend.Part is { } part ? $"{Spoken.Capital(part.Label)}." : $"{Spoken.Capital(trend.Question.Name)}.";
 
     /// <summary>What was first at each visit.</summary>
     public static string Firsts(IEnumerable<(Visit Visit, Advice Advice)> visits) =>

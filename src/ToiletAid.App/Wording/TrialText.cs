@@ -41,7 +41,7 @@ public sealed class TrialText(KnowledgeBase knowledge)
         .. knowledge.Trials.Cleanliness.Where(c => c.Id == run.Cleanliness).Select(c => c.Label + "."),
         .. run.Minutes is { } minutes ? [$"{Spoken.Number(minutes)} {(minutes == 1 ? "minute" : "minutes")}."] : (string[])[],
         .. run.Effort is { } effort ? [$"Effort {effort} of 10."] : (string[])[],
-        .. run.Problems.IsEmpty ? ["No problem noted."] : knowledge.Trials.Problems.Where(p => run.Problems.Contains(p.Id)).Select(p => p.Label + "."),
+        .. run.Problems.IsEmpty ? ["No problems noted."] : knowledge.Trials.Problems.Where(p => run.Problems.Contains(p.Id)).Select(p => p.Label + "."),
     ];
 
     /// <summary>A level with its code.</summary>
@@ -56,8 +56,8 @@ public sealed class TrialText(KnowledgeBase knowledge)
         string name = PlanText.Method(tried.Plan);
         var now = after.Ranked.FirstOrDefault(r => r.Plan.Aid.Id == tried.Plan.Aid.Id);
         yield return now is null ? $"{Spoken.Capital(name)} can no longer be offered."
-            : now.Rank == tried.Rank ? $"The trial counts before what was computed. {Spoken.Capital(name)} keeps place {now.Rank}."
-            : $"The trial counts before what was computed. {Spoken.Capital(name)} moves from place {tried.Rank} to place {now.Rank}.";
+            : now.Rank == tried.Rank ? $"What was tried counts more than what was computed. {Spoken.Capital(name)} stays in place {now.Rank}."
+            : $"What was tried counts more than what was computed. {Spoken.Capital(name)} moves from place {tried.Rank} to place {now.Rank}.";
         if (now is not null)
         {
             if (now.Plan.Key != tried.Plan.Key)

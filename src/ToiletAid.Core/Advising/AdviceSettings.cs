@@ -6,7 +6,7 @@ public sealed record AdviceSettings
     /// <summary>Seed of every draw.</summary>
     public ulong Seed { get; init; } = 20260101;
 
-    /// <summary>Plausible persons drawn for the values of plans, 1 or more.</summary>
+    /// <summary>Simulated people for the values of plans, 1 or more.</summary>
     public int ValueDraws { get; init; } = 64;
 
     /// <summary>How plans are judged while questions are still being asked: fewer persons, so that the next question is there at once. The

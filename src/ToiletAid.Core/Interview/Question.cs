@@ -15,6 +15,9 @@ public sealed record Question
     /// <summary>The question, one sentence.</summary>
     public required string Prompt { get; init; }
 
+    /// <summary>What it asks for, as a noun phrase in small letters that can end a list, such as grip strength.</summary>
+    public required string Name { get; init; }
+
     /// <summary>Shape of the answer.</summary>
     public required QuestionKind Kind { get; init; }
 

@@ -6,7 +6,7 @@ public enum Criterion
     /// <summary>1 the plan is certainly long enough, 0 it certainly is not.</summary>
     Reach,
 
-    /// <summary>1 the hand does every step without effort, 0 it cannot, or another person does it.</summary>
+    /// <summary>1 every step is easy for the hand, 0 it cannot, or another person does it.</summary>
     Handling,
 
     /// <summary>1 the skin is clean and dry, 0 nothing is gained.</summary>

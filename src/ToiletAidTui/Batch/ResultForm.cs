@@ -13,12 +13,12 @@ namespace ToiletAidTui.Batch;
 /// <summary>How results are written: each by itself, on any thread, and what stands around and between them.</summary>
 internal abstract class ResultForm
 {
-    internal static ResultForm Of(string format, Terminal terminal, KnowledgeBase knowledge, int top, bool resumed) => format switch
+    internal static ResultForm Of(string format, Terminal terminal, KnowledgeBase knowledge, int top, bool isBrief, bool resumed) => format switch
     {
         Formats.Json => new JsonArray(knowledge, top),
         Formats.Ndjson => new JsonLines(knowledge, top),
         Formats.Csv => new ResultTable(top, withHeader: !resumed),
-        _ => new Prose(terminal, new(knowledge), top, resumed),
+        _ => new Prose(terminal, new(knowledge), top, isBrief, resumed),
     };
 
     /// <summary>One result; needs no other.</summary>
@@ -38,14 +38,14 @@ internal abstract class ResultForm
         return JsonText.Of(options, json => AdviceJson.Write(json, profile.Person, profile.Latest, advice, top, knowledge));
     }
 
-    private sealed class Prose(Terminal terminal, AdviceText text, int top, bool resumed) : ResultForm
+    private sealed class Prose(Terminal terminal, AdviceText text, int top, bool isBrief, bool resumed) : ResultForm
     {
         internal override string Of(Profile profile, Advice advice)
         {
             using var written = new StringWriter(CultureInfo.InvariantCulture) { NewLine = "\n" };
             var lines = new SpeechLines(written, terminal.OutputIsTerminal ? terminal.Width : 0);
             lines.Line($"Person {profile.Person}, {IsoDay.Of(profile.Latest.Date)}, {Words.Of(profile.Latest.Depth)} depth.");
-            lines.Lines(text.Lines(advice, profile.Latest.Answers, top));
+            lines.Lines(isBrief ? text.Brief(advice, profile.Latest.Answers) : text.Lines(advice, profile.Latest.Answers, top));
             return written.ToString();
         }
 

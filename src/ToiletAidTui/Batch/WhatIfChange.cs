@@ -69,7 +69,7 @@ internal sealed record WhatIfChange(KnowledgeBase After, AnswerValue.Order? Prio
         }
 
         string? twice = groups.SelectMany(g => g).GroupBy(c => c, StringComparer.Ordinal).FirstOrDefault(g => g.Count() > 1)?.Key;
-        return twice is null ? (new(groups), string.Empty) : (null, $"{twice} stands twice in the priorities, give it one place.");
+        return twice is null ? (new(groups), string.Empty) : (null, $"{twice} appears twice in the priorities, give it one place.");
     }
 
     private WhatIfChange Also(WhatIfChange next, string said) => next with { Said = Said.Length == 0 ? said : $"{Said}, and {said}" };

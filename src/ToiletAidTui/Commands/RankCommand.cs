@@ -20,15 +20,17 @@ internal static class RankCommand
         var batch = new BatchOptions();
         var command = new Command("rank", "Rank the plans for saved profiles, the latest visit of each.") { paths, format, top, aids };
         batch.AddTo(command);
+        var level = new LevelOptions();
+        level.AddTo(command);
         command.SetAction(parsed => StockOption.Over(BuiltIn.Knowledge(), parsed.GetValue(aids), terminal) is { } knowledge
-            ? Run(terminal, knowledge, parsed.GetValue(paths)!, parsed.GetValue(format)!, parsed.GetValue(top), batch.Of(parsed))
+            ? Run(terminal, knowledge, parsed.GetValue(paths)!, parsed.GetValue(format)!, parsed.GetValue(top), level.IsBrief(parsed, terminal), batch.Of(parsed))
             : ExitCode.InputRefused);
         return command;
     }
 
-    private static int Run(Terminal terminal, KnowledgeBase knowledge, string[] paths, string format, int top, BatchSettings settings)
+    private static int Run(Terminal terminal, KnowledgeBase knowledge, string[] paths, string format, int top, bool isBrief, BatchSettings settings)
     {
-        var form = ResultForm.Of(format, terminal, knowledge, top, resumed: settings.Resume > 0);
+        var form = ResultForm.Of(format, terminal, knowledge, top, isBrief, resumed: settings.Resume > 0);
         bool any = false;
         int code = new BatchRun(terminal, knowledge.Questions, settings).Run<string>(
             paths,

@@ -43,7 +43,7 @@ internal static class CommonPages
             shell.Push(new ListPage(name, "The trial is not finished, so it is not saved.", [],
             [
                 new("Go back to the trial", s => s.Pop()),
-                new("Leave and lose the trial", then),
+                new("Leave without saving the trial", then),
             ]));
             return;
         }

@@ -24,7 +24,7 @@ internal static class FormWords
         ["target"] = "Target temperature",
         ["approach"] = "Approach of the hand",
         ["picture"] = "File for a drawing",
-        ["draws"] = "Plausible persons drawn",
+        ["draws"] = "Simulated people",
         ["report.kind"] = "Which document",
         ["report.for"] = "Whom the sheet is for",
         ["report.format"] = "Format of the document",

@@ -72,7 +72,7 @@ internal sealed class KeyMap
         var bindings = BuiltIn.Select(b => changed.TryGetValue(b.Name, out string? keys) ? b with { Keys = [.. keys.Split(' ', StringSplitOptions.RemoveEmptyEntries)] } : b).ToImmutableArray();
         if (bindings.FirstOrDefault(b => b.Keys.IsEmpty || b.Keys.Any(k => !IsKey(k))) is { } bad)
         {
-            fault ??= $"The key for {bad.Name} is not one that can be used. Use F1 to F12, Esc, or Ctrl+ and a letter.";
+            fault ??= $"The key for {bad.Name} cannot be used. Use F1 to F12, Esc, or Ctrl+ and a letter.";
         }
 
         var twice = bindings.SelectMany(b => b.Keys).GroupBy(k => k, StringComparer.OrdinalIgnoreCase).FirstOrDefault(g => g.Count() > 1);

@@ -11,7 +11,7 @@ internal sealed class ManyPage : QuestionPage
         : base(visit, withTopic)
     {
         _place = new([.. Step.Question.Options.Select(o => o.Label)]);
-        Lines = [.. base.Lines, "Space says yes or no. 0 is none of them."];
+        Lines = [.. base.Lines, "Space switches between yes and no. 0 means none."];
     }
 
     internal override IReadOnlyList<string> Lines { get; }
@@ -22,7 +22,7 @@ internal sealed class ManyPage : QuestionPage
         {
             if (_none)
             {
-                return [$"Option 0: none of them{HowSuffix}"];
+                return [$"None of them, option 0{HowSuffix}"];
             }
 
             if (_place.Index < 0)
@@ -71,7 +71,7 @@ internal sealed class ManyPage : QuestionPage
     {
         if (!_none && _chosen.Count == 0 && _place.Index >= 0)
         {
-            Refuse("Error: Nothing is chosen. Space says yes, 0 is none of them.", string.Empty);
+            Refuse("Error: Nothing is chosen. Space says yes, 0 means none.", string.Empty);
             return;
         }
 

@@ -23,7 +23,7 @@ internal static class StartPages
     ]);
 
     /// <summary>A note that was begun in one profile must never end up in another.</summary>
-    private static void Another(Shell shell, Func<Page> next) => CommonPages.Unless(shell, "home", "Go on and lose the note", s =>
+    private static void Another(Shell shell, Func<Page> next) => CommonPages.Unless(shell, "home", "Go on without the note", s =>
     {
         s.Visit?.Forget();
         s.Visit = null;
@@ -31,7 +31,7 @@ internal static class StartPages
     });
 
     /// <summary>Goes to the first screen, after a question when something is not saved.</summary>
-    internal static void Home(Shell shell) => CommonPages.Unless(shell, "home", "Go to the start screen and lose the answers", s =>
+    internal static void Home(Shell shell) => CommonPages.Unless(shell, "home", "Start screen, without saving", s =>
     {
         s.Visit?.Forget();
         s.Visit = null;
@@ -52,7 +52,7 @@ internal static class StartPages
 
         return new ListPage("draft", $"Answers of a visit that was stopped on {IsoDay.Of(DateOnly.FromDateTime(File.GetLastWriteTime(draft)))} are kept.", [],
         [
-            new("Take them up", s =>
+            new("Carry on with them", s =>
             {
                 var read = each.Read(draft);
                 if (!read.TryGet(out var kept))
@@ -67,7 +67,7 @@ internal static class StartPages
                 Begin(s, visit);
             }),
             new("Leave them for later", s => s.Replace(next())),
-            new("Throw them away", s =>
+            new("Delete them", s =>
             {
                 DraftFile.Remove(draft);
                 s.Replace(next(), "Thrown away.");

@@ -26,7 +26,7 @@ internal sealed class TrialPage(TrialRecording recording) : Page
 
     internal override string Name => PageName;
 
-    internal override IReadOnlyList<string> Lines => Interview.TakesMany ? [.. Interview.Asking(), "Space says yes or no. 0 is none of them."] : [.. Interview.Asking()];
+    internal override IReadOnlyList<string> Lines => Interview.TakesMany ? [.. Interview.Asking(), "Space switches between yes and no. 0 means none."] : [.. Interview.Asking()];
 
     internal override IEnumerable<string> AnswerForms => _place.Index < 0 ? [$"{Prompt}: {_line.Text}"] : ChoiceForms;
 
@@ -144,7 +144,7 @@ internal sealed class TrialPage(TrialRecording recording) : Page
         }
         else if (_chosen.Count == 0)
         {
-            _error = "Error: Nothing is chosen. Space says yes, 0 is none of them.";
+            _error = "Error: Nothing is chosen. Space says yes, 0 means none.";
         }
         else
         {

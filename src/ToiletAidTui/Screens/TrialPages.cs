@@ -54,7 +54,7 @@ internal static class TrialPages
                     s.Pop();
                     Finish(s, recording);
                 }),
-                new("Leave and lose the trial", s =>
+                new("Leave without saving the trial", s =>
                 {
                     s.Pop();
                     s.Pop("Nothing was saved.");

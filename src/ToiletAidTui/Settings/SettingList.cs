@@ -22,7 +22,7 @@ internal static class SettingList
     /// <summary>The settings, in the order in which they are listed.</summary>
     internal static readonly ImmutableArray<SettingDefinition> All =
     [
-        new(Mode, "full-screen", "How the program talks on a terminal.", "linear or full-screen", v => v is "linear" or "full-screen") { Label = "Mode at the start" },
+        new(Mode, "full-screen", "How the program appears on a terminal.", "linear or full-screen", v => v is "linear" or "full-screen") { Label = "Mode at the start" },
         new(Contrast, TerminalsOwn, "Colours of the full screen: the terminal's own, or white on black.", "terminal or high", v => v is TerminalsOwn or High) { Label = "Contrast" },
         new(IdleMinutes, "10", "After this many minutes without a key the full screen is hidden. 0 is never.", "a whole number from 0 to 480", IsMinutes) { Label = "Minutes until the screen is hidden" },
         new(ClearOnLeaving, "no", "Clears the screen and what can be scrolled back to on leaving.", "yes or no", v => v is Yes or "no") { Label = "Clear the screen on leaving" },

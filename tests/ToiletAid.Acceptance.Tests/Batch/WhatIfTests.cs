@@ -145,7 +145,7 @@ public sealed class WhatIfTests
 
     [Theory]
     [InlineData("priorities=beauty", "beauty is not a priority")]
-    [InlineData("priorities=skin,skin", "skin stands twice")]
+    [InlineData("priorities=skin,skin", "skin appears twice")]
     [InlineData("priorities=", "Nothing is not a priority")]
     [InlineData("rules=none", "rules=none is not a change")]
     public void A_change_that_is_none_is_told_in_one_sentence(string change, string message)

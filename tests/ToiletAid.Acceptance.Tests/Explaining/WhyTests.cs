@@ -40,7 +40,7 @@ public sealed class WhyTests
     {
         string output = Cli.Run("", ["why", DemoPeople.File("w-701-red-flag"), .. options]).Output;
 
-        Assert.StartsWith("Stop. Nothing is ranked.\n", output, StringComparison.Ordinal);
+        Assert.StartsWith("Stop. No aid is recommended today.\n", output, StringComparison.Ordinal);
     }
 
     /// <summary>A person with a red flag is for a doctor today: that no question is left to ask is not what has to be said.</summary>
@@ -51,7 +51,7 @@ public sealed class WhyTests
         var (code, output, error) = Cli.Run("", "next", path);
 
         Assert.Equal((0, ""), (code, error));
-        Assert.StartsWith("Stop. Nothing is ranked.\n", output, StringComparison.Ordinal);
+        Assert.StartsWith("Stop. No aid is recommended today.\n", output, StringComparison.Ordinal);
         Assert.DoesNotContain("No other question", output, StringComparison.Ordinal);
     }
 

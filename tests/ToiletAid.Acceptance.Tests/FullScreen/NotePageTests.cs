@@ -99,7 +99,7 @@ public sealed class NotePageTests
         model.Press(Keys.Escape);
         model.Choose("Open a saved profile");
         Assert.Equal("The note is not saved.", model.Shell.Lines[0]);
-        model.Choose("Go on and lose the note");
+        model.Choose("Go on without the note");
         model.Type(DemoPeople.File("m-207-one-hand"));
         model.Choose("Write a note for today");
         Assert.Equal("Write what no question asks. Never write a name.", model.Shell.Lines[1]);

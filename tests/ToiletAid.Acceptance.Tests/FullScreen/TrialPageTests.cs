@@ -91,7 +91,7 @@ public sealed class TrialPageTests : IDisposable
         model.Press(Keys.Enter);
         Assert.StartsWith("06, independent", model.Shell.Opening, StringComparison.Ordinal);
         model.Type("11");
-        Assert.StartsWith("Error: That is none of the codes.", model.Shell.Current.Error, StringComparison.Ordinal);
+        Assert.StartsWith("Error: Not a valid code.", model.Shell.Current.Error, StringComparison.Ordinal);
         Assert.Equal("Not taken. 3. Code, or unknown:", model.Answer);
     }
 

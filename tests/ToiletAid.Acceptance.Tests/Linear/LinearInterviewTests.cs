@@ -46,7 +46,7 @@ public sealed class LinearInterviewTests
     {
         string said = Cli.Run("finish\n2\n", "assess", "--linear").Output;
 
-        Assert.Contains("Stop. Nothing is ranked.", said, StringComparison.Ordinal);
+        Assert.Contains("Stop. No aid is recommended today.", said, StringComparison.Ordinal);
         Assert.DoesNotContain("Place 1.", said, StringComparison.Ordinal);
     }
 
@@ -115,7 +115,7 @@ public sealed class LinearInterviewTests
 
         Assert.Contains("How to find out: Read the discharge letter", output, StringComparison.Ordinal);
         Assert.Contains("Why it matters: A precaution rules out", output, StringComparison.Ordinal);
-        Assert.Contains("1. Is any of these signs present? none of them, reported.", output, StringComparison.Ordinal);
+        Assert.Contains("1. Warning signs: none of them, reported.", output, StringComparison.Ordinal);
         Assert.Contains("Going back.", output, StringComparison.Ordinal);
         Assert.Contains("Enter keeps none: ", output, StringComparison.Ordinal);
         Assert.Contains("Noted as not known.", output, StringComparison.Ordinal);
@@ -151,7 +151,7 @@ public sealed class LinearInterviewTests
     {
         string output = Cli.Run(string.Concat(Enumerable.Repeat("help\nunknown\n", 80)), "assess", "--linear", "--depth", "measured").Output;
 
-        Assert.DoesNotMatch(@"[^A-Za-z0-9 .,:?'\n-]", output);
+        Assert.DoesNotMatch(@"[^A-Za-z0-9 .,;:?'\n-]", output);
     }
 
     [Fact]

@@ -25,7 +25,7 @@ public sealed class UnknownGripTests
         var (code, output, _) = Cli.Run(Profile(""), "rank", "-");
 
         Assert.Equal(0, code);
-        Assert.Contains("\nGrip was not measured.\nWith a weak hand of that age, 13.6 kilograms-force, that is 133 newtons, the first place would be toilet-paper tongs", output, StringComparison.Ordinal);
+        Assert.Contains("\nGrip was not measured.\nWith a weak hand for that age, 13.6 kilograms-force, that is 133 newtons, the first place would be toilet-paper tongs", output, StringComparison.Ordinal);
         Assert.DoesNotContain("With a strong hand", output, StringComparison.Ordinal);
     }
 

@@ -5,7 +5,7 @@ namespace ToiletAid.Acceptance.Tests.Stock;
 public sealed class MeasureTests
 {
     // Kind, id, name, shape, length, tip, folded, mass, load, release, price.
-    private const string LongClamp = "2\nward-clamp\nGrey wand of ward 3\ncurved\n41 cm\nunknown\n9 in\n250 g\nunknown\n1.5 kg\n32\n";
+    private const string LongClamp = "2\nward-clamp\nGrey handle of ward 3\ncurved\n41 cm\nunknown\n9 in\n250 g\nunknown\n1.5 kg\n32\n";
 
     [Fact]
     public void A_measured_aid_reads_as_approved()
@@ -30,7 +30,7 @@ public sealed class MeasureTests
         Assert.Equal(0, Cli.Run("", "aids", "check", file).Code);
         var aid = Assert.Single(Aids(file));
         Assert.Equal("ward-clamp", aid.GetProperty("id").GetString());
-        Assert.Equal("Grey wand of ward 3", aid.GetProperty("name").GetString());
+        Assert.Equal("Grey handle of ward 3", aid.GetProperty("name").GetString());
         Number(aid.GetProperty("length"), 41, 40.5, 41.5, "cm", "measured", "Measured here with a ruler, 2026-03-09.");
         Number(aid.GetProperty("mass"), 250, 248, 252, "g", "measured", "Measured here with a kitchen scale, 2026-03-09.");
         Assert.Equal("estimate", aid.GetProperty("tipWidth").GetProperty("basis").GetString());

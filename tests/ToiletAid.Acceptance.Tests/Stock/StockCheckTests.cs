@@ -42,7 +42,7 @@ public sealed class StockCheckTests
         { "aids.0.approaches", "[]", "at aids[0]: ", "needs an approach, add behind, front or side" },
         { "aids.0.approaches", "[\"above\"]", "at aids[0].approaches[0]: ", "above is not known here, use behind, front or side" },
         { "aids.0.postures", "[]", "at aids[0]: ", "it can be used in no posture" },
-        { "aids.0.postures", "[\"seated\",\"seated\"]", "at aids[0].postures[1]: ", "seated stands twice" },
+        { "aids.0.postures", "[\"seated\",\"seated\"]", "at aids[0].postures[1]: ", "seated appears twice" },
         { "aids.0.addOns", "[\"third-hand\"]", "at aids[0].addOns[0]: ", "third-hand is not an add-on of this file or built in, use hand-cuff" },
         { "aids.0.companions", "[\"towel\"]", "at aids[0].companions[0]: ", "towel is not an aid of this file or built in" },
         { "aids.0.operations.0.force.value", "9000", "at aids[0].operations[0].force: ", "must enclose value 9000" },
@@ -110,12 +110,12 @@ public sealed class StockCheckTests
         var file = JsonNode.Parse(Changed("format", "1"))!;
         file["aids"]!.AsArray().Add(file["aids"]![0]!.DeepClone());
 
-        Assert.Contains("aids[1]: long-clamp stands twice, keep one of them", Result(file.ToJsonString()).Error, StringComparison.Ordinal);
+        Assert.Contains("aids[1]: long-clamp appears twice, keep one of them", Result(file.ToJsonString()).Error, StringComparison.Ordinal);
     }
 
     [Theory]
     [InlineData("{\"format\":1,", "line 1, column ")]
-    [InlineData("{\"format\":1,\"format\":1,\"aids\":[],\"addOns\":[]}", "a member stands twice")]
+    [InlineData("{\"format\":1,\"format\":1,\"aids\":[],\"addOns\":[]}", "a member appears twice")]
     [InlineData("[]", "a catalogue is an object in braces")]
     [InlineData("", "it is empty or not a regular file")]
     public void A_file_that_is_no_catalogue_is_told(string text, string message)

@@ -49,10 +49,10 @@ public sealed class StockOverlayTests
     public void A_new_id_is_one_more_aid_and_takes_nothing_away()
     {
         using var folder = new TempFolder();
-        string stock = folder.File("stock.json", WithLength("clinic-wand", 0.42));
+        string stock = folder.File("stock.json", WithLength("clinic-handle", 0.42));
 
-        Assert.All(GivenLengths(stock, "clinic-wand"), length => Assert.Equal(0.42, length, 1e-9));
-        Assert.NotEmpty(GivenLengths(stock, "clinic-wand"));
+        Assert.All(GivenLengths(stock, "clinic-handle"), length => Assert.Equal(0.42, length, 1e-9));
+        Assert.NotEmpty(GivenLengths(stock, "clinic-handle"));
         Assert.NotEmpty(GivenLengths(stock, "long-clamp"));
     }
 
@@ -94,16 +94,16 @@ public sealed class StockOverlayTests
     public void Every_command_that_advises_on_a_profile_takes_the_stock()
     {
         using var folder = new TempFolder();
-        string stock = folder.File("stock.json", WithLength("clinic-wand", 0.42));
+        string stock = folder.File("stock.json", WithLength("clinic-handle", 0.42));
         string person = Two[1];
 
-        foreach (string[] command in (string[][])[["why", person, "--aid", "clinic-wand"], ["report", person], ["next", person], ["compare", DemoPeople.File("visits/g-226-sore-hands")]])
+        foreach (string[] command in (string[][])[["why", person, "--aid", "clinic-handle"], ["report", person], ["next", person], ["compare", DemoPeople.File("visits/g-226-sore-hands")]])
         {
             Assert.Equal(0, Cli.Run("", [.. command, "--aids", stock]).Code);
             Assert.Equal(3, Cli.Run("", [.. command, "--aids", folder.File("none.json")]).Code);
         }
 
-        Assert.Contains("clinic-wand is not a kind of aid", Cli.Run("", "why", person, "--aid", "clinic-wand").Error, StringComparison.Ordinal);
+        Assert.Contains("clinic-handle is not a kind of aid", Cli.Run("", "why", person, "--aid", "clinic-handle").Error, StringComparison.Ordinal);
     }
 
     [Fact]

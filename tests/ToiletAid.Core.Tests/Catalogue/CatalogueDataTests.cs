@@ -29,7 +29,7 @@ public sealed class CatalogueDataTests
     }
 
     [Fact]
-    public void The_wand_is_the_longest_and_the_paddle_lies_between_it_and_the_short_holder()
+    public void The_clamp_handle_is_the_longest_and_the_paddle_lies_between_it_and_the_short_holder()
     {
         // The character of the kinds, common practice: longest reach; mid length; short.
         Assert.True(Length("long-clamp") > Length("paddle-lock"));

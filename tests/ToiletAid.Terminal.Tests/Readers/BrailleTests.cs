@@ -12,7 +12,7 @@ public sealed class BrailleTests
     public void Full_screen_shows_the_answer_line_after_each_key()
     {
         Assert.Equal(
-            ["1 of 13. Numbers, or none:", "No, 1 of 4: New numbness between the leg", "Option 2 of 4, no: Unexplained bleeding", "Option 2 of 4, yes: Unexplained bleeding", "Option 0: none of them", "2 of 13. Numbers, or none:"],
+            ["1 of 13. Numbers, or none:", "No, 1 of 4: New numbness between the leg", "Option 2 of 4, no: Unexplained bleeding", "Option 2 of 4, yes: Unexplained bleeding", "None of them, option 0", "2 of 13. Numbers, or none:"],
             Cells(["assess", "--full-screen"], @"\x1b[B", @"\x1b[B", " ", "0", @"\r"));
     }
 

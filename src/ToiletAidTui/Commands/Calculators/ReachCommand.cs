@@ -38,7 +38,7 @@ internal static class ReachCommand
             .. Joints.Select(j => (j, $"Range of {j.Replace('-', ' ')}, degrees.")),
             ("approach", "behind, front or side. All when left out."),
             ("picture", "File such as reach.svg to draw the shortest way in."),
-            ("draws", "Plausible persons drawn for the band, 0 to 4096. 500 when left out."),
+            ("draws", "Simulated people for the band, 0 to 4096. 500 when left out."),
         ],
         Compute);
 
