@@ -6,7 +6,7 @@ public sealed class FloorTests
 {
     private static readonly Floors Core = new(
         typeof(KnowledgeBase).Assembly,
-        "Quantities", "Evidence", "Randomness",
+        "Quantities", "Evidence", "Randomness", "Statistics",
         "Person", "Interview", "Catalogue", "Reach", "Hand", "Paper", "Water", "Cost",
         "Knowledge", "Plans", "Safety", "Ranking", "Advising", "Explaining", "Comparing", "Simulation");
 
