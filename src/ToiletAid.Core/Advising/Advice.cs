@@ -24,6 +24,6 @@ public sealed record Advice
     /// <summary>Reach of the person; null when a red flag stopped everything.</summary>
     public ReachReport? Reach { get; init; }
 
-    /// <summary>How much the first place depends on a grip that was not measured; null when it was, or when it was not worked out.</summary>
+    /// <summary>How much the first place depends on a grip that was not measured; null when it was, or where <see cref="AdviceSettings.AsksGrip"/> is false.</summary>
     public GripDependence? Grip { get; init; }
 }

@@ -18,6 +18,9 @@ public sealed record AdviceSettings
     /// <see cref="Ranking.AcceptabilityResult.FirstRankHalfWidths"/>.</summary>
     public int WeightDraws { get; init; } = 9604;
 
+    /// <summary>True to rank again with a weak and a strong grip where grip was not measured; false where nothing shows it. Never changes places.</summary>
+    public bool AsksGrip { get; init; } = true;
+
     /// <summary>Reaches that are kept, about 70 kB each with 64 persons, 1 or more: as many as one person's what-ifs need, or many where many
     /// people may give the same answers about reach. Never changes advice.</summary>
     public int ReachesKept { get; init; } = 256;

@@ -55,6 +55,13 @@ public sealed class Advisor
     /// <exception cref="ArgumentException">Stature or mass lie outside what the body model takes.</exception>
     public Advice Advise(Answers known)
     {
+        var advice = Rank(known);
+        return _settings.AsksGrip ? advice with { Grip = GripDependence.Of(_knowledge, this, known) } : advice;
+    }
+
+    /// <summary>The same without what depends on a grip that was not measured, which takes two more rankings: for what-ifs.</summary>
+    internal Advice Rank(Answers known)
+    {
         var (order, stated) = Priorities.Of(known);
         var stops = Stops(known);
         if (!stops.IsEmpty)
@@ -111,12 +118,9 @@ public sealed class Advisor
     /// <summary>Values plans on these answers.</summary>
     internal (Appraiser Appraiser, WeightSample Weights) Appraise(Answers known, int draws)
     {
-        var appraiser = new Appraiser(_knowledge, known, _reach.Of(known, draws), _functions);
-        if (!known.Trials.IsEmpty)
-        {
-            appraiser.Tried = TrialEvidence.Of(_knowledge, known.Trials, plan => PlanSpread.Of(_knowledge, appraiser, plan, _settings.Seed, draws));
-        }
-
+        var untried = new Appraiser(_knowledge, known, _reach.Of(known, draws), _functions);
+        var appraiser = known.Trials.IsEmpty ? untried
+            : untried with { Tried = TrialEvidence.Of(_knowledge, known.Trials, plan => PlanSpread.Of(_knowledge, untried, plan, _settings.Seed, draws)) };
         return (appraiser, Weights(Priorities.Of(known).Order));
     }
 

@@ -16,7 +16,7 @@ public sealed record GripDependence(double WeakNewtons, double StrongNewtons, Pl
     /// <param name="knowledge">Norms.</param>
     /// <param name="advisor">Ranks.</param>
     /// <param name="known">Answers as given.</param>
-    public static GripDependence? Of(KnowledgeBase knowledge, Advisor advisor, Answers known)
+    internal static GripDependence? Of(KnowledgeBase knowledge, Advisor advisor, Answers known)
     {
         if (known.Knows("grip") || !advisor.Stops(known).IsEmpty)
         {

@@ -34,7 +34,7 @@ internal sealed class PlanRanking(KnowledgeBase knowledge, AdviceSettings settin
         {
             int i = order[rank];
             int? other = rank + 1 < order.Length ? order[rank + 1] : rank > 0 ? order[rank - 1] : null;
-            var (cautions, unsettled) = Look(offers[i]);
+            var (cautions, unsettled) = Findings(offers[i]);
             ranked.Add(new()
             {
                 Rank = rank + 1,
@@ -104,7 +104,7 @@ internal sealed class PlanRanking(KnowledgeBase knowledge, AdviceSettings settin
         return !offer.Unclear.Any(rule => !rule.HangsOnHand && rule.Check(context).Applies == true);
     }
 
-    private (ImmutableArray<Finding> Cautions, ImmutableArray<string> Unsettled) Look(Offer offer)
+    private (ImmutableArray<Finding> Cautions, ImmutableArray<string> Unsettled) Findings(Offer offer)
     {
         var context = new RuleContext(knowledge, appraiser.Known, offer.Plan, offer.Demands);
         var findings = new List<Finding>();

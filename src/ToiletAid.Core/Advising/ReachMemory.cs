@@ -1,5 +1,3 @@
-using System.Globalization;
-using System.Text;
 using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Person;
 using ToiletAid.Core.Plans;
@@ -13,8 +11,8 @@ namespace ToiletAid.Core.Advising;
 /// <param name="kept">How many persons are kept; then it starts afresh, so that a long batch does not fill the memory.</param>
 internal sealed class ReachMemory(KnowledgeBase knowledge, ulong seed, int kept)
 {
-    private readonly Dictionary<string, ReachStudy> _studies = new(StringComparer.Ordinal);
-    private readonly Dictionary<(string Person, Posture Posture, Approach Approach), ReachNeed> _needs = [];
+    private readonly Dictionary<ReachKey, ReachStudy> _studies = [];
+    private readonly Dictionary<(ReachKey Person, Posture Posture, Approach Approach), ReachNeed> _needs = [];
 
     /// <summary>Reach on these answers.</summary>
     /// <param name="known">Answers as given.</param>
@@ -24,7 +22,7 @@ internal sealed class ReachMemory(KnowledgeBase knowledge, ulong seed, int kept)
         var person = AnswerMapping.Reach(known);
 
         // How far the hand gets in front has no part in the ways from behind and from the side.
-        string others = Key(person, draws), front = string.Create(CultureInfo.InvariantCulture, $"{others}|{person.Front}{(person.Front is null ? null : person.FrontHow)}");
+        ReachKey others = new(person, draws, withFront: false), front = new(person, draws, withFront: true);
         if (!_studies.TryGetValue(front, out var study))
         {
             if (_studies.Count >= kept)
@@ -46,24 +44,5 @@ internal sealed class ReachMemory(KnowledgeBase knowledge, ulong seed, int kept)
 
             return need;
         });
-    }
-
-    /// <summary>All that is known of a person but the way in front and which hand it is: right and left mirror each other.</summary>
-    private static string Key(ReachPerson person, int draws)
-    {
-        var key = new StringBuilder().Append(
-            CultureInfo.InvariantCulture,
-            $"{draws}|{person.Sex}|{person.AgeYears:R}|{person.Stature}|{person.Mass}|{person.Behind}{(person.Behind is null ? null : person.BehindHow)}|{person.Lean}|{person.LeanForward}|{person.LeanSideways}");
-        foreach (var joint in person.Joints.OrderBy(j => j.Key))
-        {
-            key.Append(CultureInfo.InvariantCulture, $"|{joint.Key}{joint.Value}");
-        }
-
-        foreach (var length in person.Lengths.OrderBy(l => l.Key))
-        {
-            key.Append(CultureInfo.InvariantCulture, $"|{length.Key}{length.Value}");
-        }
-
-        return key.Append('|').AppendJoin(',', person.Precautions).ToString();
     }
 }

@@ -20,7 +20,7 @@ public sealed class VisitComparer(KnowledgeBase knowledge, Advisor advisor)
         ArgumentNullException.ThrowIfNull(from);
         ArgumentNullException.ThrowIfNull(to);
         var differences = AnswerDifferences.Of(knowledge, from.Answers, to.Answers, sameRater);
-        Advice before = advisor.Advise(from.Answers), after = advisor.Advise(to.Answers);
+        Advice before = advisor.Rank(from.Answers), after = advisor.Rank(to.Answers);
         ImmutableArray<string> changed = [.. differences.Select(d => d.Question.Id).Distinct(StringComparer.Ordinal)];
         bool stopped = !before.Stops.IsEmpty || !after.Stops.IsEmpty;
         return new()

@@ -54,19 +54,19 @@ public sealed class Explainer(KnowledgeBase knowledge, Advisor advisor)
     /// <summary>Changes of one known answer, no larger than it may be wrong, that put another method first: the next option of what was seen or told, one error of what was measured.</summary>
     public ImmutableArray<Counterfactual> Counterfactuals(Answers known)
     {
-        string? first = advisor.Advise(known).Ranked.FirstOrDefault()?.Plan.Aid.Id;
+        string? first = advisor.Rank(known).Ranked.FirstOrDefault()?.Plan.Aid.Id;
         return
         [
             .. AnswerChanges.Of(knowledge, known)
                 .Where(c => c.Size == 1 && known.Knows(c.Question.Id) && c.Question.MayBeWrong)
                 .Where(c => QuickRanking.First(_quick.Values(c.In(known))) != first)
-                .Select(c => (Change: c, First: advisor.Advise(c.In(known)).Ranked.FirstOrDefault()?.Plan.Aid.Id))
+                .Select(c => (Change: c, First: advisor.Rank(c.In(known)).Ranked.FirstOrDefault()?.Plan.Aid.Id))
                 .Where(c => c.First is not null && c.First != first)
                 .Select(c => new Counterfactual(c.Change, c.First!)),
         ];
     }
 
-    private bool IsFirst(Answers known, string aid) => advisor.Advise(known).Ranked.FirstOrDefault()?.Plan.Aid.Id == aid;
+    private bool IsFirst(Answers known, string aid) => advisor.Rank(known).Ranked.FirstOrDefault()?.Plan.Aid.Id == aid;
 
     /// <summary>How far the method is ahead of the best other one, below 0 when it is behind; -infinity when it is ruled out.</summary>
     private double Gap(Answers known, string aid)

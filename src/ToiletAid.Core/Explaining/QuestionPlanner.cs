@@ -55,9 +55,9 @@ public sealed class QuestionPlanner(KnowledgeBase knowledge, Advisor advisor)
             return [.. relevant.Where(v => v.Question.Opening), .. relevant.Where(v => !v.Question.Opening)];
         }
 
-        var look = new Look(knowledge, advisor, known);
+        var offered = new OfferedPlans(knowledge, advisor, known);
         double least = knowledge.Evidence.Value("planner.change-share");
-        var worth = open.Select(look.Value).Where(v => v.Question.Safety || v.Question.Opening || v.ChangeShare >= least || !v.Rules.IsEmpty || v.SetsUp).ToList();
+        var worth = open.Select(offered.Value).Where(v => v.Question.Safety || v.Question.Opening || v.ChangeShare >= least || !v.Rules.IsEmpty || v.SetsUp).ToList();
         return [.. InOrder(worth, known)];
     }
 
@@ -74,7 +74,7 @@ public sealed class QuestionPlanner(KnowledgeBase knowledge, Advisor advisor)
     }
 
     /// <summary>The plans as they stand, and what becomes of them for each answer.</summary>
-    private sealed class Look
+    private sealed class OfferedPlans
     {
         private readonly KnowledgeBase _knowledge;
         private readonly Appraiser _appraiser;
@@ -86,7 +86,7 @@ public sealed class QuestionPlanner(KnowledgeBase knowledge, Advisor advisor)
         private readonly int _draws;
         private readonly Dictionary<string, List<string>> _rules = new(StringComparer.Ordinal);
 
-        internal Look(KnowledgeBase knowledge, Advisor advisor, Answers known)
+        internal OfferedPlans(KnowledgeBase knowledge, Advisor advisor, Answers known)
         {
             _knowledge = knowledge;
             _draws = advisor.ValueDraws;
@@ -166,7 +166,7 @@ public sealed class QuestionPlanner(KnowledgeBase knowledge, Advisor advisor)
         {
             QuestionKind.Choice => question.Options.Select(o => (Math.Max(o.Share, LeastWeight), With(question, new AnswerValue.Choice(o.Id)))),
             QuestionKind.Many => question.Options.Select(o => (Math.Max(o.Share, LeastWeight), With(question, new AnswerValue.Many([o.Id])))).Append((1.0, _now)),
-            _ when AboutStrength.Contains(question.Id) => Strengths.Select(u => (1.0, Values(_appraiser.DrawPerson(_filled, u, -1), _filled))),
+            _ when AboutStrength.Contains(question.Id) => Strengths.Select(u => (1.0, Values(_appraiser.DrawPerson(_filled, u), _filled))),
             _ when AboutLength.Contains(question.Id) => Lengths(),
             QuestionKind.Order => Orders(),
             _ => [],
@@ -194,7 +194,7 @@ public sealed class QuestionPlanner(KnowledgeBase knowledge, Advisor advisor)
         private double[] With(Question question, AnswerValue value)
         {
             var filled = _filled.With(question.Id, new(value, null));
-            return Values(_appraiser.DrawPerson(filled, 0.5, -1), filled);
+            return Values(_appraiser.DrawPerson(filled, 0.5), filled);
         }
 
         private double[] Values(DrawnPerson person, Answers filled)

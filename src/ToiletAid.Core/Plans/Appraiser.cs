@@ -8,7 +8,7 @@ using ToiletAid.Core.Reach;
 namespace ToiletAid.Core.Plans;
 
 /// <summary>Values plans for one person, in the middle case and in drawn ones.</summary>
-internal sealed class Appraiser
+internal sealed record Appraiser
 {
     private readonly KnowledgeBase _knowledge;
     private readonly CriterionFunctions _functions;
@@ -21,11 +21,11 @@ internal sealed class Appraiser
         Known = known;
         Reach = reach;
         var filled = Assumptions.Fill(knowledge.Questions, known);
-        Middle = DrawPerson(filled, 0.5, -1);
+        Middle = DrawPerson(filled, 0.5);
     }
 
     /// <summary>What was seen when plans were tried; null for nothing.</summary>
-    internal TrialEvidence? Tried { get; set; }
+    internal TrialEvidence? Tried { get; init; }
 
     /// <summary>Answers as given.</summary>
     internal Answers Known { get; }
@@ -39,8 +39,8 @@ internal sealed class Appraiser
     /// <summary>A person as they may be.</summary>
     /// <param name="filled">Answers, none unknown.</param>
     /// <param name="strength">Share of such people whose hands are weaker, above 0 and below 1.</param>
-    /// <param name="draw">Number of the reach draw.</param>
-    internal DrawnPerson DrawPerson(Answers filled, double strength, int draw)
+    /// <param name="draw">Number of the reach draw, 0 or more; null for the middle of all.</param>
+    internal DrawnPerson DrawPerson(Answers filled, double strength, int? draw = null)
     {
         var facts = AnswerMapping.Hand(filled);
         if (!_hands.TryGetValue(facts, out var hand))
@@ -86,13 +86,13 @@ internal sealed class Appraiser
     {
         var reaching = plan.Methods.Where(m => m.Reach != ReachKind.None).ToList();
         var need = reaching.Count > 0 && plan.Approach is { } approach ? Reach.Need(plan.Posture, approach) : null;
-        var shortest = reaching.MinBy(m => ReachShare(m, plan, -1));
+        var shortest = reaching.MinBy(m => ReachShare(m, plan, null));
         return new()
         {
             Need = need,
             GivenLength = shortest is null ? double.PositiveInfinity : Length(shortest),
             ByBareHand = shortest?.Reach == ReachKind.BareHand,
-            ReachShare = plan.Methods.Min(m => ReachShare(m, plan, -1)),
+            ReachShare = plan.Methods.Min(m => ReachShare(m, plan, null)),
             Handling = Assessment(plan.Aid, plan),
             CompanionHandling = plan.Companion is { } c ? Assessment(c, plan) : null,
             OutsideSurvey = Reach.OutsideSurvey,
@@ -100,7 +100,7 @@ internal sealed class Appraiser
     }
 
     /// <summary>Probability that a method is long enough; in a drawn case 0 or 1.</summary>
-    private double ReachShare(Aid aid, Plan plan, int draw)
+    private double ReachShare(Aid aid, Plan plan, int? draw)
     {
         if (aid.Reach == ReachKind.None || plan.Approach is not { } approach)
         {
@@ -113,14 +113,14 @@ internal sealed class Appraiser
             return 0;
         }
 
-        if (draw < 0 || need.Draws.IsEmpty)
+        if (draw is not { } number || need.Draws.IsEmpty)
         {
             return aid.Reach == ReachKind.BareHand
                 ? Math.Max(need.ProbabilityBareHand(), SeenAtTheSkin(approach))
                 : need.ProbabilityLongEnough(Length(aid), aid.Shape);
         }
 
-        int i = draw % need.Draws.Length;
+        int i = number % need.Draws.Length;
         if (aid.Reach == ReachKind.BareHand)
         {
             // The same part of the persons in every draw, so that plans are compared on the same persons.

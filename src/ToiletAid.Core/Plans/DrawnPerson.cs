@@ -6,5 +6,5 @@ namespace ToiletAid.Core.Plans;
 /// <param name="View">The person as the criteria see them.</param>
 /// <param name="Hand">The hand.</param>
 /// <param name="Strength">Strength of the hand.</param>
-/// <param name="Draw">Number of the reach draw; negative for the middle case, in which reach is a probability.</param>
-internal sealed record DrawnPerson(PersonView View, KnownHand Hand, HandStrength Strength, int Draw);
+/// <param name="Draw">Number of the reach draw, 0 or more; null for the middle case, in which reach is a probability.</param>
+internal sealed record DrawnPerson(PersonView View, KnownHand Hand, HandStrength Strength, int? Draw);

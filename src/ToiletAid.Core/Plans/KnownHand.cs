@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Runtime.InteropServices;
 using ToiletAid.Core.Catalogue;
 using ToiletAid.Core.Hand;
 
@@ -10,7 +9,7 @@ namespace ToiletAid.Core.Plans;
 /// <param name="Capacity">How strong it may be.</param>
 internal sealed record KnownHand(HandFacts Facts, HandCapacity Capacity)
 {
-    private readonly Dictionary<(string Aid, AddOn[] AddOns), HandlingDemands> _demands = [];
+    private readonly Dictionary<(Aid Aid, ImmutableArray<AddOn> AddOns), HandlingDemands> _demands = new(new SameIds());
 
     /// <summary>What an aid asks of the hand with the add-ons of a plan, worked out once for each set of them: plans that differ only in
     /// posture, approach or companion share theirs.</summary>
@@ -19,7 +18,7 @@ internal sealed record KnownHand(HandFacts Facts, HandCapacity Capacity)
     /// <param name="coefficients">Coefficients.</param>
     internal HandlingDemands Demands(Aid aid, ImmutableArray<AddOn> addOns, HandCoefficients coefficients)
     {
-        var key = (aid.Id, ImmutableCollectionsMarshal.AsArray(addOns)!);
+        var key = (aid, addOns);
         if (!_demands.TryGetValue(key, out var demands))
         {
             AddOn[] fitting = [.. addOns.Where(a => a.OnlyHelps && aid.AddOns.Contains(a.Id))];
@@ -27,5 +26,31 @@ internal sealed record KnownHand(HandFacts Facts, HandCapacity Capacity)
         }
 
         return demands;
+    }
+
+    private sealed class SameIds : IEqualityComparer<(Aid Aid, ImmutableArray<AddOn> AddOns)>
+    {
+        public bool Equals((Aid Aid, ImmutableArray<AddOn> AddOns) x, (Aid Aid, ImmutableArray<AddOn> AddOns) y)
+        {
+            bool same = x.Aid.Id == y.Aid.Id && x.AddOns.Length == y.AddOns.Length;
+            for (int i = 0; same && i < x.AddOns.Length; i++)
+            {
+                same = x.AddOns[i].Id == y.AddOns[i].Id;
+            }
+
+            return same;
+        }
+
+        public int GetHashCode((Aid Aid, ImmutableArray<AddOn> AddOns) of)
+        {
+            var hash = new HashCode();
+            hash.Add(of.Aid.Id);
+            foreach (var addOn in of.AddOns)
+            {
+                hash.Add(addOn.Id);
+            }
+
+            return hash.ToHashCode();
+        }
     }
 }

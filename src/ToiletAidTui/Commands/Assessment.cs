@@ -63,7 +63,7 @@ internal sealed class Assessment(Terminal terminal, Manner manner, Depth depth, 
             Advice advice;
             using (terminal.InputIsTerminal ? new WorkNotice(_lines.LineNow, terminal.Clock) : null)
             {
-                advice = advisor.Advise(known) with { Grip = GripDependence.Of(knowledge, advisor, known) };
+                advice = advisor.Advise(known);
             }
 
             _lines.Lines(new AdviceText(knowledge).Lines(advice, known, top));

@@ -2,7 +2,6 @@ using System.CommandLine;
 using ToiletAid.App.Files;
 using ToiletAid.Core.Advising;
 using ToiletAid.Core.Knowledge;
-using ToiletAid.Core.Person;
 using ToiletAidTui.Batch;
 using ToiletAidTui.Host;
 
@@ -36,8 +35,9 @@ internal static class RankCommand
             paths,
             () =>
             {
-                var advisor = new Advisor(knowledge, settings.Advice);
-                return profile => form.Of(profile, Advise(format, knowledge, advisor, profile.Latest.Answers));
+                // A table has no place for what a grip that was not measured does.
+                var advisor = new Advisor(knowledge, settings.Advice with { AsksGrip = format != Formats.Csv });
+                return profile => form.Of(profile, advisor.Advise(profile.Latest.Answers));
             },
             result =>
             {
@@ -49,12 +49,5 @@ internal static class RankCommand
         terminal.Output.Write(form.After(any));
         terminal.Output.Flush();
         return code;
-    }
-
-    /// <summary>Advice with what the form has a place for: a table has none for what a grip that was not measured does, and it takes two more rankings.</summary>
-    private static Advice Advise(string format, KnowledgeBase knowledge, Advisor advisor, Answers known)
-    {
-        var advice = advisor.Advise(known);
-        return format == Formats.Csv ? advice : advice with { Grip = GripDependence.Of(knowledge, advisor, known) };
     }
 }

@@ -47,7 +47,7 @@ internal static class WhatIfCommand
             paths,
             () =>
             {
-                var now = new Advisor(before, settings.Advice);
+                var now = new Advisor(before, settings.Advice with { AsksGrip = false });
                 var then = ReferenceEquals(before, change.After) ? now : now.WithStock(change.After.Catalogue, change.After.Prices);
                 return profile => new(
                     profile.Person,

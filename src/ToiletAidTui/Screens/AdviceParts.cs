@@ -18,7 +18,7 @@ internal sealed class AdviceParts(KnowledgeBase knowledge, Advisor advisor, int 
     /// <summary>The result of a visit.</summary>
     internal ImmutableArray<ResultPart> Of(Session session)
     {
-        var advice = advisor.Advise(session.Answers) with { Grip = GripDependence.Of(knowledge, advisor, session.Answers) };
+        var advice = advisor.Advise(session.Answers);
         var shown = advice.Ranked.Where(p => p.BeatenBy is null).Take(top).ToList();
         var parts = ImmutableArray.CreateBuilder<ResultPart>();
         parts.Add(new("Result", [.. _text.Lines(advice, session.Answers, top)]));
