@@ -1,3 +1,4 @@
+using System.Diagnostics.CodeAnalysis;
 using System.Text;
 using ToiletAid.Core.Person;
 
@@ -11,7 +12,8 @@ internal sealed class ReadableWriter(TextWriter inner) : TextWriter
     public override Encoding Encoding => inner.Encoding;
 
     /// <inheritdoc/>
-    public override string NewLine { get => inner.NewLine; set => inner.NewLine = value!; }
+    [AllowNull]
+    public override string NewLine { get => inner.NewLine; set => inner.NewLine = value; }
 
     /// <inheritdoc/>
     public override void Write(char value) => inner.Write(value is '\n' or '\t' ? value : ReadableText.Shown(value.ToString())[0]);
