@@ -1,7 +1,6 @@
 using System.Globalization;
 using System.Net;
 using System.Text;
-using ToiletAid.Core.Person;
 
 namespace ToiletAid.App.Documents;
 
@@ -78,5 +77,5 @@ public static class HtmlDocument
         "</figure>",
     ];
 
-    private static string Escape(string text) => WebUtility.HtmlEncode(ReadableText.Shown(text));
+    private static string Escape(string text) => WebUtility.HtmlEncode(text);
 }

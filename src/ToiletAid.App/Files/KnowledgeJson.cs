@@ -33,6 +33,7 @@ namespace ToiletAid.App.Files;
         typeof(WordEnumConverter<FineHandling>),
         typeof(WordEnumConverter<MethodKind>),
         typeof(WordEnumConverter<OperationKind>),
+        typeof(WordEnumConverter<HandAct>),
         typeof(WordEnumConverter<PaperHold>),
         typeof(WordEnumConverter<ReachKind>),
         typeof(WordEnumConverter<Tip>),

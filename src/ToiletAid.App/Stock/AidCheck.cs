@@ -90,8 +90,9 @@ internal static class AidCheck
                 continue;
             }
 
-            operation.OnlyMembers("kind", "force", "grasps", "againstTheBody", "hands", "duration", "repetitions", "fine");
+            operation.OnlyMembers("kind", "act", "force", "grasps", "againstTheBody", "hands", "duration", "repetitions", "fine");
             MemberCheck.Word<OperationKind>(operation, "kind", required: true);
+            MemberCheck.Word<HandAct>(operation, "act", required: false);
             MemberCheck.Word<FineHandling>(operation, "fine", required: false);
             MemberCheck.Sourced(operation, "force", required: true);
             if (MemberCheck.Sourced(operation, "duration", required: true) is 0)

@@ -62,58 +62,34 @@ public sealed class ProfileKeeper(QuestionSet questions)
         return Checked<StoredProfile>.Good(now);
     }
 
-    /// <summary>Takes away what a program that died while it protected a profile may have left of it in clear.</summary>
-    /// <param name="path">Path of a protected profile.</param>
-    /// <exception cref="IOException">It could not be taken away.</exception>
-    /// <exception cref="UnauthorizedAccessException">It may not be taken away.</exception>
-    public static void EndProtecting(string path)
-    {
-        string full = WholeFile.RealPath(path), previous = WholeFile.Previous(full);
-        using var held = FolderLock.Take(Path.GetDirectoryName(full)!, ProfileStore.Patience);
-        if (File.Exists(previous) && !ProfileFile.IsProtected(previous))
-        {
-            Wiping.Delete(previous);
-        }
-    }
-
-    /// <summary>Erases a profile, the version before it, drafts and what a program left that died: all of it or, when something cannot be had, nothing.</summary>
+    /// <summary>Erases a profile, the version before it, drafts and what a program left that died.</summary>
     /// <param name="path">Path of a file.</param>
-    /// <returns>What was erased, or what is wrong.</returns>
+    /// <returns>Names of the files that were erased, or what is wrong.</returns>
     /// <exception cref="IOException">Something could not be erased.</exception>
     /// <exception cref="UnauthorizedAccessException">Something may not be erased.</exception>
-    public static Checked<Erased> Erase(string path)
+    public static Checked<IReadOnlyList<string>> Erase(string path)
     {
         string full = WholeFile.RealPath(path), folder = Path.GetDirectoryName(full)!;
         if (!Directory.Exists(folder))
         {
-            return NoFile();
+            return Checked<IReadOnlyList<string>>.Bad(new Issue("not-a-file", string.Empty, "there is no such file, check the path"));
         }
 
-        // What was left half erased is erased by taking the lock.
-        ImmutableArray<string> left = [.. Removal.Left(full)];
         using var held = FolderLock.Take(folder, ProfileStore.Patience);
-        bool isThere = File.Exists(full);
-        ImmutableArray<string> others = Others(full), files = isThere ? [full, .. others] : others;
-        left = [.. left.Where(f => !files.Contains(f))];
+        ImmutableArray<string> files = [.. ((string[])[full, WholeFile.Previous(full)]).Where(File.Exists), .. WholeFile.Leftovers(full), .. AnswerJournal.All(full)];
         if (files.IsEmpty)
         {
-            return left.IsEmpty ? NoFile() : Checked<Erased>.Good(new([.. left.Select(f => Path.GetFileName(f))], []));
+            return Checked<IReadOnlyList<string>>.Bad(new Issue("not-a-file", string.Empty, "there is no such file, check the path"));
         }
 
-        if (isThere && !LooksLikeOne(full))
+        if (files[0] == full && !LooksLikeOne(full))
         {
-            return Checked<Erased>.Bad(new Issue("not-a-profile", string.Empty, "it does not look like a profile, so it was left alone, check the path"));
+            return Checked<IReadOnlyList<string>>.Bad(new Issue("not-a-profile", string.Empty, "it does not look like a profile, so it was left alone, check the path"));
         }
 
-        IReadOnlyList<string> kept;
-        try
+        foreach (string file in files)
         {
-            using var removal = Removal.Begin(full, others);
-            kept = removal.End(removal.RemoveProfile);
-        }
-        catch (IOException e) when (FolderLock.IsBusy(e))
-        {
-            return Checked<Erased>.Bad(new Issue("in-use", string.Empty, "another window or PC has it or a draft of it open, so nothing was erased, end that visit first"));
+            Wiping.Delete(file);
         }
 
         if (path != full && new FileInfo(path).LinkTarget is not null)
@@ -122,27 +98,24 @@ public sealed class ProfileKeeper(QuestionSet questions)
         }
 
         DiskFolder.Flush(folder);
-        return Checked<Erased>.Good(new([.. files.Concat(left).Select(f => Path.GetFileName(f))], [.. kept]));
+        return Checked<IReadOnlyList<string>>.Good([.. files.Select(f => Path.GetFileName(f))]);
     }
 
-    private static ImmutableArray<string> Others(string full) =>
-        [.. ((string[])[WholeFile.Previous(full)]).Where(File.Exists), .. WholeFile.Leftovers(full), .. AnswerJournal.All(full)];
-
-    private static Checked<Erased> NoFile() => Checked<Erased>.Bad(new Issue("not-a-file", string.Empty, "there is no such file, check the path"));
-
-    /// <summary>The version before it goes with the old contents, and so do drafts, in which there is nothing.</summary>
     private static void Replace(string full, byte[] bytes)
     {
-        // Held open over the step that decides, for disks without second names.
-        using var old = Wiping.Open(full);
-        using (var removal = Removal.Begin(full, Others(full)))
+        // Held open over the rename, so that the old contents can be overwritten once they are no longer needed.
+        using (var old = Wiping.Open(full))
         {
-            removal.End(() => WholeFile.Replace(full, bytes, keepPrevious: false));
+            WholeFile.Replace(full, bytes, keepPrevious: false);
+            if (!OperatingSystem.IsWindows())
+            {
+                Wiping.Overwrite(old);
+            }
         }
 
-        if (!OperatingSystem.IsWindows() && Wiping.HasOnly(old, 0))
+        if (File.Exists(WholeFile.Previous(full)))
         {
-            Wiping.Overwrite(old);
+            Wiping.Delete(WholeFile.Previous(full));
         }
     }
 

@@ -10,6 +10,9 @@ public sealed record Operation
     /// <summary>Which one.</summary>
     public required OperationKind Kind { get; init; }
 
+    /// <summary>What the hand does in it; null in an older file, where <see cref="HandActs.Usual"/> tells.</summary>
+    public HandAct? Act { get; init; }
+
     /// <summary>Force asked of the hand, N; 0 or more. Holding against the aid's own weight is computed and not counted here.</summary>
     public required Sourced Force { get; init; }
 

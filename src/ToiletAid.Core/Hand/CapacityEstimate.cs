@@ -27,15 +27,15 @@ public static class CapacityEstimate
 
         bool grips = facts.BestGrasp is Grasp.FinePinch or Grasp.WholeHand;
         bool pinches = facts.BestGrasp is Grasp.FinePinch;
-        double arm = Arm(facts.BestGrasp, gripOfNorm, coefficients);
+        double palm = Palm(facts.BestGrasp, gripOfNorm, coefficients);
         double armLogSd = Hypotenuse(coefficients.SharingLogSd, told);
         bool presses = facts.BestGrasp is not Grasp.PressWithForearm;
 
         return new(
-            pinches ? Pinch(facts, pinch.Curve, gripOfNorm, told, coefficients) : NormCurve.Zero,
+            pinches ? Pinch(facts, pinch, gripOfNorm, told, coefficients) : NormCurve.Zero,
             grips ? Grip(facts, grip.Curve, told, coefficients) : NormCurve.Zero,
-            presses ? grip.Curve.Scaled(arm * coefficients.PalmShareOfGrip, armLogSd) : NormCurve.Zero,
-            grip.Curve.Scaled(arm * coefficients.ForearmShareOfGrip, armLogSd))
+            presses ? grip.Curve.Scaled(palm * coefficients.PalmShareOfGrip, armLogSd) : NormCurve.Zero,
+            grip.Curve.Scaled(coefficients.PressShare(facts.BestGrasp) * coefficients.ForearmShareOfGrip, armLogSd))
         {
             IsOutsideNorms = (facts.GripNewtons is null && grip.IsOutsideTable) || (pinches && facts.PinchNewtons is null && pinch.IsOutsideTable),
             MeasurementAndGraspDisagree = (!grips && facts.GripNewtons > 0) || (!pinches && facts.PinchNewtons > 0),
@@ -43,12 +43,10 @@ public static class CapacityEstimate
         };
     }
 
-    /// <summary>Share of the usual arm force. An arm whose hand grips weakly presses no worse than one whose hand only presses.</summary>
-    private static double Arm(Grasp best, double gripOfNorm, HandCoefficients coefficients) => best is Grasp.FinePinch or Grasp.WholeHand
-        ? Math.Max(
-            coefficients.PressShare(best) * Math.Pow(gripOfNorm, coefficients.PressFollowsGrip),
-            coefficients.PressShare(Grasp.PressWithPalmOrFist))
-        : coefficients.PressShare(best);
+    /// <summary>Share of the usual force with palm or fist: in a hand that grips, less where the measured grip is below its norm, down to nothing; a hand
+    /// that was seen to press does so whatever it grips. The forearm does not follow the hand.</summary>
+    private static double Palm(Grasp best, double gripOfNorm, HandCoefficients coefficients) =>
+        coefficients.PressShare(best) * (best is Grasp.FinePinch or Grasp.WholeHand ? Math.Pow(gripOfNorm, coefficients.PressFollowsGrip) : 1);
 
     private static NormCurve Grip(HandFacts facts, NormCurve norm, double told, HandCoefficients coefficients)
     {
@@ -62,10 +60,10 @@ public static class CapacityEstimate
             : norm.Scaled(coefficients.GripShareWholeHandOnly, Hypotenuse(coefficients.SharingLogSd, told));
     }
 
-    private static NormCurve Pinch(HandFacts facts, NormCurve norm, double gripOfNorm, double told, HandCoefficients coefficients) =>
+    private static NormCurve Pinch(HandFacts facts, NormLookup norm, double gripOfNorm, double told, HandCoefficients coefficients) =>
         facts.PinchNewtons is { } measured
             ? Measured(measured, coefficients.PinchErrorNewtons, coefficients)
-            : norm.Scaled(Math.Pow(gripOfNorm, coefficients.PinchFollowsGrip), told);
+            : norm.Curve.Scaled(Math.Pow(gripOfNorm, coefficients.PinchFollowsGrip), norm.IsOutsideTable ? Hypotenuse(coefficients.PinchBeyondNormsLogSd, told) : told);
 
     private static NormCurve Measured(double newtons, double error, HandCoefficients coefficients) => newtons > 0
         ? NormCurve.Normal(newtons, Math.Min(error, coefficients.ErrorShareCap * newtons), ErrorLevels)

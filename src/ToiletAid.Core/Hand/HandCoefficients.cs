@@ -61,6 +61,10 @@ public sealed class HandCoefficients(EvidenceTable table)
 
     internal double GripShareWholeHandOnly { get; } = table.Value("hand.grip-share-whole-hand-only");
 
+    internal double PinchShareOfGrip { get; } = table.Value("hand.pinch-share-of-grip");
+
+    internal double PinchBeyondNormsLogSd { get; } = table.Value("hand.pinch-beyond-norms-log-sd");
+
     internal double PalmShareOfGrip { get; } = table.Value("hand.palm-share-of-grip");
 
     internal double ForearmShareOfGrip { get; } = table.Value("hand.forearm-share-of-grip");
@@ -80,8 +84,8 @@ public sealed class HandCoefficients(EvidenceTable table)
 
     /// <summary>Chance that one go fails for want of strength.</summary>
     internal PiecewiseLinear Strain { get; } = new(
-        [table.Value("hand.ratio-ok"), table.Value("hand.ratio-caution"), table.Value("hand.ratio-poor"), 1],
-        [0, table.Value("hand.failure-at-caution"), table.Value("hand.failure-at-poor"), 1]);
+        [table.Value("hand.ratio-ok"), table.Value("hand.ratio-caution"), table.Value("hand.ratio-poor")],
+        [0, table.Value("hand.failure-at-caution"), table.Value("hand.failure-at-poor")]);
 
     private PiecewiseLinear MissSome { get; } = new(
         [1, table.Value("hand.slowness-slow"), table.Value("hand.slowness-cannot")],

@@ -22,7 +22,7 @@ internal readonly record struct HandEffort(Grasp Grasp, double Newtons, double C
         var best = new HandEffort(Grasp.None, task.Newtons, 0, double.PositiveInfinity);
         for (var grasp = Grasp.FinePinch; grasp < Grasp.None; grasp++)
         {
-            double capacity = strength.Of(grasp);
+            double capacity = strength.Of(grasp) * (grasp == Grasp.WholeHand && task.Takes(grasp) ? task.WholeHandShare : 1);
             if (capacity > 0 && (task.Takes(grasp) || task.AgainstTheBody))
             {
                 // Pressing against the body, the handle is not gripped: a thicker one helps only where the whole hand is listed.

@@ -23,6 +23,9 @@ internal readonly record struct HandTask
     /// <summary>Grasps that can do it, as bits by <see cref="Grasp"/>.</summary>
     public required int Grasps { get; init; }
 
+    /// <summary>Share of the whole hand's force that counts: less where small things are folded and tucked, which is a pinch.</summary>
+    public required double WholeHandShare { get; init; }
+
     /// <summary>True when pressing against the body can do it.</summary>
     public required bool AgainstTheBody { get; init; }
 

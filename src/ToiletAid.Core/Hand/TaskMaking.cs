@@ -21,6 +21,7 @@ internal static class TaskMaking
         double stretch = fine == FineHandling.None ? 1 : slowness * coefficients.TremorTime(person.Tremor);
         double seconds = operation.Duration.Value * operation.Repetitions * stretch;
         double newtons = operation.Force.Value + (operation.Kind == OperationKind.Hold ? hold.GripNewtons : 0);
+        var act = operation.Act ?? HandActs.Usual(operation.Kind, operation.Grasps, operation.AgainstTheBody, aid.Reach);
         bool gripped = operation.Kind is OperationKind.Hold or OperationKind.Clean or OperationKind.Release;
         return new()
         {
@@ -28,22 +29,15 @@ internal static class TaskMaking
             Newtons = newtons,
             WholeHandNewtons = gripped ? newtons * help.GripShare : newtons,
             AcceptableShare = AcceptableEffort.Share(seconds, person.CleansPerDay, coefficients),
-            Grasps = Bits(operation.Grasps) | (prepared ? WholeHandBit : 0),
+            Grasps = Bits(operation.Grasps, act) | (prepared ? WholeHandBit : 0),
+            WholeHandShare = act == HandAct.PinchAndTuck ? coefficients.PinchShareOfGrip : 1,
             AgainstTheBody = operation.AgainstTheBody,
-            Strapped = help.Strap && IsStrapped(aid, operation),
+            Strapped = help.Strap && act == HandAct.HoldHandle,
             Obstacle = Standing(hands, operation, fine, person, slowness, coefficients),
             Miss = 1 - ((1 - coefficients.SlowMiss(slowness, fine)) * (1 - coefficients.TremorMiss(person.Tremor, fine))),
             Seconds = seconds,
         };
     }
-
-    /// <summary>A strap takes over holding, and wiping with a handle that need not be squeezed: there the arm moves the hand.</summary>
-    private static bool IsStrapped(Aid aid, Operation operation) => operation.Kind switch
-    {
-        OperationKind.Hold => true,
-        OperationKind.Clean => aid.Reach == ReachKind.Handle && operation.Grasps.Contains(Grasp.PressWithPalmOrFist),
-        _ => false,
-    };
 
     private static HandlingObstacle Standing(
         int hands, Operation operation, FineHandling fine, HandFacts person, double slowness, HandCoefficients coefficients)
@@ -55,12 +49,13 @@ internal static class TaskMaking
             : HandlingObstacle.None;
     }
 
-    private static int Bits(ImmutableArray<Grasp> grasps)
+    /// <summary>Grasps that the file lists and that can do what the hand must do: a palm that presses holds no handle, whatever a file says.</summary>
+    private static int Bits(ImmutableArray<Grasp> grasps, HandAct act)
     {
         int bits = 0;
         foreach (var grasp in grasps)
         {
-            bits |= 1 << (int)grasp;
+            bits |= act.Can(grasp) ? 1 << (int)grasp : 0;
         }
 
         return bits;

@@ -24,8 +24,11 @@ internal struct Body
     /// <inheritdoc cref="UpperArm"/>
     public double Forearm;
 
-    /// <summary>How far the fingers reach past the grip centre.</summary>
+    /// <summary>How far the fingertips reach past the grip centre, and the middle of the wiping face when they hold paper.</summary>
     public double HandBeyond;
+
+    /// <inheritdoc cref="HandBeyond"/>
+    public double FaceBeyond;
     public double HandRadius;
 
     /// <summary>Half the thickness of an aid between body and seat.</summary>
@@ -81,6 +84,12 @@ internal struct Body
     /// <summary>How far a straight handle may press into the flesh.</summary>
     public double TissueGive;
 
+    /// <summary>How far an arm presses the front of the belly and the inside of each thigh in; what is left of them stands in the way.</summary>
+    public double AbdomenGive;
+
+    /// <inheritdoc cref="AbdomenGive"/>
+    public double ThighGive;
+
     /// <summary>Where the way is longer there is none.</summary>
     public double LongestWay;
 
@@ -125,6 +134,7 @@ internal struct Body
         s.UpperArm *= k;
         s.Forearm *= k;
         s.HandBeyond *= k;
+        s.FaceBeyond *= k;
         s.HandRadius *= k;
         s.AidRadius *= k;
         s.ForearmRadius *= k;
@@ -146,6 +156,8 @@ internal struct Body
         s.SeatRise *= k;
         s.HandleBend *= k;
         s.TissueGive *= k;
+        s.AbdomenGive *= k;
+        s.ThighGive *= k;
         s.LongestWay *= k;
         s.FleshDepth *= k;
         s.Stiffness /= k;

@@ -20,15 +20,20 @@ internal static class BodyModel
         double mass = Known(tables, person, BodyMeasure.Mass, person.Mass, stature, 0, 1, deviates);
         double widen = IsOutsideSurvey(tables, person.Sex, stature, mass) ? numbers.SurveyWidening : 1;
 
-        double Length(BodyMeasure measure, ReadOnlySpan<double> z) => Known(
+        double LengthAt(BodyMeasure measure, double kilograms, ReadOnlySpan<double> z) => Known(
             tables,
             person,
             measure,
             person.Lengths.TryGetValue(measure, out ReachInput given) ? given : null,
             stature,
-            mass,
+            kilograms,
             widen,
             z);
+
+        double Length(BodyMeasure measure, ReadOnlySpan<double> z) => LengthAt(measure, mass, z);
+
+        (double hipMass, double hipAdded) = numbers.Hips.For(mass, person.Sex);
+        double Hip(BodyMeasure measure, ReadOnlySpan<double> z) => LengthAt(measure, hipMass, z) + (person.Lengths.ContainsKey(measure) ? 0 : hipAdded);
 
         Body body = default;
         body.Stature = stature;
@@ -44,17 +49,36 @@ internal static class BodyModel
         (double upperFactor, double upperSpread) = person.Lengths.ContainsKey(BodyMeasure.UpperArm) ? (1, 1) : (arms, spread);
         (double foreFactor, double foreSpread) = person.Lengths.ContainsKey(BodyMeasure.ForearmToGrip) ? (1, 1) : (arms, spread);
         body.UpperArm = ((Length(BodyMeasure.UpperArm, deviates) * upperFactor) - drop) * upperSpread;
-        body.Forearm = ((Length(BodyMeasure.ForearmToGrip, deviates) * foreFactor) - (numbers.ElbowJointBeforeOlecranon * stature)) * foreSpread;
-        body.HandBeyond = numbers.HandBeyondGrip * stature;
+        body.Forearm = ((Length(BodyMeasure.ForearmToGrip, Together(person, numbers, deviates, stackalloc double[Deviates])) * foreFactor) - (numbers.ElbowJointBeforeOlecranon * stature)) * foreSpread;
+        body.HandBeyond = stature * person.Sex switch
+        {
+            Sex.Female => numbers.HandBeyondGrip.Female,
+            Sex.Male => numbers.HandBeyondGrip.Male,
+            _ => (numbers.HandBeyondGrip.Female + numbers.HandBeyondGrip.Male) / 2,
+        };
+        body.FaceBeyond = body.HandBeyond - numbers.FaceBeforeFingertips;
         body.HandRadius = numbers.HandRadius * Length(BodyMeasure.HandBreadth, deviates);
         body.AidRadius = numbers.AidRadius * body.HandRadius;
         double abdomen = Length(BodyMeasure.AbdomenDepth, deviates);
-        double buttock = Length(BodyMeasure.ButtockDepth, deviates);
-        double hips = Length(BodyMeasure.HipBreadth, deviates);
+        double buttock = Hip(BodyMeasure.ButtockDepth, deviates);
+        double hips = Hip(BodyMeasure.HipBreadth, deviates);
         double thigh = Length(BodyMeasure.ThighThickness, deviates);
         body.ThighLength = Length(BodyMeasure.ThighLength, deviates);
         Fill(ref body, numbers, hip, abdomen, buttock, hips, thigh);
         return body;
+    }
+
+    /// <summary>The deviates with that of the forearm going along with that of the upper arm, where both are estimated.</summary>
+    private static ReadOnlySpan<double> Together(ReachPerson person, BodyNumbers numbers, ReadOnlySpan<double> deviates, Span<double> together)
+    {
+        deviates.CopyTo(together);
+        if (!person.Lengths.ContainsKey(BodyMeasure.UpperArm) && !person.Lengths.ContainsKey(BodyMeasure.ForearmToGrip))
+        {
+            double r = numbers.ArmCorrelation;
+            together[(int)BodyMeasure.ForearmToGrip] = (r * deviates[(int)BodyMeasure.UpperArm]) + (Math.Sqrt(1 - (r * r)) * deviates[(int)BodyMeasure.ForearmToGrip]);
+        }
+
+        return together;
     }
 
     /// <summary>True when stature or mass lies outside the people measured in the survey.</summary>
@@ -71,13 +95,18 @@ internal static class BodyModel
         body.PelvisForward = buttock / 2;
         body.PelvisSideways = hips / 2;
         body.PelvisUp = hip + (numbers.FleshBelowSeat * body.Stature);
+
+        // Belly and thighs are soft where an arm lies against them; what is left of the belly keeps its back where it was.
+        body.AbdomenGive = Math.Min(numbers.AbdomenGive, abdomen / 2);
+        abdomen -= body.AbdomenGive;
         body.TrunkForward = abdomen / 2;
         body.TrunkSideways = numbers.TrunkBreadth * hips / 2;
 
         // Buttock and abdomen stand in one line behind; what the abdomen is deeper stands out in front.
         body.TrunkCentre = (abdomen - buttock) / 2;
         body.WaistUp = numbers.WaistAboveHip * body.Stature;
-        body.ThighRadius = thigh / 2;
+        body.ThighGive = Math.Min(numbers.ThighGive, thigh / 4);
+        body.ThighRadius = (thigh / 2) - body.ThighGive;
 
         // Two thighs side by side fill the breadth of the hips, so the middle of each is half way out.
         body.ThighOut = hips / 4;

@@ -20,6 +20,11 @@ internal sealed class BodyNumbers(EvidenceTable numbers)
     /// <summary>Factor on every spread outside the survey.</summary>
     public double SurveyWidening { get; } = numbers.Value("survey.widening");
 
+    /// <summary>Correlation between what upper arm and forearm are longer than the stature tells.</summary>
+    public double ArmCorrelation { get; } = numbers.Value("arm.residual-correlation");
+
+    public HipGirth Hips { get; } = new(numbers);
+
     public ArmForStature Arms { get; } = new(numbers);
 
     public double ShoulderJointBelowAcromion { get; } = numbers.Value("ratio.shoulder-joint-below-acromion");
@@ -28,7 +33,11 @@ internal sealed class BodyNumbers(EvidenceTable numbers)
 
     public double ElbowJointBeforeOlecranon { get; } = numbers.Value("ratio.elbow-joint-before-olecranon");
 
-    public double HandBeyondGrip { get; } = numbers.Value("ratio.hand-beyond-grip");
+    /// <summary>How far the fingertips of women and of men reach past the grip centre.</summary>
+    public (double Female, double Male) HandBeyondGrip { get; } = (numbers.Value("ratio.hand-beyond-grip.female"), numbers.Value("ratio.hand-beyond-grip.male"));
+
+    /// <summary>How far short of the fingertips the middle of the wiping face lies, m.</summary>
+    public double FaceBeforeFingertips { get; } = numbers.Value("hand.wiping-face-before-fingertips");
 
     /// <summary>Share of the hand's breadth.</summary>
     public double HandRadius { get; } = numbers.Value("ratio.hand-radius-of-breadth");
@@ -66,6 +75,12 @@ internal sealed class BodyNumbers(EvidenceTable numbers)
     /// <summary>m.</summary>
     public double TissueGive { get; } = numbers.Value("aid.tissue-give");
 
+    /// <summary>How far an arm presses the front of the belly in, m.</summary>
+    public double AbdomenGive { get; } = numbers.Value("flesh.abdomen-give");
+
+    /// <summary>How far a hand or forearm presses the inside of a thigh in, m.</summary>
+    public double ThighGive { get; } = numbers.Value("flesh.thigh-give");
+
     /// <summary>m.</summary>
     public double LongestWay { get; } = numbers.Value("aid.longest-that-can-be-steered");
 
@@ -95,6 +110,30 @@ internal sealed class BodyNumbers(EvidenceTable numbers)
 
         /// <inheritdoc cref="StatureLeast"/>
         public double StatureGreatest { get; } = numbers.Value($"survey.{Words.Of(sex)}.stature-greatest");
+    }
+
+    /// <summary>How breadth and depth of the hips differ from what the survey of fit adults tells.</summary>
+    internal sealed class HipGirth(EvidenceTable numbers)
+    {
+        private readonly (double From, double Share, double Added) _women = (numbers.Value("girth.female.heavy-from"), numbers.Value("girth.female.heavy-share"), 0);
+        private readonly (double From, double Share, double Added) _men = (numbers.Value("girth.male.heavy-from"), numbers.Value("girth.male.heavy-share"), numbers.Value("girth.male.added"));
+
+        /// <summary>Mass that counts for the hips, kg, and what is added to breadth and depth, m.</summary>
+        /// <param name="mass">Mass, kg.</param>
+        /// <param name="sex">Unstated averages both.</param>
+        public (double Mass, double Added) For(double mass, Sex sex)
+        {
+            double women = Counts(mass, _women), men = Counts(mass, _men);
+            return sex switch
+            {
+                Sex.Female => (women, _women.Added),
+                Sex.Male => (men, _men.Added),
+                _ => ((women + men) / 2, (_women.Added + _men.Added) / 2),
+            };
+        }
+
+        private static double Counts(double mass, (double From, double Share, double Added) of) =>
+            mass <= of.From ? mass : of.From + (of.Share * (mass - of.From));
     }
 
     /// <summary>How much longer arms are for the stature in older people, whose stature has shrunk and whose arms have not.</summary>

@@ -9,6 +9,8 @@ internal struct JointAngles
     private JointVector _sines;
     private JointVector _cosines;
 
+    /// <summary>Lean, bend and twist themselves, rad.</summary>
+    public Vector3D Trunk;
     public double PelvisBendSine;
     public double PelvisBendCosine;
 
@@ -50,6 +52,7 @@ internal struct JointAngles
         JointVector turns = q;
         turns[JointVector.Count] = pelvisLean * q[JointVector.Lean];
         JointAngles a = default;
+        a.Trunk = new Vector3D(q[JointVector.Lean], q[JointVector.Bend], q[JointVector.Twist]);
         (a._sines.All, a._cosines.All) = Sines.Of(turns.All);
         (a.PelvisBendSine, a.PelvisBendCosine) = pelvisBend == 0 ? (0, 1) : Math.SinCos(pelvisBend * q[JointVector.Bend]);
         return a;

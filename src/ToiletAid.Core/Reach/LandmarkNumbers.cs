@@ -10,6 +10,9 @@ internal sealed class LandmarkNumbers(EvidenceTable numbers)
     /// <summary>How near the fingertips must come, m.</summary>
     public double NearEnough { get; } = numbers.Value("landmark.near-enough");
 
+    /// <summary>Share of the usual range by which those who pass the highest landmark differ from it, either way.</summary>
+    public double UsualSpread { get; } = numbers.Value("landmark.usual-spread");
+
     public double TailboneAboveMiddle { get; } = numbers.Value("landmark.tailbone.above-middle");
 
     public double CleftAboveMiddle { get; } = numbers.Value("landmark.cleft.above-middle");

@@ -31,8 +31,7 @@ internal sealed class LandmarkReach(ReachNumbers numbers, PersonModel model)
             low = Math.Max(low, Least(passed));
         }
 
-        double high = landmark == LandmarkBehind.WaistOrAbove ? 1 : Least(landmark + 1);
-        return (low, Math.Max(low, high));
+        return landmark == LandmarkBehind.WaistOrAbove ? AsUsual(low) : (low, Math.Max(low, Least(landmark + 1)));
     }
 
     /// <summary>Range of capability that reproduces a landmark in front.</summary>
@@ -40,9 +39,12 @@ internal sealed class LandmarkReach(ReachNumbers numbers, PersonModel model)
     {
         double low = landmark == LandmarkFront.NotPastMidThigh ? 0 : Least(LandmarkFront.Groin);
         low = landmark == LandmarkFront.PastTheGroin ? Math.Max(low, Least(landmark)) : low;
-        double high = landmark == LandmarkFront.PastTheGroin ? 1 : Least(landmark + 1);
-        return (low, Math.Max(low, high));
+        return landmark == LandmarkFront.PastTheGroin ? AsUsual(low) : (low, Math.Max(low, Least(landmark + 1)));
     }
+
+    /// <summary>Range of capability of those who pass the highest landmark: in them the test found nothing wrong, so they have what is usual for
+    /// their age, some less and as many more.</summary>
+    private (double Low, double High) AsUsual(double low) => (Math.Max(low, 1 - numbers.Landmarks.UsualSpread), 1 + numbers.Landmarks.UsualSpread);
 
     /// <summary>What the hand lacks to a landmark behind, m; 0 or below when it gets there.</summary>
     public double MissingBehind(in PersonDraw person, LandmarkBehind landmark)
@@ -142,7 +144,7 @@ internal sealed class LandmarkReach(ReachNumbers numbers, PersonModel model)
             box.High[i] = 0;
         }
 
-        Free(ref scene);
+        Free(ref scene, in person);
         Body body = person.Body;
         LandmarkNumbers at = numbers.Landmarks;
         (scene.Target, scene.TargetOffSkin) = landmark switch
@@ -159,7 +161,7 @@ internal sealed class LandmarkReach(ReachNumbers numbers, PersonModel model)
     {
         PostureNumbers seated = numbers.Postures[(int)Posture.Seated];
         _ = PostureSetting.Prepare(numbers, seated, Approach.Front, in person, [], out box, out Scene scene);
-        Free(ref scene);
+        Free(ref scene, in person);
         Body body = person.Body;
         LandmarkNumbers at = numbers.Landmarks;
         (scene.Target, scene.TargetOffSkin) = landmark switch
@@ -170,11 +172,13 @@ internal sealed class LandmarkReach(ReachNumbers numbers, PersonModel model)
         objective = new ReachObjective(in body, in scene);
     }
 
-    /// <summary>A landmark may be come at from anywhere and with bare fingers, which point as they like.</summary>
-    private static void Free(ref Scene scene)
+    /// <summary>A landmark may be come at from anywhere and with any side of the hand, but fingers point forward from the forearm, as far aside as the
+    /// wrist bends.</summary>
+    private static void Free(ref Scene scene, in PersonDraw person)
     {
         (scene.WedgeX, scene.WedgeY, scene.WedgeSine, scene.WedgeCosine) = (0, 0, 0, 0);
-        (scene.Pronation, scene.Supination, scene.Deviation) = (Math.PI, Math.PI, Math.PI);
+        double wrist = Math.Max(person.Ranges[JointMotion.WristFlexion], person.Ranges[JointMotion.WristExtension]);
+        (scene.Pronation, scene.Supination, scene.Deviation) = (Math.PI, Math.PI, wrist - (Math.PI / 2));
     }
 
     private static Vector3D OnPelvis(in Body body, double sideways, double up)

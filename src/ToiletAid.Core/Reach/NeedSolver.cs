@@ -62,7 +62,7 @@ internal sealed class NeedSolver(
             SharePossible = sorted.Length == 0 ? (possible ? 1 : 0) : (double)sorted.Count(double.IsFinite) / sorted.Length,
             Pose = pose.ToPose(),
             Detail = new PoseDetail(in middle.Body, in scene, in box, in wider, approach, in pose, way),
-            MissingForBareHand = possible ? Math.Max(way - middle.Body.HandBeyond, 0) : double.PositiveInfinity,
+            MissingForBareHand = possible ? Math.Max(way - middle.Body.FaceBeyond, 0) : double.PositiveInfinity,
         };
     }
 

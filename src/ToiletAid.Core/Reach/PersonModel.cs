@@ -27,10 +27,10 @@ internal sealed class PersonModel
         }
     }
 
-    /// <summary>Share of full range behind, lower and upper end; set from the landmark answer.</summary>
+    /// <summary>Share of the usual range behind, lower and upper end; set from the landmark answer. Some people have more than is usual.</summary>
     public (double Low, double High) Behind { get; set; } = (0, 1);
 
-    /// <summary>Share of full range in front, lower and upper end; set from the landmark answer.</summary>
+    /// <summary>Share of the usual range in front, lower and upper end; set from the landmark answer.</summary>
     public (double Low, double High) Front { get; set; } = (0, 1);
 
     /// <summary>True when the landmark behind has nothing left to decide.</summary>
@@ -59,7 +59,7 @@ internal sealed class PersonModel
             draw.Ranges[i] = Joint((JointMotion)i, behind, 0, (JointMotion)i == JointMotion.ElbowExtensionLag ? -errors : errors);
         }
 
-        (draw.BehindFreedom, draw.FrontFreedom) = (behind, front);
+        (draw.BehindFreedom, draw.FrontFreedom) = (behind, Math.Min(front, 1));
         double share = (1 + Math.Sign(errors)) / 2.0;
         draw.LeanForward = Lean(true, share, errors);
         draw.LeanSideways = Lean(false, share, errors);
@@ -79,14 +79,15 @@ internal sealed class PersonModel
         draw.Body = BodyModel.Make(_tables, _person, z, hypercube.Normal(LatinHypercubeDraws.Arms, index));
 
         double behind = Capability(Behind, _person.Behind.HasValue, _person.BehindHow, hypercube.Share(LatinHypercubeDraws.Behind, index));
+        double apart = hypercube.Normal(LatinHypercubeDraws.Joints + (int)JointMotion.ShoulderExtension, index);
         double front = Capability(Front, _person.Front.HasValue, _person.FrontHow, hypercube.Share(LatinHypercubeDraws.Front, index));
         for (int i = 0; i < JointRanges.Count; i++)
         {
             double deviate = hypercube.Normal(LatinHypercubeDraws.Joints + i, index);
-            draw.Ranges[i] = Joint((JointMotion)i, behind, deviate, deviate);
+            draw.Ranges[i] = Joint((JointMotion)i, behind * Apart((JointMotion)i, apart), deviate, deviate);
         }
 
-        (draw.BehindFreedom, draw.FrontFreedom) = (behind, front);
+        (draw.BehindFreedom, draw.FrontFreedom) = (behind, Math.Min(front, 1));
         draw.LeanForward = Lean(true, hypercube.Share(LatinHypercubeDraws.LeanForward, index), hypercube.Normal(LatinHypercubeDraws.LeanForward, index));
         draw.LeanSideways = Lean(false, hypercube.Share(LatinHypercubeDraws.LeanSideways, index), hypercube.Normal(LatinHypercubeDraws.LeanSideways, index));
         return draw;
@@ -96,9 +97,17 @@ internal sealed class PersonModel
     private double Capability((double Low, double High) range, bool answered, HowObtained how, double share)
     {
         double error = answered ? _tables.Model.LandmarkError(how) : 0;
-        double low = Math.Max(range.Low - error, 0), high = Math.Min(range.High + error, 1);
+        double low = Math.Max(range.Low - error, 0), high = Math.Min(range.High + error, Math.Max(range.High, 1));
         return low + (share * (high - low));
     }
+
+    /// <summary>Extension and rotation of one shoulder go apart: what one has more at the same landmark the other has less.</summary>
+    private double Apart(JointMotion motion, double deviate) => motion switch
+    {
+        JointMotion.ShoulderExtension => Math.Max(1 + (deviate * _tables.Model.JointApart), _tables.Model.JointLeastShare),
+        JointMotion.ShoulderInternalRotation => Math.Max(1 - (deviate * _tables.Model.JointApart), _tables.Model.JointLeastShare),
+        _ => 1,
+    };
 
     private double Joint(JointMotion motion, double behind, double betweenPeople, double errors)
     {

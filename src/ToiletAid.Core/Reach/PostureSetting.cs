@@ -102,6 +102,8 @@ internal static class PostureSetting
         Scene scene = default;
         scene.PelvisLean = posture.PelvisLean * (approach == Approach.Front ? numbers.FrontPelvisFactor : 1);
         scene.PelvisBend = posture.PelvisBend;
+        scene.TrunkInverse = new Vector3D(
+            Inverse(r[JointMotion.TrunkFlexion]), Inverse(r[JointMotion.TrunkSideBend]), Inverse(r[JointMotion.TrunkRotation]));
         scene.HasSeat = posture.HasSeat;
         scene.SeatUp = body.SeatUp - (posture.Posture == Posture.SeatedLeaningForward ? body.SeatRise : 0);
         scene.Mattress = posture.Posture switch
@@ -125,6 +127,8 @@ internal static class PostureSetting
         scene.Deviation = r[JointMotion.UlnarDeviation];
         return scene;
     }
+
+    private static double Inverse(double range) => range > Rounding ? 1 / range : 0;
 
     /// <summary>Takes what a precaution forbids out of the limits.</summary>
     /// <returns>Null when posture and approach may still be used, else the id of the reason.</returns>

@@ -36,6 +36,7 @@ internal sealed class ReachNumbers
         _wristError = ByHowObtained(numbers, "wrist");
         _landmarkError = ByHowObtained(numbers, "landmark");
         JointBetweenPeople = numbers.Value("error.joint-between-people");
+        JointApart = numbers.Value("joint.apart");
         JointLeastShare = numbers.Value("error.joint-least-share");
         ContradictionErrors = numbers.Value("error.contradiction");
         LeansForward = numbers["lean.forward.yes"];
@@ -73,6 +74,9 @@ internal sealed class ReachNumbers
 
     /// <summary>Spread of an unmeasured joint range between people, as a share of it.</summary>
     public double JointBetweenPeople { get; }
+
+    /// <summary>Spread by which extension and internal rotation of a shoulder go apart at one landmark, as a share.</summary>
+    public double JointApart { get; }
 
     /// <summary>Least share of the usual range in a joint that nobody measured.</summary>
     public double JointLeastShare { get; }

@@ -57,6 +57,12 @@ internal readonly partial struct ReachObjective
             slopes.Which[slopes.Count++] = ReachTrial.Depths.Wedge;
         }
 
+        if ((bits & (1u << ReachTrial.Depths.Envelope)) != 0)
+        {
+            slopes.Depth[slopes.Count] = EnvelopeSlope(in angles);
+            slopes.Which[slopes.Count++] = ReachTrial.Depths.Envelope;
+        }
+
         if ((bits & ReachTrial.Bends) != 0)
         {
             BendSlopes(in arm, in moves, in angles, in here, ref slopes);
@@ -70,6 +76,16 @@ internal readonly partial struct ReachObjective
         }
 
         slopes.Value.All = sum;
+    }
+
+    private JointVector EnvelopeSlope(in JointAngles angles)
+    {
+        double perSquare = _body.ShoulderUp / Math.Sqrt(EnvelopeSquare(in angles));
+        JointVector slope = default;
+        slope[JointVector.Lean] = perSquare * angles.Trunk.X * _scene.TrunkInverse.X * _scene.TrunkInverse.X;
+        slope[JointVector.Bend] = perSquare * angles.Trunk.Y * _scene.TrunkInverse.Y * _scene.TrunkInverse.Y;
+        slope[JointVector.Twist] = perSquare * angles.Trunk.Z * _scene.TrunkInverse.Z * _scene.TrunkInverse.Z;
+        return slope;
     }
 
     /// <summary>Slopes of the length of the way, of the depth of a straight line, and of the points of the way in the seat.</summary>

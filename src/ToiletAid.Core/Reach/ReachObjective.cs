@@ -59,6 +59,7 @@ internal readonly partial struct ReachObjective(in Body body, in Scene scene)
 
         Solids(in arm, ref trial);
         trial.Depth[ReachTrial.Depths.Wedge] = Wedge(trial.Grip);
+        trial.Depth[ReachTrial.Depths.Envelope] = Over(_body.ShoulderUp * (Math.Sqrt(EnvelopeSquare(in angles)) - 1));
         HandleBend(arm.Grip, arm.Elbow, arm.Thumb, arm.FromPelvis(trial.Touch), ref trial);
         double pressed = trial.Depth.Squares();
         trial.Pressed = pressed;
@@ -76,6 +77,13 @@ internal readonly partial struct ReachObjective(in Body body, in Scene scene)
     {
         double t = Math.Min(Math.Max(x, 0), 1);
         return t * t * (3 - (2 * t));
+    }
+
+    /// <summary>Square of the share of the envelope that lean, bend and twist use up together: nobody leans, bends and turns to the end at once.</summary>
+    private double EnvelopeSquare(in JointAngles q)
+    {
+        double lean = q.Trunk.X * _scene.TrunkInverse.X, bend = q.Trunk.Y * _scene.TrunkInverse.Y, twist = q.Trunk.Z * _scene.TrunkInverse.Z;
+        return (lean * lean) + (bend * bend) + (twist * twist);
     }
 
     private void Way(in Arm arm, ref ReachTrial trial)

@@ -46,7 +46,7 @@ internal sealed class ReachStudy
 
         _middle = _model.Middle();
         PersonDraw[] drawn = Drawn(_model, draws, seed);
-        _solver = new NeedSolver(tables.Model, person.Precautions, drawn, [.. drawn.Select(d => d.Body.HandBeyond)]);
+        _solver = new NeedSolver(tables.Model, person.Precautions, drawn, [.. drawn.Select(d => d.Body.FaceBeyond)]);
         _contradictions = new(() => Contradictions.Find(tables.Model, person, _model, landmarks));
     }
 
@@ -69,7 +69,7 @@ internal sealed class ReachStudy
                    select need(posture, approach),
             ],
             Contradictions = _contradictions.Value,
-            HandReach = _middle.Body.HandBeyond,
+            HandReach = _middle.Body.FaceBeyond,
             Body = Lengths(_middle.Body),
             OutsideSurvey = BodyModel.IsOutsideSurvey(_tables, _person.Sex, _middle.Body.Stature, _middle.Body.Mass),
             CapabilityBehind = _model.Behind,
@@ -99,7 +99,7 @@ internal sealed class ReachStudy
         Forearm = body.Forearm,
         PelvisDepth = 2 * body.PelvisForward,
         PelvisBreadth = 2 * body.PelvisSideways,
-        AbdomenDepth = 2 * body.TrunkForward,
-        ThighThickness = 2 * body.ThighRadius,
+        AbdomenDepth = (2 * body.TrunkForward) + body.AbdomenGive,
+        ThighThickness = 2 * (body.ThighRadius + body.ThighGive),
     };
 }

@@ -67,9 +67,12 @@ internal struct ReachTrial
 
         /// <summary>The grip outside the sector of the approach.</summary>
         public const int Wedge = 22;
-        public const int Count = 23;
 
-        /// <summary>Places kept, the last one without a depth, so that eight at a time can be looked at.</summary>
+        /// <summary>The trunk past the envelope of lean, bend and twist, as far as that would carry the shoulder.</summary>
+        public const int Envelope = 23;
+        public const int Count = 24;
+
+        /// <summary>Places kept, so that eight at a time can be looked at.</summary>
         internal const int Places = 24;
 
         private double _first;

@@ -12,6 +12,9 @@ internal struct Scene
     /// <summary>Share of the side bend that the pelvis takes.</summary>
     public double PelvisBend;
 
+    /// <summary>One over the trunk's own range of lean, bend and twist, 1/rad; 0 where there is none to use. Together they make one envelope.</summary>
+    public Vector3D TrunkInverse;
+
     /// <summary>True when there is a seat under the body.</summary>
     public bool HasSeat;
 

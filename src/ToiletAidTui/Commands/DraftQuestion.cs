@@ -38,7 +38,7 @@ internal sealed class DraftQuestion(Terminal terminal, SpeechLines lines, LineRe
     {
         if (lines.AskYes("Erase it?", input))
         {
-            AnswerDraft.Remove(left);
+            DraftFile.Remove(left);
         }
     }
 }

@@ -1,4 +1,3 @@
-using ToiletAid.Core.Person;
 using ToiletAidTui.Host;
 using ToiletAidTui.Screens;
 
@@ -82,7 +81,7 @@ internal sealed class ScreenRows
 
     private static IEnumerable<string> Wrap(string text, int longest)
     {
-        foreach (string row in WordWrap.Rows(ReadableText.Shown(text), longest))
+        foreach (string row in WordWrap.Rows(text, longest))
         {
             for (int i = 0; i < row.Length || i == 0; i += longest)
             {

@@ -8,7 +8,8 @@ public sealed class UnknownGripTests
         """
         "age":{"value":80,"how":"reported"},
         "sex":{"value":"female","how":"reported"},
-        "grasp":{"value":"fine-pinch","how":"observed"},
+        "grasp":{"value":"whole-hand","how":"observed"},
+        "helper":{"value":"sometimes","how":"observed"},
         "skin":{"value":"sound","how":"observed"},
         "method":{"value":"dry","how":"reported"},
         "feeling":{"value":"usual","how":"reported"},
@@ -25,8 +26,8 @@ public sealed class UnknownGripTests
         var (code, output, _) = Cli.Run(Profile(""), "rank", "-");
 
         Assert.Equal(0, code);
-        Assert.Contains("\nGrip was not measured.\nWith a weak hand for that age, 13.6 kilograms-force, that is 133 newtons, the first place would be toilet-paper tongs", output, StringComparison.Ordinal);
-        Assert.DoesNotContain("With a strong hand", output, StringComparison.Ordinal);
+        Assert.Contains("\nGrip was not measured.\nWith a strong hand of that age, 19.9 kilograms-force, that is 195 newtons, the first place would be short folding holder", output, StringComparison.Ordinal);
+        Assert.DoesNotContain("With a weak hand", output, StringComparison.Ordinal);
     }
 
     [Fact]

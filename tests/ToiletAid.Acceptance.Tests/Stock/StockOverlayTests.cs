@@ -84,7 +84,7 @@ public sealed class StockOverlayTests
             aid!["paper"]!["folds"] = 0;
         }
 
-        string output = Cli.Run("", ["rank", .. Two, "--format", "json", "--top", "99", "--aids", folder.File("stock.json", file.ToJsonString())]).Output;
+        string output = Cli.Run("", ["rank", DemoPeople.File("k-014-stiff-shoulder"), "--format", "json", "--top", "99", "--aids", folder.File("stock.json", file.ToJsonString())]).Output;
 
         Assert.Contains("Take 8 sheets in one strip, ", output, StringComparison.Ordinal);
         Assert.DoesNotContain("not at all", output, StringComparison.Ordinal);

@@ -138,8 +138,6 @@ public sealed class RuleTests
     [InlineData(5, 5, "", Approach.Behind, false)]
     [InlineData(14, 5, "", Approach.Behind, false)]
     [InlineData(25, 5, "", Approach.Behind, true)]
-    [InlineData(5, 5, "sternal", Approach.Front, false)]
-    [InlineData(5, 40, "sternal", Approach.Front, true)]
     public void A_lean_aside_or_a_turn_is_warned_of_as_a_lean_forward_is(double bend, double turn, string precaution, Approach approach, bool warned)
     {
         var measured = ImmutableSortedDictionary<string, double>.Empty.Add("side-bend", bend).Add("trunk-rotation", turn);

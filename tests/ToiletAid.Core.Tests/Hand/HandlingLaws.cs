@@ -42,8 +42,10 @@ public sealed class HandlingLaws
     [Fact]
     public void A_better_grasp_more_hands_quicker_fingers_or_less_tremor_never_rule_anything_out() =>
         Gen.Select(HandData.People, HandData.People, HandData.Plans, Percentile).Sample(
-            (person, other, plan, u) =>
+            (drawn, other, plan, u) =>
             {
+                // A grip that was measured tells of a hand that grips.
+                var person = drawn with { GripNewtons = drawn.BestGrasp <= Grasp.WholeHand ? drawn.GripNewtons : null };
                 var better = person with
                 {
                     BestGrasp = (Grasp)Math.Min((int)person.BestGrasp, (int)other.BestGrasp),

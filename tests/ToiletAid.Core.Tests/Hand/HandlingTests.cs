@@ -152,14 +152,14 @@ public sealed class HandlingTests
         Assert.Equal((true, Grasp.PressWithForearm, true), (pressed.Possible, pressed.GraspUsed, pressed.AgainstTheBody));
     }
 
-    /// <summary>Bands of demand over acceptable force at 0.30, 0.50 and 0.70 (decision), each end and just beyond it.</summary>
+    /// <summary>Bands of demand over acceptable force at 0.5, 0.8 and 1 (decision), each end and just beyond it.</summary>
     [Theory]
-    [InlineData(0.30, EffortBand.Ok, true)]
-    [InlineData(0.31, EffortBand.Caution, true)]
-    [InlineData(0.50, EffortBand.Caution, true)]
-    [InlineData(0.51, EffortBand.Poor, true)]
-    [InlineData(0.70, EffortBand.Poor, true)]
-    [InlineData(0.71, EffortBand.NotFeasible, false)]
+    [InlineData(0.50, EffortBand.Ok, true)]
+    [InlineData(0.51, EffortBand.Caution, true)]
+    [InlineData(0.80, EffortBand.Caution, true)]
+    [InlineData(0.81, EffortBand.Poor, true)]
+    [InlineData(1.00, EffortBand.Poor, true)]
+    [InlineData(1.01, EffortBand.NotFeasible, false)]
     public void Effort_is_banded_and_too_much_is_not_possible(double ratio, EffortBand band, bool possible)
     {
         var person = HandData.Usual with { GripNewtons = 100 };

@@ -87,7 +87,7 @@ internal static class ReachCommand
             return;
         }
 
-        if (input.Write(file, calculation.Picture()) is { } fault)
+        if (OutputFile.Write(file, calculation.Picture()) is { } fault)
         {
             input.Typed.Fault("picture", fault);
             return;
