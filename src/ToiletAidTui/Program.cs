@@ -4,16 +4,28 @@ using ToiletAidTui.Host;
 
 // Streams are opened directly: the console's own reader and writer send escape sequences that screen readers speak.
 var utf8 = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false);
+if (!Inherited.Has(1))
+{
+    if (Inherited.Has(2))
+    {
+        using var complaint = new StreamWriter(Console.OpenStandardError(), utf8) { NewLine = "\n" };
+        complaint.WriteLine("Standard output is closed, so no result could be given. Nothing was done.");
+    }
+
+    return ExitCode.InputRefused;
+}
+
 using var output = new StreamWriter(Console.OpenStandardOutput(), utf8, 16384) { NewLine = "\n" };
-using var error = new StreamWriter(Console.OpenStandardError(), utf8) { NewLine = "\n", AutoFlush = true };
+using var error = new ReadableWriter(new StreamWriter(Inherited.Has(2) ? Console.OpenStandardError() : Stream.Null, utf8) { NewLine = "\n", AutoFlush = true });
 var terminal = new Terminal
 {
-    Input = Console.OpenStandardInput(),
+    Input = Inherited.Has(0) ? Console.OpenStandardInput() : Stream.Null,
     Output = output,
     Error = error,
-    InputIsTerminal = !Console.IsInputRedirected,
+    InputIsTerminal = Inherited.Has(0) && !Console.IsInputRedirected,
     OutputIsTerminal = !Console.IsOutputRedirected,
-    ErrorIsTerminal = !Console.IsErrorRedirected,
+    ErrorIsTerminal = Inherited.Has(2) && !Console.IsErrorRedirected,
+    HasNoSize = !Console.IsOutputRedirected && (Console.WindowWidth <= 0 || Console.WindowHeight <= 0),
     Width = Console.IsOutputRedirected ? 0 : Console.WindowWidth,
 };
 try
@@ -30,7 +42,7 @@ catch (IOException e)
 #pragma warning disable CA1031 // The last door: one sentence and no stack of calls, and without the message, which may quote an answer.
 catch (Exception e)
 {
-    error.WriteLine($"toiletaid has failed through a fault of its own, {e.GetType().Name}. Nothing was changed. Please report it with the command you typed.");
+    error.WriteLine($"toiletaid has failed through a fault of its own, {e.GetType().Name}. Please report it with the command you typed.");
     return ExitCode.OurFault;
 }
 #pragma warning restore CA1031

@@ -42,7 +42,7 @@ internal sealed class Model
             Result = parts.Of,
             Why = parts.Why,
             Counterfactuals = parts.Counterfactuals,
-            Trial = (Profile profile, out ImmutableArray<string> faults) => TrialRecording.Begin(knowledge, advisor, profile, trials ?? new DateOnly(2026, 3, 16), out faults),
+            Trial = (Profile profile, out ImmutableArray<string> faults) => TrialRecording.Begin(knowledge, advisor, profile, trials ?? new DateOnly(2026, 3, 16), trials ?? new DateOnly(2026, 3, 16), out faults),
             Kinds = [.. knowledge.Catalogue.Aids.Select(a => (a.Id, a.Name))],
             Calculators = InnerCommand.Calculators(Nobody),
             Command = words => InnerCommand.Run(Nobody, words),

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Net;
 using System.Text;
+using ToiletAid.Core.Person;
 
 namespace ToiletAid.App.Documents;
 
@@ -77,5 +78,5 @@ public static class HtmlDocument
         "</figure>",
     ];
 
-    private static string Escape(string text) => WebUtility.HtmlEncode(text);
+    private static string Escape(string text) => WebUtility.HtmlEncode(ReadableText.Shown(text));
 }

@@ -79,6 +79,7 @@ public sealed class ProfileFile(QuestionSet questions)
         ArgumentException => "that is not a file name",
         DirectoryNotFoundException => "its folder does not exist",
         FileNotFoundException => "there is no such file",
+        NeedsPassphraseException => "the profile is protected and the passphrase is not known",
         FolderBusyException => "another program or PC is saving in its folder",
         IOException { HResult: DiskFull or WindowsDiskFull } => "the disk is full",
         IOException { HResult: QuotaFull } => "the space that this account may use is full",

@@ -55,6 +55,11 @@ public sealed class ProfileReader
             return Checked<StoredProfile>.Bad(new Issue("too-large", string.Empty, $"it is larger than {MostBytes / 1024 / 1024} megabytes, which no profile is, check that it is the right file"));
         }
 
+        if (TextForm.Fault(utf8.Span) is { } form)
+        {
+            return Checked<StoredProfile>.Bad(form);
+        }
+
         utf8 = JsonText.WithoutMark(utf8);
         try
         {
@@ -164,7 +169,7 @@ public sealed class ProfileReader
 
     private Session? Session(JsonWalker at)
     {
-        at.OnlyMembers("date", "depth", "answers", "trials", "note");
+        at.OnlyMembers("date", "depth", "late", "answers", "trials", "note");
         DateOnly? date = null;
         if (at.Required("date") is { } d && d.Text() is { } text)
         {
@@ -181,10 +186,16 @@ public sealed class ProfileReader
             p.Fault("depth", $"{p.Quote()} is not a depth, use {string.Join(", ", Words.All<Depth>())}");
         }
 
+        if (at.Member("late") is { } l && l.Element.ValueKind is not (JsonValueKind.True or JsonValueKind.False))
+        {
+            l.Fault("wrong-kind", $"{l.Quote()} should be true or false");
+        }
+
+        bool isLate = at.Member("late")?.Element.ValueKind == JsonValueKind.True;
         var answers = at.Required("answers") is { } a ? _answers.Read(a) : Answers.None;
         var trials = at.Member("trials") is { } t ? Trials.Read(t) : [];
         var note = at.Member("note") is { } n ? Note(n) : [];
-        return date is { } when && depth is { } how ? new(when, how, answers) { Trials = trials, Note = note } : null;
+        return date is { } when && depth is { } how ? new(when, how, answers) { IsLate = isLate, Trials = trials, Note = note } : null;
     }
 
     private static ImmutableArray<string> Note(JsonWalker at)

@@ -26,7 +26,7 @@ public static class ProfileSchema
             json.WriteNumber("minimum", 1);
             json.WriteEndObject();
             Text(json, "hash", "^sha256:[0-9a-f]{64}$");
-            Text(json, "person", "^(?!.*[A-Za-z]{3})(?=.*[0-9])[A-Za-z0-9-]{1,16}$");
+            Text(json, "person", "^(?!-)(?![0-9-]+([DEde][0-9-]+)?$)(?!.*[A-Za-z]{3})(?=.*[0-9])[A-Za-z0-9-]{1,16}$");
             json.WriteStartObject("sessions");
             json.WriteString("type", "array");
             json.WriteNumber("minItems", 1);
@@ -46,6 +46,10 @@ public static class ProfileSchema
         Text(json, "date", "^[0-9]{4}-[0-9]{2}-[0-9]{2}$");
         json.WriteStartObject("depth");
         json.WriteStrings("enum", Words.All<Depth>());
+        json.WriteEndObject();
+        json.WriteStartObject("late");
+        json.WriteString("type", "boolean");
+        json.WriteString("description", "True for a visit that was written down after one of a later day.");
         json.WriteEndObject();
         json.WriteStartObject("answers");
         Closed(json, []);

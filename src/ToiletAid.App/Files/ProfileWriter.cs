@@ -63,6 +63,11 @@ public sealed class ProfileWriter(QuestionSet questions)
         json.WriteStartObject();
         json.WriteString("date", IsoDay.Of(session.Date));
         json.WriteString("depth", Words.Of(session.Depth));
+        if (session.IsLate)
+        {
+            json.WriteBoolean("late", true);
+        }
+
         json.WriteStartObject("answers");
         foreach (var question in questions.All)
         {

@@ -3,7 +3,8 @@ using ToiletAid.App.Store;
 namespace ToiletAid.App.Files;
 
 /// <summary>
-/// Writes a file that only its owner may read, whole or not at all: beside it, flushed to disk, renamed, folder flushed.
+/// Writes a file whole or not at all: beside it, flushed to disk, renamed, folder flushed. Only its owner may read it; profiles may be read by those too
+/// who may write to their folder.
 /// Every writer of the program uses it but those that add to a file bit by bit: drafts of answers, and the list of refused profiles.
 /// </summary>
 public static class WholeFile
@@ -35,7 +36,7 @@ public static class WholeFile
             throw new IOException("a folder has that name");
         }
 
-        Put(full, bytes, keepPrevious: false, keepRights);
+        Put(full, bytes, keepPrevious: false, keepRights, OwnerOnly.Create);
     }
 
     /// <summary>Replaces a file that is locked by the caller, who therefore may delete what a program left that died while it wrote.</summary>
@@ -49,7 +50,7 @@ public static class WholeFile
             File.Delete(left);
         }
 
-        Put(full, bytes, keepPrevious, keepRights: false);
+        Put(full, bytes, keepPrevious, keepRights: false, FolderRights.Create);
     }
 
     /// <summary>Where the previous version of a file is kept.</summary>
@@ -61,12 +62,14 @@ public static class WholeFile
     /// <summary>Files beside a file that are called after it: a dot, its name, a dot, what tells them apart, the ending.</summary>
     /// <param name="path">Full path of the file, there or not.</param>
     /// <param name="ending">With its dot.</param>
-    /// <remarks>The name is compared and not searched for: one with an asterisk in it would find those of other files.</remarks>
+    /// <remarks>The name is compared and not searched for: one with an asterisk in it would find those of other files. What tells them apart has no dot,
+    /// or those of a.b would be taken for those of a.</remarks>
     internal static string[] Beside(string path, string ending)
     {
         string start = $".{Path.GetFileName(path)}.";
         return [.. Directory.EnumerateFiles(Path.GetDirectoryName(path)!)
-            .Where(f => Path.GetFileName(f) is var name && name.StartsWith(start, StringComparison.Ordinal) && name.EndsWith(ending, StringComparison.Ordinal))];
+            .Where(f => Path.GetFileName(f) is var name && name.StartsWith(start, StringComparison.Ordinal) && name.EndsWith(ending, StringComparison.Ordinal)
+                && name.Length > start.Length + ending.Length && !name[start.Length..^ending.Length].Contains('.', StringComparison.Ordinal))];
     }
 
     /// <summary>Where a file really is, so that a link to it is not replaced by a copy.</summary>
@@ -77,13 +80,13 @@ public static class WholeFile
     internal static bool IsDevice(string full) =>
         !OperatingSystem.IsWindows() && full.StartsWith("/dev/", StringComparison.Ordinal) && !full.StartsWith("/dev/shm/", StringComparison.Ordinal) && File.Exists(full);
 
-    private static void Put(string full, byte[] bytes, bool keepPrevious, bool keepRights)
+    private static void Put(string full, byte[] bytes, bool keepPrevious, bool keepRights, Func<string, FileStream> create)
     {
         string folder = Path.GetDirectoryName(full)!;
         string beside = NewBeside(full, string.Empty);
         try
         {
-            using (var stream = OwnerOnly.Create(beside))
+            using (var stream = create(beside))
             {
                 stream.Write(bytes);
                 if (keepRights && !OperatingSystem.IsWindows() && File.Exists(full))
@@ -118,7 +121,7 @@ public static class WholeFile
         {
             if (!DiskFolder.TryLink(path, beside))
             {
-                using var stream = OwnerOnly.Create(beside);
+                using var stream = FolderRights.Create(beside);
                 stream.Write(File.ReadAllBytes(path));
                 stream.Flush(flushToDisk: true);
             }

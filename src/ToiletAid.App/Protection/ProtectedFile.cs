@@ -23,6 +23,8 @@ internal static class ProtectedFile
     private const int TagBytes = 16;
     private const int WrappedKeyBytes = 40;
 
+    private const string WrongPassphrase = "wrong-passphrase";
+
     private const string Restore = "restore it from a copy";
 
     /// <summary>True when the file is a JWE, whole or not, and so needs a passphrase.</summary>
@@ -40,7 +42,24 @@ internal static class ProtectedFile
             string text = new UTF8Encoding(false, throwOnInvalidBytes: true).GetString(file).Trim();
             var (envelope, fault) = text.StartsWith('{') ? Envelope.OfJson(text) : Envelope.OfCompact(text);
             fault ??= Fault(envelope!);
-            return fault is null ? Decrypt(envelope!, passphrase) : Checked<byte[]>.Bad(fault);
+            if (fault is not null)
+            {
+                return Checked<byte[]>.Bad(fault);
+            }
+
+            Checked<byte[]>? first = null;
+            foreach (string form in LetterForms.Of(passphrase))
+            {
+                var opened = Decrypt(envelope!, form);
+                if (opened.Value is not null || opened.Issues[0].Code != WrongPassphrase)
+                {
+                    return opened;
+                }
+
+                first ??= opened;
+            }
+
+            return first!;
         }
         catch (Exception e) when (e is DecoderFallbackException or FormatException or JsonException or InvalidOperationException or InvalidCastException or ArgumentException)
         {
@@ -86,7 +105,7 @@ internal static class ProtectedFile
         catch (WrongKeyException)
         {
             string or = e.Checksum is null ? ", or its key was changed since" : string.Empty;
-            return Checked<byte[]>.Bad(new Issue("wrong-passphrase", string.Empty, $"the passphrase does not open it{or}, check capital letters and the keyboard layout and try again"));
+            return Checked<byte[]>.Bad(new Issue(WrongPassphrase, string.Empty, $"the passphrase does not open it{or}, check capital letters and the keyboard layout and try again"));
         }
         catch (Exception x) when (x is JoseException or ArgumentException or CryptographicException)
         {

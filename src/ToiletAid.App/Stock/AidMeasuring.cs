@@ -79,7 +79,7 @@ public sealed class AidMeasuring(AidCatalogue catalogue)
         {
             0 => Kind(typed),
             1 => MemberCheck.IdFault(typed) is { } fault ? Refused(Spoken.Capital(fault) + ".") : Taken(() => _id = typed, $"Id: {typed}."),
-            2 => typed.Length is 0 or > 80 || typed.Any(char.IsControl) ? Refused("A name has 1 to 80 letters.") : Taken(() => _name = typed, $"Name: {typed}."),
+            2 => typed.Length is 0 or > 80 || ReadableText.Fault(typed) is not null ? Refused("A name has 1 to 80 letters that can be read aloud.") : Taken(() => _name = typed, $"Name: {typed}."),
             3 => Words.Find<AidShape>(typed.ToLowerInvariant()) is { } shape ? Taken(() => _shape = shape, $"Shape: {Words.Of(shape)}.") : Refused("Type straight or curved."),
             _ => Number(typed),
         };

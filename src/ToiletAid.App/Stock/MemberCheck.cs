@@ -75,6 +75,10 @@ internal static class MemberCheck
         {
             member.Fault("empty", $"{Plain(name)} is empty, write it");
         }
+        else if (text is not null && ReadableText.Fault(text) is { } fault)
+        {
+            member.Fault("not-readable", $"{Plain(name)} {fault}");
+        }
 
         return text;
     }

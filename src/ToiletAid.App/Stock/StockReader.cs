@@ -31,6 +31,11 @@ public sealed class StockReader(AidCatalogue below)
     /// <param name="utf8">The text, UTF-8.</param>
     public Checked<ClinicStock> Read(ReadOnlyMemory<byte> utf8)
     {
+        if (TextForm.Fault(utf8.Span) is { } form)
+        {
+            return Checked<ClinicStock>.Bad(form);
+        }
+
         utf8 = JsonText.WithoutMark(utf8);
         try
         {

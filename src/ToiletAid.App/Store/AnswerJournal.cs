@@ -19,6 +19,9 @@ public sealed class AnswerJournal : IDisposable
 
     private const string Ending = ".draft";
 
+    /// <summary>A person waits for each answer, so a folder that is busy is soon given up.</summary>
+    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(2);
+
     private readonly FileStream _file;
     private readonly ProfileWriter _writer;
     private readonly Protector? _protector;
@@ -34,13 +37,22 @@ public sealed class AnswerJournal : IDisposable
     /// <param name="profilePath">The profile that the answers are for, there or not.</param>
     /// <param name="questions">The questions.</param>
     /// <param name="passphrase">The passphrase of the profile when it is protected; then the draft is too.</param>
+    /// <exception cref="NeedsPassphraseException">The profile is protected, and the passphrase does not open it or there is none.</exception>
     /// <exception cref="IOException">It could not be made.</exception>
     /// <exception cref="UnauthorizedAccessException">It may not be made.</exception>
     public static AnswerJournal Start(string profilePath, QuestionSet questions, string? passphrase)
     {
-        string full = WholeFile.RealPath(profilePath);
+        string full = WholeFile.RealPath(profilePath), folder = Path.GetDirectoryName(full)!;
+
+        // Under the lock: nobody protects the profile between the look at it and the draft, and from then on the draft keeps them from it.
+        using var held = FolderLock.Take(folder, Patience);
+        if (ProfileFile.Bytes(full).TryGet(out byte[]? profile) && ProtectedFile.Is(profile) && (passphrase is null || ProtectedFile.Open(profile, passphrase).Value is null))
+        {
+            throw new NeedsPassphraseException();
+        }
+
         string name = $".{Path.GetFileName(full)}.{RandomNumberGenerator.GetHexString(8, lowercase: true)}{Ending}";
-        return new(OwnerOnly.Create(Path.Combine(Path.GetDirectoryName(full)!, name)), questions, passphrase);
+        return new(FolderRights.Create(Path.Combine(folder, name)), questions, passphrase);
     }
 
     /// <summary>Drafts with answers that nobody is writing.</summary>
@@ -84,13 +96,18 @@ public sealed class AnswerJournal : IDisposable
     /// <summary>Adds the answers so far.</summary>
     /// <param name="session">The visit with them.</param>
     /// <param name="person">Code of the person when it is known.</param>
-    /// <exception cref="IOException">They could not be written.</exception>
+    /// <exception cref="IOException">They could not be written, or the draft was taken away.</exception>
     public void Save(Session session, string? person = null)
     {
         byte[] line = _writer.Line(new(person ?? NoCode, [session]));
         _file.Write(_protector is null ? line : Encoding.ASCII.GetBytes(_protector.Compact(line)));
         _file.WriteByte((byte)'\n');
         _file.Flush(flushToDisk: true);
+        if (!IsThere)
+        {
+            // An open file is written to without a word also after its folder is gone.
+            throw new FileNotFoundException();
+        }
     }
 
     /// <summary>Ends and erases it, once the session is saved.</summary>
@@ -98,11 +115,22 @@ public sealed class AnswerJournal : IDisposable
     /// <exception cref="UnauthorizedAccessException">It may not be erased.</exception>
     public void Discard()
     {
-        Wiping.Overwrite(_file);
+        if (Wiping.HasOnly(_file, 1))
+        {
+            Wiping.Overwrite(_file);
+        }
+
         string path = _file.Name;
+        bool isThere = IsThere;
         _file.Dispose();
-        File.Delete(path);
+        if (isThere)
+        {
+            File.Delete(path);
+        }
     }
+
+    /// <summary>True while the draft can be found by its name.</summary>
+    public bool IsThere => FileFacts.IsAt(_file, _file.Name);
 
     /// <summary>Ends it and leaves it on disk.</summary>
     public void Dispose() => _file.Dispose();

@@ -3,7 +3,7 @@ namespace ToiletAid.App.Store;
 /// <summary>
 /// Held while a profile of a folder is changed, also against other PCs on a share. One empty file serves the whole folder:
 /// it never has to be deleted, so no two programs can hold different files of one name, and it tells nothing about a person.
-/// The system gives the lock back when a program dies.
+/// The system gives the lock back when a program dies. Whoever takes it first ends what such a program left half done.
 /// </summary>
 internal sealed class FolderLock : IDisposable
 {
@@ -26,15 +26,35 @@ internal sealed class FolderLock : IDisposable
     /// <exception cref="IOException">The folder cannot be written, or another program held the lock all the time.</exception>
     internal static FolderLock Take(string folder, TimeSpan patience)
     {
+        var held = Wait(Path.Combine(folder, FileName), patience);
+        try
+        {
+            Removal.EndAll(folder);
+            return held;
+        }
+        catch
+        {
+            held.Dispose();
+            throw;
+        }
+    }
+
+    /// <inheritdoc/>
+    public void Dispose() => _file.Dispose();
+
+    /// <summary>True when a file cannot be opened because somebody holds it.</summary>
+    internal static bool IsBusy(IOException e) => e.HResult is WindowsSharing or LinuxBusy or MacBusy;
+
+    private static FolderLock Wait(string path, TimeSpan patience)
+    {
         long start = Environment.TickCount64;
-        string path = Path.Combine(folder, FileName);
         while (true)
         {
             try
             {
-                return new(new(path, FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None, bufferSize: 0));
+                return new(Open(path));
             }
-            catch (IOException e) when (e.HResult is WindowsSharing or LinuxBusy or MacBusy)
+            catch (IOException e) when (IsBusy(e))
             {
                 if (Environment.TickCount64 - start > patience.TotalMilliseconds)
                 {
@@ -47,6 +67,37 @@ internal sealed class FolderLock : IDisposable
         }
     }
 
-    /// <inheritdoc/>
-    public void Dispose() => _file.Dispose();
+    private static FileStream Open(string path)
+    {
+        if (!File.Exists(path))
+        {
+            Make(path);
+        }
+
+        try
+        {
+            return new(path, FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None, bufferSize: 0);
+        }
+        catch (UnauthorizedAccessException) when (!OperatingSystem.IsWindows() && File.Exists(path) && new DriveInfo(path).DriveType != DriveType.Network)
+        {
+            // Somebody else's, from a time when the folder was not shared: to lock it on a disk of this machine, reading is enough.
+            return new(path, FileMode.Open, FileAccess.Read, FileShare.None, bufferSize: 0);
+        }
+    }
+
+    /// <summary>Made under another name first: at no moment is there a lock that others in the folder may not use.</summary>
+    private static void Make(string path)
+    {
+        string beside = $"{path}.{Guid.NewGuid():N}";
+        FolderRights.Create(beside).Dispose();
+        try
+        {
+            // In vain when another program was faster; where the disk has no second names the file is made when it is opened.
+            _ = DiskFolder.TryLink(beside, path);
+        }
+        finally
+        {
+            File.Delete(beside);
+        }
+    }
 }

@@ -62,34 +62,58 @@ public sealed class ProfileKeeper(QuestionSet questions)
         return Checked<StoredProfile>.Good(now);
     }
 
-    /// <summary>Erases a profile, the version before it, drafts and what a program left that died.</summary>
+    /// <summary>Takes away what a program that died while it protected a profile may have left of it in clear.</summary>
+    /// <param name="path">Path of a protected profile.</param>
+    /// <exception cref="IOException">It could not be taken away.</exception>
+    /// <exception cref="UnauthorizedAccessException">It may not be taken away.</exception>
+    public static void EndProtecting(string path)
+    {
+        string full = WholeFile.RealPath(path), previous = WholeFile.Previous(full);
+        using var held = FolderLock.Take(Path.GetDirectoryName(full)!, ProfileStore.Patience);
+        if (File.Exists(previous) && !ProfileFile.IsProtected(previous))
+        {
+            Wiping.Delete(previous);
+        }
+    }
+
+    /// <summary>Erases a profile, the version before it, drafts and what a program left that died: all of it or, when something cannot be had, nothing.</summary>
     /// <param name="path">Path of a file.</param>
-    /// <returns>Names of the files that were erased, or what is wrong.</returns>
+    /// <returns>What was erased, or what is wrong.</returns>
     /// <exception cref="IOException">Something could not be erased.</exception>
     /// <exception cref="UnauthorizedAccessException">Something may not be erased.</exception>
-    public static Checked<IReadOnlyList<string>> Erase(string path)
+    public static Checked<Erased> Erase(string path)
     {
         string full = WholeFile.RealPath(path), folder = Path.GetDirectoryName(full)!;
         if (!Directory.Exists(folder))
         {
-            return Checked<IReadOnlyList<string>>.Bad(new Issue("not-a-file", string.Empty, "there is no such file, check the path"));
+            return NoFile();
         }
 
+        // What was left half erased is erased by taking the lock.
+        ImmutableArray<string> left = [.. Removal.Left(full)];
         using var held = FolderLock.Take(folder, ProfileStore.Patience);
-        ImmutableArray<string> files = [.. ((string[])[full, WholeFile.Previous(full)]).Where(File.Exists), .. WholeFile.Leftovers(full), .. AnswerJournal.All(full)];
+        bool isThere = File.Exists(full);
+        ImmutableArray<string> others = Others(full), files = isThere ? [full, .. others] : others;
+        left = [.. left.Where(f => !files.Contains(f))];
         if (files.IsEmpty)
         {
-            return Checked<IReadOnlyList<string>>.Bad(new Issue("not-a-file", string.Empty, "there is no such file, check the path"));
+            return left.IsEmpty ? NoFile() : Checked<Erased>.Good(new([.. left.Select(f => Path.GetFileName(f))], []));
         }
 
-        if (files[0] == full && !LooksLikeOne(full))
+        if (isThere && !LooksLikeOne(full))
         {
-            return Checked<IReadOnlyList<string>>.Bad(new Issue("not-a-profile", string.Empty, "it does not look like a profile, so it was left alone, check the path"));
+            return Checked<Erased>.Bad(new Issue("not-a-profile", string.Empty, "it does not look like a profile, so it was left alone, check the path"));
         }
 
-        foreach (string file in files)
+        IReadOnlyList<string> kept;
+        try
         {
-            Wiping.Delete(file);
+            using var removal = Removal.Begin(full, others);
+            kept = removal.End(removal.RemoveProfile);
+        }
+        catch (IOException e) when (FolderLock.IsBusy(e))
+        {
+            return Checked<Erased>.Bad(new Issue("in-use", string.Empty, "another window or PC has it or a draft of it open, so nothing was erased, end that visit first"));
         }
 
         if (path != full && new FileInfo(path).LinkTarget is not null)
@@ -98,24 +122,27 @@ public sealed class ProfileKeeper(QuestionSet questions)
         }
 
         DiskFolder.Flush(folder);
-        return Checked<IReadOnlyList<string>>.Good([.. files.Select(f => Path.GetFileName(f))]);
+        return Checked<Erased>.Good(new([.. files.Concat(left).Select(f => Path.GetFileName(f))], [.. kept]));
     }
 
+    private static ImmutableArray<string> Others(string full) =>
+        [.. ((string[])[WholeFile.Previous(full)]).Where(File.Exists), .. WholeFile.Leftovers(full), .. AnswerJournal.All(full)];
+
+    private static Checked<Erased> NoFile() => Checked<Erased>.Bad(new Issue("not-a-file", string.Empty, "there is no such file, check the path"));
+
+    /// <summary>The version before it goes with the old contents, and so do drafts, in which there is nothing.</summary>
     private static void Replace(string full, byte[] bytes)
     {
-        // Held open over the rename, so that the old contents can be overwritten once they are no longer needed.
-        using (var old = Wiping.Open(full))
+        // Held open over the step that decides, for disks without second names.
+        using var old = Wiping.Open(full);
+        using (var removal = Removal.Begin(full, Others(full)))
         {
-            WholeFile.Replace(full, bytes, keepPrevious: false);
-            if (!OperatingSystem.IsWindows())
-            {
-                Wiping.Overwrite(old);
-            }
+            removal.End(() => WholeFile.Replace(full, bytes, keepPrevious: false));
         }
 
-        if (File.Exists(WholeFile.Previous(full)))
+        if (!OperatingSystem.IsWindows() && Wiping.HasOnly(old, 0))
         {
-            Wiping.Delete(WholeFile.Previous(full));
+            Wiping.Overwrite(old);
         }
     }
 

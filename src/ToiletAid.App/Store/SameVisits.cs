@@ -15,7 +15,7 @@ public sealed class SameVisits(QuestionSet questions)
     {
         ArgumentNullException.ThrowIfNull(first);
         ArgumentNullException.ThrowIfNull(second);
-        return first with { Sessions = SessionMerge.Together(first.Sessions, SessionMerge.Missing(first.Sessions, second.Sessions, _writer)) };
+        return first with { Sessions = [.. SessionMerge.Together(first.InTime, SessionMerge.Missing(first.Sessions, second.InTime, _writer)).OrderBy(s => s.Date)] };
     }
 
     /// <summary>Number of a visit in a profile, from 0; -1 when it is not there.</summary>

@@ -14,7 +14,6 @@ internal static class SessionMerge
         return [.. from.Where(s => known.Add(writer.Text(s)))];
     }
 
-    /// <summary>All sessions, oldest first; those of one day in the order in which they were saved.</summary>
-    internal static ImmutableArray<Session> Together(IEnumerable<Session> have, IEnumerable<Session> added) =>
-        [.. have.Concat(added).OrderBy(s => s.Date)];
+    /// <summary>All sessions in the order in which they were saved: dates are typed, and clocks are set back.</summary>
+    internal static ImmutableArray<Session> Together(IEnumerable<Session> have, IEnumerable<Session> added) => [.. have, .. added];
 }

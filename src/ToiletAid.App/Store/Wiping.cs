@@ -1,22 +1,37 @@
+using ToiletAid.App.Files;
+
 namespace ToiletAid.App.Store;
 
 /// <summary>Overwrites before it deletes. Whether the disk forgets is another matter, which <see cref="ErasureLimits"/> words.</summary>
 internal static class Wiping
 {
-    /// <summary>Overwrites and deletes a file.</summary>
+    /// <summary>Overwrites and deletes a file. One that has names besides ours is only deleted: a backup made of second names keeps what it holds.</summary>
+    /// <param name="path">The file.</param>
+    /// <param name="ourNames">How many of its names are to go.</param>
+    /// <returns>False when it was not overwritten, because other names of it are left.</returns>
     /// <exception cref="IOException">It could not be deleted.</exception>
     /// <exception cref="UnauthorizedAccessException">It may not be deleted.</exception>
-    internal static void Delete(string path)
+    internal static bool Delete(string path, int ourNames = 1)
     {
+        bool isAlone = true;
+
         // The one that is opened is deleted: a link is removed and what it points to is left.
         if (new FileInfo(path).LinkTarget is null)
         {
             using var file = Open(path);
-            Overwrite(file);
+            isAlone = HasOnly(file, ourNames);
+            if (isAlone)
+            {
+                Overwrite(file);
+            }
         }
 
         File.Delete(path);
+        return isAlone;
     }
+
+    /// <summary>True when an open file has no names but so many.</summary>
+    internal static bool HasOnly(FileStream file, int names) => FileFacts.Of(file) is not { } facts || facts.Names <= names;
 
     /// <summary>Opens a file to overwrite it once something else stands in its place.</summary>
     internal static FileStream Open(string path) => new(path, FileMode.Open, FileAccess.Write, FileShare.ReadWrite | FileShare.Delete);

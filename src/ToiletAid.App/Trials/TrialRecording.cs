@@ -40,15 +40,16 @@ public sealed class TrialRecording
     /// <param name="advisor">Where advice comes from.</param>
     /// <param name="profile">The profile as it is saved.</param>
     /// <param name="day">Day of the trial.</param>
+    /// <param name="today">The day by the clock.</param>
     /// <param name="faults">Why there can be none, in sentences; empty when it begins.</param>
-    public static TrialRecording? Begin(KnowledgeBase knowledge, Advisor advisor, Profile profile, DateOnly day, out ImmutableArray<string> faults)
+    public static TrialRecording? Begin(KnowledgeBase knowledge, Advisor advisor, Profile profile, DateOnly day, DateOnly today, out ImmutableArray<string> faults)
     {
         ArgumentNullException.ThrowIfNull(profile);
         ArgumentNullException.ThrowIfNull(advisor);
         faults = [];
-        if (day < profile.Sessions[^1].Date)
+        if (VisitDay.Doubt(day, today, profile) is { Kind: not DayDoubt.LaterVisit } doubt)
         {
-            faults = [$"The last visit was on {IsoDay.Of(profile.Sessions[^1].Date)}, so a trial cannot be on {IsoDay.Of(day)}."];
+            faults = [doubt.Kind == DayDoubt.AfterToday ? doubt.Sentence : $"The last visit was on {IsoDay.Of(VisitDay.Last(profile, today)!.Value)}, so a trial cannot be on {IsoDay.Of(day)}."];
             return null;
         }
 

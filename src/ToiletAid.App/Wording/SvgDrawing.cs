@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Net;
 using System.Text;
+using ToiletAid.Core.Person;
 
 namespace ToiletAid.App.Wording;
 
@@ -33,7 +34,7 @@ internal sealed class SvgDrawing
 
     private static object? Shown(object? slot) => slot switch
     {
-        string text => WebUtility.HtmlEncode(text),
+        string text => WebUtility.HtmlEncode(ReadableText.Shown(text)),
         double number => number.ToString("0.#", CultureInfo.InvariantCulture),
         _ => slot,
     };

@@ -1,6 +1,3 @@
-using System.Globalization;
-using System.Text;
-
 namespace ToiletAid.Core.Person;
 
 /// <summary>What may stand in a line of the free note of a visit.</summary>
@@ -22,21 +19,12 @@ public static class NoteLine
             return "is empty, write something or leave it out";
         }
 
-        int length = 0;
-        foreach (var rune in line.EnumerateRunes())
+        if (ReadableText.Fault(line) is { } fault)
         {
-            if (!CanBeRead(rune))
-            {
-                return "has a character that cannot be read aloud or printed, write it without";
-            }
-
-            length++;
+            return fault;
         }
 
+        int length = line.EnumerateRunes().Count();
         return length > Longest ? $"has {length} characters, at most {Longest} are taken, write it in two lines" : null;
     }
-
-    /// <summary>Control characters would be obeyed by a terminal, marks of direction would turn the words of others round.</summary>
-    private static bool CanBeRead(Rune rune) => rune != Rune.ReplacementChar && Rune.GetUnicodeCategory(rune)
-        is not (UnicodeCategory.Control or UnicodeCategory.Format or UnicodeCategory.LineSeparator or UnicodeCategory.ParagraphSeparator or UnicodeCategory.Surrogate or UnicodeCategory.PrivateUse or UnicodeCategory.OtherNotAssigned);
 }

@@ -22,9 +22,22 @@ public static class PersonCode
             return "looks like a name, and names are not kept on shared PCs, use a code with at most two letters in a row and a digit such as K-014";
         }
 
+        if (IsNumberOrFormula(code))
+        {
+            return "would be taken for a number or a formula in a table, begin it with a letter such as K-014";
+        }
+
         return digits > MostDigits
             ? "looks like a birth date or a phone number, and these are not kept on shared PCs, use a code with at most five digits such as K-014"
             : null;
+    }
+
+    /// <summary>Digits and hyphens are a number or a date to a spreadsheet, 1E5 is a number too, and a hyphen in front begins a formula (common practice).</summary>
+    private static bool IsNumberOrFormula(string code)
+    {
+        string[] parts = code.Split('E', 'e', 'D', 'd');
+        return code[0] == '-' || !code.Any(char.IsAsciiLetter)
+            || (parts is [{ Length: > 0 }, { Length: > 0 }] && parts.All(p => p.All(c => char.IsAsciiDigit(c) || c == '-')));
     }
 
     private static int LongestRun(string code)

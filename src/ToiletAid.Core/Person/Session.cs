@@ -14,6 +14,9 @@ public sealed record Session(DateOnly Date, Depth Depth, Answers Answers)
     /// <summary>What the therapist noted in words of their own, a line each; see <see cref="NoteLine"/>. No computation reads it.</summary>
     public ImmutableArray<string> Note { get => field.IsDefault ? [] : field; init; }
 
+    /// <summary>True for a visit that was written into the profile after one of a later day: what it found is older than that.</summary>
+    public bool IsLate { get; init; }
+
     /// <summary>True when something was noted, but nothing answered and nothing tried: then it can change no advice.</summary>
     public bool IsNoteOnly => !Note.IsEmpty && Trials.IsEmpty && !Answers.Ids.Any();
 }

@@ -1,6 +1,7 @@
 using ToiletAid.App.Files;
 using ToiletAid.Core.Interview;
 using ToiletAid.Core.Person;
+using ToiletAidTui.Commands;
 using ToiletAidTui.Host;
 
 namespace ToiletAidTui.Batch;
@@ -11,6 +12,7 @@ internal sealed class BatchRun(Terminal terminal, QuestionSet questions, BatchSe
     /// <summary>For output of which every part stands by itself.</summary>
     internal const string AddIt = " and add its output to this one";
 
+    private long _seen;
     private long _done;
     private long _refused;
     private int _code = ExitCode.Good;
@@ -27,23 +29,18 @@ internal sealed class BatchRun(Terminal terminal, QuestionSet questions, BatchSe
     {
         var source = new BatchSource(questions, terminal);
         var progress = new Progress(terminal.ErrorIsTerminal && !settings.Quiet ? terminal.Error : null);
-        RejectFile? rejects = null;
-        try
+        FileStream? list = null;
+        if (settings.Rejects is { } refused)
         {
-            if (settings.Rejects is { } refused && BatchSource.Holds(paths, refused))
+            var target = OutputFile.Target(terminal, refused);
+            if ((target.TryGet(out var file) ? file.OpenList(append: settings.Resume > 0, out list) : target.Issues[0]) is { } fault)
             {
-                terminal.Error.WriteLine($"{refused}: the profiles are read from it, give another file for those that are refused.");
-                return ExitCode.WrongUsage;
+                terminal.Complain(refused.Length > 0 ? refused : "--rejects", [fault.Code == OutputTarget.CannotWrite ? fault with { Message = $"it cannot be written, {fault.Message}" } : fault]);
+                return fault.Code == "is-input" ? ExitCode.WrongUsage : ExitCode.InputRefused;
             }
-
-            rejects = settings.Rejects is null ? null : new RejectFile(settings.Rejects, append: settings.Resume > 0);
-        }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException or ArgumentException)
-        {
-            terminal.Error.WriteLine($"{(settings.Rejects is { Length: > 0 } file ? file : "--rejects")}: it cannot be written, {ProfileFile.Reason(e)}.");
-            return ExitCode.InputRefused;
         }
 
+        var rejects = list is null ? null : new RejectFile(list);
         using (rejects)
         {
             var work = new OrderedWork<BatchInput, Outcome<T>>(settings.Jobs, i => i.Utf8?.Length ?? 0);
@@ -63,10 +60,9 @@ internal sealed class BatchRun(Terminal terminal, QuestionSet questions, BatchSe
 
     private IEnumerable<BatchInput> Skip(IEnumerable<BatchInput> all)
     {
-        long passed = 0;
         foreach (var input in all)
         {
-            if (passed++ >= settings.Resume)
+            if (_seen++ >= settings.Resume)
             {
                 yield return input;
             }
@@ -124,6 +120,12 @@ internal sealed class BatchRun(Terminal terminal, QuestionSet questions, BatchSe
         if (_refused > 0 && settings.Rejects is { } file)
         {
             terminal.Error.WriteLine($"{(_refused == 1 ? "1 profile was" : $"{_refused} profiles were")} refused. The reasons are in {file}.");
+        }
+
+        if (!signals.HasCome && _seen < settings.Resume)
+        {
+            terminal.Error.WriteLine($"--resume {settings.Resume} is past the end: there {(_seen == 1 ? "is 1 profile" : $"are {_seen} profiles")}. Nothing was done.");
+            return ExitCode.WrongUsage;
         }
 
         if (!signals.HasCome)

@@ -20,14 +20,6 @@ internal sealed class BatchSource(QuestionSet questions, Terminal terminal)
     /// <summary>Reads one of them that has no fault yet; may be called on any thread.</summary>
     internal Checked<Profile> Read(BatchInput input) => input.Utf8 is { } line ? _reader.Read(line) : _files.Read(input.Source, Passphrase);
 
-    /// <summary>True when the file is among what is read, so that it must not be written.</summary>
-    internal static bool Holds(IEnumerable<string> paths, string file)
-    {
-        string full = Path.GetFullPath(file);
-        return paths.Any(p => p is not (StandardInput or "") && (Path.GetFullPath(p) == full
-            || (Directory.Exists(p) && IsProfile(full) && Path.GetDirectoryName(full) == Path.TrimEndingDirectorySeparator(Path.GetFullPath(p)))));
-    }
-
     private string? Passphrase()
     {
         lock (_asking)
@@ -35,8 +27,6 @@ internal sealed class BatchSource(QuestionSet questions, Terminal terminal)
             return terminal.Passphrase.Get();
         }
     }
-
-    private static bool IsProfile(string file) => file.EndsWith(".json", StringComparison.OrdinalIgnoreCase);
 
     private IEnumerable<BatchInput> Under(string path)
     {

@@ -5,34 +5,9 @@ using ToiletAid.App.Files;
 namespace ToiletAidTui.Batch;
 
 /// <summary>Refused profiles with the reason, one a line, so that they can be mended and scored later. Only its owner may read it: what was refused may be a name.</summary>
-internal sealed class RejectFile : IDisposable
+/// <param name="file">The open file.</param>
+internal sealed class RejectFile(FileStream file) : IDisposable
 {
-    private readonly FileStream _file;
-
-    /// <summary>Opens the file.</summary>
-    /// <param name="path">Where to.</param>
-    /// <param name="append">True to add to what is there, as a resumed run does; otherwise it starts anew.</param>
-    /// <exception cref="IOException">It cannot be written.</exception>
-    /// <exception cref="UnauthorizedAccessException">It may not be written.</exception>
-    internal RejectFile(string path, bool append)
-    {
-        var options = new FileStreamOptions { Mode = append ? FileMode.Append : FileMode.Create, Access = FileAccess.Write };
-        if (OperatingSystem.IsWindows())
-        {
-            _file = new(path, options);
-            return;
-        }
-
-        const UnixFileMode owner = UnixFileMode.UserRead | UnixFileMode.UserWrite;
-        options.UnixCreateMode = owner;
-        _file = new(path, options);
-        if (!WholeFile.IsDevice(WholeFile.RealPath(path)))
-        {
-            // The mode above is only that of a file that was not there.
-            File.SetUnixFileMode(_file.SafeFileHandle, owner);
-        }
-    }
-
     /// <summary>Adds one.</summary>
     internal void Write(BatchInput input, IReadOnlyList<Issue> issues)
     {
@@ -49,9 +24,9 @@ internal sealed class RejectFile : IDisposable
         }
 
         buffer.WriteByte((byte)'\n');
-        buffer.WriteTo(_file);
+        buffer.WriteTo(file);
     }
 
     /// <inheritdoc/>
-    public void Dispose() => _file.Dispose();
+    public void Dispose() => file.Dispose();
 }

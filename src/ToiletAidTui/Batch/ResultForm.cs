@@ -45,6 +45,7 @@ internal abstract class ResultForm
             using var written = new StringWriter(CultureInfo.InvariantCulture) { NewLine = "\n" };
             var lines = new SpeechLines(written, terminal.OutputIsTerminal ? terminal.Width : 0);
             lines.Line($"Person {profile.Person}, {IsoDay.Of(profile.Latest.Date)}, {Words.Of(profile.Latest.Depth)} depth.");
+            lines.Lines(profile.LateFlags.Select(s => $"A red flag was written down afterwards, for the visit of {IsoDay.Of(s.Date)}."));
             lines.Lines(isBrief ? text.Brief(advice, profile.Latest.Answers) : text.Lines(advice, profile.Latest.Answers, top));
             return written.ToString();
         }

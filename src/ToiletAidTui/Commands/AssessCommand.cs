@@ -15,9 +15,10 @@ internal static class AssessCommand
         var folder = FolderOption.Define();
         var person = new Option<string?>("--person") { HelpName = "CODE", Description = "Code of the person, never a name. Needed for a new file. Asked for when left out." };
         var date = DayOption.Define("visit");
+        var late = new Option<bool>("--late") { Description = "The day of the visit is before the last one of the profile, since it is written down late." };
         var top = Formats.Top();
         var aids = StockOption.Define();
-        var command = new Command("assess", "Ask the questions and read out the ranked shortlist.") { depth, save, folder, person, date, top, aids };
+        var command = new Command("assess", "Ask the questions and read out the ranked shortlist.") { depth, save, folder, person, date, late, top, aids };
         var mode = new ModeOptions();
         mode.AddTo(command);
         command.SetAction(parsed =>
@@ -55,7 +56,7 @@ internal static class AssessCommand
                 who ??= typedFile;
             }
 
-            return new Assessment(terminal, manner, Words.Find<Depth>(parsed.GetValue(depth))!.Value, file, who, day, parsed.GetValue(top), parsed.GetValue(aids)).Run();
+            return new Assessment(terminal, manner, Words.Find<Depth>(parsed.GetValue(depth))!.Value, file, who, day, parsed.GetValue(late), parsed.GetValue(top), parsed.GetValue(aids)).Run();
         });
         return command;
     }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using ToiletAid.App.Files;
+using ToiletAid.App.Sessions;
 using ToiletAid.App.Store;
 using ToiletAid.App.Wording;
 using ToiletAid.Core.Advising;
@@ -13,11 +14,13 @@ using ToiletAidTui.Screens;
 namespace ToiletAidTui.Commands;
 
 /// <summary>One interview from the first line to the saved file.</summary>
-internal sealed class Assessment(Terminal terminal, Manner manner, Depth depth, string? save, string? person, DateOnly day, int top, string? aids)
+internal sealed class Assessment(Terminal terminal, Manner manner, Depth depth, string? save, string? person, DateOnly day, bool late, int top, string? aids)
 {
     private readonly SpeechLines _lines = terminal.Dialogue;
     private readonly DraftFile _drafts = new(BuiltIn.Questions(), terminal.Variable);
     private LineReader _input = new(terminal.Input);
+    private DateOnly _day = day;
+    private bool _isLate = late;
 
     internal int Run()
     {
@@ -32,8 +35,14 @@ internal sealed class Assessment(Terminal terminal, Manner manner, Depth depth, 
         }
 
         var advisor = new Advisor(knowledge, new());
-        using var each = save is null && !terminal.InputIsTerminal ? null : _drafts.EachAnswer(save, earlier is { IsProtected: true } ? terminal.Passphrase.Get : null);
-        var visit = Begun(knowledge.Questions, QuestionPlanner.For(knowledge).Open, earlier, each);
+        using var each = save is null && !terminal.InputIsTerminal ? null : _drafts.EachAnswer(save, terminal.Passphrase.Get, earlier is { IsProtected: true });
+        var goOn = new DraftQuestion(terminal, _lines, _input).Ask(each);
+        if (goOn is null && !DayIsRight(earlier))
+        {
+            return ExitCode.WrongUsage;
+        }
+
+        var visit = Begun(knowledge.Questions, QuestionPlanner.For(knowledge).Open, earlier, each, goOn);
         if (manner.Mode == Mode.FullScreen)
         {
             return new ScreenCommand(terminal, knowledge, advisor, manner, top, aids).Run(visit);
@@ -72,6 +81,52 @@ internal sealed class Assessment(Terminal terminal, Manner manner, Depth depth, 
         return Save(visit) is { } fault ? fault : code;
     }
 
+    /// <summary>Asks about a day that cannot be right, or that shows that another one was not; false when nobody can be asked and it is not taken.</summary>
+    private bool DayIsRight(StoredProfile? earlier)
+    {
+        while (VisitDay.Doubt(_day, terminal.Today, earlier?.Profile) is { } doubt)
+        {
+            if (!terminal.InputIsTerminal)
+            {
+                bool goesOn = doubt.Kind == DayDoubt.LaterVisit || (doubt.Kind == DayDoubt.Earlier && _isLate);
+                terminal.Error.WriteLine(goesOn ? doubt.Sentence : $"{doubt.Sentence} Nothing was asked. {doubt.Mend}");
+                return goesOn;
+            }
+
+            _lines.Line(doubt.Sentence);
+            if (_lines.AskYes($"Is {IsoDay.Of(_day)} the day of this visit?", _input))
+            {
+                _isLate = doubt.Kind == DayDoubt.Earlier;
+                return true;
+            }
+
+            if (AskDay() is not { } right)
+            {
+                return false;
+            }
+
+            (_day, _isLate) = (right, false);
+        }
+
+        _isLate = false;
+        return true;
+    }
+
+    private DateOnly? AskDay()
+    {
+        while (_lines.Ask("Day of the visit, such as 2026-03-09: ", _input, terminal.InputIsTerminal) is { } typed)
+        {
+            if (IsoDay.Find(typed.Trim()) is { } found)
+            {
+                return found;
+            }
+
+            _lines.Line("Error: That is not a date. Write year, month and day such as 2026-03-09.");
+        }
+
+        return null;
+    }
+
     /// <summary>Opens the profile that is added to, if it is there; false when it cannot be used.</summary>
     private bool Opened(QuestionSet questions, out StoredProfile? earlier)
     {
@@ -97,10 +152,9 @@ internal sealed class Assessment(Terminal terminal, Manner manner, Depth depth, 
     }
 
     /// <summary>A new visit, or one that broke off; each answer of it is kept.</summary>
-    private Visit Begun(QuestionSet questions, Func<Depth, Answers, ImmutableArray<Question>> open, StoredProfile? earlier, AnswerDraft? each)
+    private Visit Begun(QuestionSet questions, Func<Depth, Answers, ImmutableArray<Question>> open, StoredProfile? earlier, AnswerDraft? each, (string Draft, Profile Kept)? goOn)
     {
-        var goOn = new DraftQuestion(terminal, _lines, _input).Ask(each);
-        var visit = new Visit(questions, open, goOn?.Kept.Latest.Depth ?? depth, goOn?.Kept.Latest.Date ?? day) { Profiles = new(terminal.Variable), Earlier = earlier, Path = save, Person = person, Draft = goOn?.Draft };
+        var visit = new Visit(questions, open, goOn?.Kept.Latest.Depth ?? depth, goOn?.Kept.Latest.Date ?? _day) { Profiles = new(terminal.Variable), Earlier = earlier, Path = save, Person = person, Draft = goOn?.Draft, IsLate = goOn?.Kept.Latest.IsLate ?? _isLate };
         if (goOn?.Kept is { } kept)
         {
             visit.Person ??= kept.Person == AnswerJournal.NoCode ? null : kept.Person;
@@ -134,12 +188,16 @@ internal sealed class Assessment(Terminal terminal, Manner manner, Depth depth, 
 
         while (visit.Save(terminal.Passphrase.Get) is { } fault)
         {
-            terminal.Error.WriteLine($"{save} could not be written, {fault}. The answers are still here.");
+            string said = $"{save} could not be written, {fault}.";
             if (!terminal.InputIsTerminal)
             {
+                // Nobody can try again: they are where the draft says they are.
+                visit.Kept?.Tell = _ => { };
+                terminal.Error.WriteLine($"{said} {_drafts.Keep(visit)}");
                 return ExitCode.InputRefused;
             }
 
+            terminal.Error.WriteLine($"{said} The answers are still here.");
             if (!_lines.AskYes("Try again?", _input))
             {
                 terminal.Error.WriteLine(_drafts.Keep(visit));

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.CommandLine.Completions;
 using System.CommandLine.Help;
+using System.CommandLine.Parsing;
 using ToiletAid.App.Files;
 using ToiletAid.Core.Advising;
 using ToiletAidTui.Commands.About;
@@ -34,6 +35,10 @@ public static class CliHost
             return ExitCode.WrongUsage;
         }
 
+        var named = parsed.Tokens.Where(t => t.Type == TokenType.Argument).Select(t => t.Value).ToList();
+
+        // Also what stands behind an equals sign, such as in aids=stock.json.
+        terminal.Named = [.. named, .. named.Where(v => v.Contains('=', StringComparison.Ordinal)).Select(v => v[(v.IndexOf('=', StringComparison.Ordinal) + 1)..])];
         if (!keepsPassphrase)
         {
             terminal.Passphrase = new(terminal, parsed.GetValue<string?>(PassphraseFile), parsed.GetValue<int?>(PassphraseDescriptor));

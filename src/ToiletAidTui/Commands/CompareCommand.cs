@@ -47,11 +47,17 @@ internal sealed class CompareCommand
 
     private int Run(ParseResult parsed)
     {
+        if (OutputFile.Fault(_terminal, parsed.GetValue(_picture)) is { } refused)
+        {
+            _terminal.Error.WriteLine(refused);
+            return ExitCode.InputRefused;
+        }
+
         string[] paths = parsed.GetValue(_paths)!;
         return OneProfile.With(_terminal, paths[0], parsed.GetValue(_aids), (knowledge, first) => paths.Length == 1
-            ? OfOne(parsed, knowledge, first)
+            ? OfOne(parsed, knowledge, first with { Sessions = first.InTime })
             : OneProfile.With(_terminal, paths[1], null, (_, second) => second.Person == first.Person
-                ? OfTwo(parsed, knowledge, first, second)
+                ? OfTwo(parsed, knowledge, first with { Sessions = first.InTime }, second with { Sessions = second.InTime })
                 : Usage($"{paths[0]} is the profile of {first.Person} and {paths[1]} that of {second.Person}, give two profiles of one person")));
     }
 
@@ -131,7 +137,7 @@ internal sealed class CompareCommand
             return Usage($"Nothing was measured at {Trend.Fewest} or more visits, so there is nothing to draw, leave --picture out");
         }
 
-        if (OutputFile.Write(file, TrendPicture.Svg(person, trends)) is not { } fault)
+        if (OutputFile.Write(_terminal, file, TrendPicture.Svg(person, trends)) is not { } fault)
         {
             return null;
         }

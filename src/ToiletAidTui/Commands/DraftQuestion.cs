@@ -38,7 +38,7 @@ internal sealed class DraftQuestion(Terminal terminal, SpeechLines lines, LineRe
     {
         if (lines.AskYes("Erase it?", input))
         {
-            DraftFile.Remove(left);
+            AnswerDraft.Remove(left);
         }
     }
 }

@@ -13,7 +13,7 @@ internal static class KeepingCommands
         var (path, folder) = Where();
         var command = new Command("protect", "Protect a profile with a passphrase. Without it nobody can read the profile again, so keep it safe.") { path, folder };
         command.SetAction(parsed => Run(terminal, Named(terminal, parsed, path, folder), "Protected. Copies that were made before are not", (keeper, file) =>
-            ProfileFile.IsProtected(file) ? Refused("it is protected already, use change-passphrase to give it another passphrase")
+            ProfileFile.IsProtected(file) ? Already(file)
             : keeper.Change(file, () => null, terminal.Passphrase.Choose)));
         return command;
     }
@@ -61,14 +61,19 @@ internal static class KeepingCommands
             return Guarded(terminal, file, () =>
             {
                 var erased = ProfileKeeper.Erase(file);
-                if (!erased.TryGet(out var names))
+                if (!erased.TryGet(out var gone))
                 {
                     return Refuse(terminal, file, erased.Issues);
                 }
 
-                foreach (string name in names)
+                foreach (string name in gone.Files)
                 {
                     terminal.Output.WriteLine($"Erased {name}.");
+                }
+
+                foreach (string name in gone.NotOverwritten)
+                {
+                    terminal.Output.WriteLine($"{name} has another name on this disk, as backups make them. What is under that name was left as it is.");
                 }
 
                 foreach (string limit in ErasureLimits.Of(file))
@@ -90,10 +95,8 @@ internal static class KeepingCommands
             return false;
         }
 
-        terminal.Talk.WriteLine($"Erasing {file} cannot be undone.");
-        terminal.Talk.Write("Erase it? yes or no: ");
-        terminal.Talk.Flush();
-        return new LineReader(terminal.Input).ReadLine()?.Trim().Equals("yes", StringComparison.OrdinalIgnoreCase) ?? false;
+        terminal.Dialogue.Line($"Erasing {file} cannot be undone.");
+        return terminal.Dialogue.AskYes("Erase it?", new(terminal.Input));
     }
 
     private static (Argument<string> Path, Option<string?> Folder) Where() => (
@@ -102,6 +105,13 @@ internal static class KeepingCommands
 
     private static string? Named(Terminal terminal, ParseResult parsed, Argument<string> path, Option<string?> folder) =>
         FolderOption.Resolve(terminal, parsed.GetValue(path)!, parsed.GetValue(folder));
+
+    /// <summary>What a program that died while it protected the profile left in clear goes before it is said that it is protected.</summary>
+    private static Checked<StoredProfile> Already(string file)
+    {
+        ProfileKeeper.EndProtecting(file);
+        return Refused("it is protected already, use change-passphrase to give it another passphrase");
+    }
 
     private static Checked<StoredProfile> Refused(string message) => Checked<StoredProfile>.Bad(new Issue("protection", string.Empty, message));
 

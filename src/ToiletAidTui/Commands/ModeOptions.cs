@@ -59,12 +59,12 @@ internal sealed class ModeOptions
 
         bool isDumb = ModeChoice.IsDumb(terminal.Variable);
         var mode = choice.Mode ?? (settings[SettingList.Mode] == ModeChoice.LinearWord ? Mode.Linear : Mode.FullScreen);
-        if (mode == Mode.FullScreen && (!isTerminal || isDumb))
+        if (mode == Mode.FullScreen && (!isTerminal || isDumb || terminal.HasNoSize))
         {
-            terminal.Error.WriteLine("The full screen needs a terminal that can show it. Going on line by line.");
+            terminal.Error.WriteLine($"The full screen needs a terminal that {(isTerminal && !isDumb ? "tells its size, and this one says 0" : "can show it")}. Going on line by line.");
             mode = Mode.Linear;
         }
 
-        return new(mode, isTerminal && !isDumb, settings, reader);
+        return new(mode, isTerminal && !isDumb && !terminal.HasNoSize, settings, reader);
     }
 }

@@ -61,6 +61,12 @@ internal sealed class ReportCommand
             return ExitCode.WrongUsage;
         }
 
+        if (OutputFile.Fault(_terminal, parsed.GetValue(_out)) is { } refused)
+        {
+            _terminal.Error.WriteLine(refused);
+            return ExitCode.InputRefused;
+        }
+
         return OneProfile.With(_terminal, parsed.GetValue(_path)!, parsed.GetValue(_aids), (knowledge, profile) => Write(parsed, knowledge, profile, kind, format));
     }
 
@@ -83,7 +89,7 @@ internal sealed class ReportCommand
             return ExitCode.Good;
         }
 
-        if (OutputFile.Write(path, text) is not { } fault)
+        if (OutputFile.Write(_terminal, path, text) is not { } fault)
         {
             return ExitCode.Good;
         }

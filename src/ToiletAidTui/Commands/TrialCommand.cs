@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.CommandLine;
+using ToiletAid.App.Sessions;
 using ToiletAid.App.Trials;
 using ToiletAid.Core.Advising;
 using ToiletAid.Core.Knowledge;
@@ -64,9 +65,9 @@ internal sealed class TrialCommand
 
     private int Ask(ParseResult parsed, KnowledgeBase knowledge, Profile profile, string path, DateOnly day)
     {
-        if (TrialRecording.Begin(knowledge, new Advisor(knowledge, new()), profile, day, out var faults) is not { } recording)
+        if (TrialRecording.Begin(knowledge, new Advisor(knowledge, new()), profile, day, _terminal.Today, out var faults) is not { } recording)
         {
-            return day < profile.Sessions[^1].Date
+            return VisitDay.Doubt(day, _terminal.Today, profile) is { Kind: not DayDoubt.LaterVisit }
                 ? Fault($"{faults[0]} Give its day with --date.", ExitCode.WrongUsage)
                 : Fault(string.Join(_terminal.Error.NewLine, faults.Append("Nothing was saved.")), ExitCode.InputRefused);
         }

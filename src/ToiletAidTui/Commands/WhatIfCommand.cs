@@ -24,6 +24,12 @@ internal static class WhatIfCommand
         batch.AddTo(command);
         command.SetAction(parsed =>
         {
+            if (OutputFile.Fault(terminal, parsed.GetValue(picture)) is { } refused)
+            {
+                terminal.Error.WriteLine(refused);
+                return ExitCode.InputRefused;
+            }
+
             var knowledge = BuiltIn.Knowledge();
             var (found, code) = WhatIfChange.Of(parsed.GetValue(change)!, knowledge, terminal);
             if (found is null)
@@ -68,7 +74,7 @@ internal static class WhatIfCommand
     {
         string title = $"First places before and after: {change.Said}";
         string drawing = file.EndsWith(".txt", StringComparison.OrdinalIgnoreCase) ? WhatIfBars.Text(title, tally) : WhatIfPicture.Svg(title, tally);
-        if (OutputFile.Write(file, drawing) is not { } fault)
+        if (OutputFile.Write(terminal, file, drawing) is not { } fault)
         {
             return ExitCode.Good;
         }

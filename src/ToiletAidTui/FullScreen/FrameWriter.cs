@@ -23,6 +23,9 @@ internal sealed class FrameWriter(string colours)
     private int _lastEnd;
     private (int Row, int Column)? _cursor;
 
+    /// <summary>Nothing of the last frame is on the terminal any more.</summary>
+    internal void Forget() => _before = null;
+
     /// <summary>What has to be written; empty when nothing changed. The library's own buffer is left with nothing to send.</summary>
     /// <param name="buffer">The frame as drawn.</param>
     /// <param name="rows">What was drawn.</param>
@@ -32,6 +35,11 @@ internal sealed class FrameWriter(string colours)
         var cursor = (rows.CursorRow, rows.CursorColumn);
         string[] now = Rows(buffer);
         _frame.Clear();
+        if (now.Length == 0 || now[0].Length == 0)
+        {
+            return string.Empty;
+        }
+
         if (_before is null || _before.Length != now.Length || _before[0].Length != now[0].Length)
         {
             _frame.Append(colours).Append(ClearScreen).Append(ShowCursor);

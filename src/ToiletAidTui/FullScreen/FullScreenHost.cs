@@ -16,6 +16,9 @@ internal sealed class FullScreenHost(Shell shell, FullScreenOptions options)
     /// <summary>Pasting and mouse off, the cursor shown, and the screen as it was: for the end of a program whose loop can no longer do it.</summary>
     internal const string GiveBack = "\u001b[?2004l\u001b[?1006l\u001b[?1015l\u001b[?1003l\u001b[?25h\u001b[?1049l";
 
+    /// <summary>What the library sends at its start, for a program that was asleep: keys of the cursor, the other screen, no pasting and no mouse.</summary>
+    private const string TakeBack = "\u001b[?1h\u001b=\u001b[?1049h";
+
     private const string WhiteOnBlack = "\u001b[97;40m";
 
     /// <summary>How long a file that is being saved when a signal comes may take.</summary>
@@ -23,6 +26,7 @@ internal sealed class FullScreenHost(Shell shell, FullScreenOptions options)
 
     private readonly KeyWork _work = new(options.Clock);
     private DateTimeOffset _lastKey;
+    private int _returns;
 
     /// <summary>Runs until the person leaves, goes on in linear mode, or a signal comes.</summary>
     internal void Run()
@@ -34,6 +38,7 @@ internal sealed class FullScreenHost(Shell shell, FullScreenOptions options)
 
     private void Draw()
     {
+        var before = TerminalModes.Of(0);
         using var app = Application.Create();
         app.AppModel = AppModel.FullScreen;
         Application.SetDefaultKeyBinding(Command.Quit, Bind.All(Key.F24));
@@ -41,6 +46,19 @@ internal sealed class FullScreenHost(Shell shell, FullScreenOptions options)
         app.Mouse.IsMouseDisabled = true;
         app.Driver!.WriteRaw(EscSeqUtils.CSI_DisableMouseEvents);
         using var screen = Build(app);
+        var drawing = TerminalModes.Of(0);
+        using var sleep = new TerminalReturn(
+            () =>
+            {
+                app.Driver.WriteRaw(GiveBack);
+                before?.Set();
+            },
+            () =>
+            {
+                // What was typed meanwhile was shown and is dropped; the loop draws all anew.
+                drawing?.Set();
+                Interlocked.Increment(ref _returns);
+            });
         app.Run(screen);
     }
 
@@ -49,9 +67,16 @@ internal sealed class FullScreenHost(Shell shell, FullScreenOptions options)
     {
         var screen = new AnswerScreen(shell, _work);
         var frames = new FrameWriter(options.HighContrast ? WhiteOnBlack : string.Empty);
+        int returns = 0;
         screen.DrawComplete += (_, _) =>
         {
-            string frame = frames.Compose(app.Driver!.GetOutputBuffer(), screen.Rows!, screen.IsEcho);
+            // A terminal that says that it has no size shows nothing.
+            if (screen.Rows is not { } rows)
+            {
+                return;
+            }
+
+            string frame = frames.Compose(app.Driver!.GetOutputBuffer(), rows, screen.IsEcho);
             if (frame.Length > 0)
             {
                 app.Driver.WriteRaw(frame);
@@ -66,6 +91,14 @@ internal sealed class FullScreenHost(Shell shell, FullScreenOptions options)
                 shell.Ending = Ending.Stopped;
                 app.RequestStop();
                 return;
+            }
+
+            if (returns != Volatile.Read(ref _returns))
+            {
+                returns = Volatile.Read(ref _returns);
+                app.Driver?.WriteRaw(TakeBack);
+                frames.Forget();
+                screen.SetNeedsDraw();
             }
 
             screen.GoOn();

@@ -1,3 +1,4 @@
+using ToiletAid.Core.Person;
 using ToiletAidTui.Host;
 using ToiletAidTui.Screens;
 
@@ -81,7 +82,7 @@ internal sealed class ScreenRows
 
     private static IEnumerable<string> Wrap(string text, int longest)
     {
-        foreach (string row in WordWrap.Rows(text, longest))
+        foreach (string row in WordWrap.Rows(ReadableText.Shown(text), longest))
         {
             for (int i = 0; i < row.Length || i == 0; i += longest)
             {

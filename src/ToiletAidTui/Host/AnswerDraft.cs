@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using ToiletAid.App.Files;
 using ToiletAid.App.Store;
 using ToiletAid.Core.Interview;
@@ -7,32 +8,33 @@ using ToiletAidTui.Screens;
 namespace ToiletAidTui.Host;
 
 /// <summary>
-/// Keeps the answers of a visit after each one: beside the profile that they are for, or in the user's own folder while the visit
-/// has no file. They are gone once the visit is saved, or left without saving.
+/// Keeps the answers of a visit after each one: beside the profile that they are for or, while the visit has no file or its folder does not take
+/// them, in the user's own folder. They are gone once the visit is saved, or left without saving. It alone knows whether and where they are kept:
+/// what it says was looked at after it was written.
 /// </summary>
-/// <param name="path">The profile, or the name that stands for a visit without one.</param>
+/// <param name="profile">The profile; null while the visit has none.</param>
+/// <param name="own">The name that stands for a visit without a profile, in the user's own folder; null where there is no such folder.</param>
 /// <param name="questions">The questions.</param>
-/// <param name="passphrase">Gives the passphrase of a protected profile; null for an open one.</param>
-/// <param name="ownFolder">True when the folder is the user's own and is made when it is missing.</param>
+/// <param name="passphrase">Gives the passphrase, asked for when the profile is protected.</param>
+/// <param name="isProtected">True when the profile was protected when it was opened: then nothing of it is written in clear, wherever.</param>
 /// <param name="profiles">The user's folder of profiles, which is made when the profile lies in it.</param>
-internal sealed class AnswerDraft(string path, QuestionSet questions, Func<string?>? passphrase, bool ownFolder, ProfileFolder profiles) : IDisposable
+internal sealed class AnswerDraft(string? profile, string? own, QuestionSet questions, Func<string?> passphrase, bool isProtected, ProfileFolder profiles) : IDisposable
 {
     private readonly Lock _lock = new();
-    private AnswerJournal? _file;
-    private bool _failed;
+    private readonly List<AnswerJournal> _files = [];
+    private string? _place;
+    private string _fault = "this account has no folder for data";
+    private bool? _toldKept;
 
-    /// <summary>Told of a fault, once, in a sentence.</summary>
+    /// <summary>Told when answers are no longer kept where they should be, and when they are again, a sentence each time.</summary>
     internal Action<string> Tell { get; set; } = _ => { };
-
-    /// <summary>Where the answers are, as the end of a sentence, and when they are offered.</summary>
-    internal string Where => ownFolder ? "in your data folder. The next start offers them" : $"beside {path}. The next assessment that saves there offers them";
 
     /// <summary>Drafts that nobody is writing.</summary>
     internal IReadOnlyList<string> Left()
     {
         try
         {
-            return ownFolder ? [.. AnswerJournal.Left(path), .. DraftFile.Kept(Path.GetDirectoryName(path)!)] : AnswerJournal.Left(path);
+            return (profile ?? own) is { } place ? AnswerJournal.Left(place) : [];
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
@@ -42,8 +44,7 @@ internal sealed class AnswerDraft(string path, QuestionSet questions, Func<strin
     }
 
     /// <summary>What a draft holds.</summary>
-    internal Checked<Profile> Read(string draft) =>
-        DraftFile.IsOne(draft) ? new ProfileFile(questions).Read(draft, passphrase) : AnswerJournal.Read(draft, questions, passphrase);
+    internal Checked<Profile> Read(string draft) => AnswerJournal.Read(draft, questions, passphrase);
 
     /// <summary>Keeps what is answered in the visit from now on.</summary>
     internal void Attach(Visit visit)
@@ -52,61 +53,100 @@ internal sealed class AnswerDraft(string path, QuestionSet questions, Func<strin
         visit.Engine.OnChange = _ => Keep(visit);
     }
 
-    /// <summary>Keeps the answers; false when that fails, which is told once.</summary>
-    internal bool Keep(Visit visit)
+    /// <summary>Keeps the answers; gives the sentence that says where they are, or why they are not.</summary>
+    internal string Keep(Visit visit)
     {
         // A signal keeps the answers from a thread of its own.
         lock (_lock)
         {
-            if (_failed || !Guarded(() => Write(visit)))
+            bool isKept = GoesOn(visit) || Places().Any(p => Begins(p, visit));
+            string said = isKept ? $"The answers are kept {Where(_place!)}." : $"The answers could not be kept, {_fault}.";
+            bool asHoped = isKept && (_place == profile || profile is null);
+            if (_toldKept is { } told ? told != asHoped : !asHoped)
             {
-                return false;
+                Tell(said);
             }
 
-            // It holds all that the one before it held.
-            DraftFile.Remove(visit.Draft);
-            visit.Draft = null;
-            return true;
+            _toldKept = asHoped;
+            if (isKept)
+            {
+                // It holds all that the one before it held.
+                Remove(visit.Draft);
+                visit.Draft = null;
+            }
+
+            return said;
         }
     }
 
-    /// <summary>The visit is saved or left, so the draft goes.</summary>
+    /// <summary>The visit is saved or left, so the drafts go. What cannot be erased is offered again, where it can be thrown away.</summary>
     internal void Discard()
     {
         lock (_lock)
         {
-            var file = _file;
-            _file = null;
-            Guarded(() => file?.Discard());
+            foreach (var file in _files)
+            {
+                Try(file.Discard);
+            }
+
+            _files.Clear();
+            _place = null;
+        }
+    }
+
+    /// <summary>Erases a draft.</summary>
+    internal static void Remove(string? draft)
+    {
+        if (draft is not null)
+        {
+            Try(() => AnswerJournal.Drop(draft));
         }
     }
 
     /// <inheritdoc/>
-    public void Dispose() => _file?.Dispose();
+    public void Dispose() => _files.ForEach(f => f.Dispose());
 
-    private void Write(Visit visit)
+    private string Where(string place) => place == profile ? $"beside {profile}. The next assessment that saves there offers them" : "in your data folder. Start toiletaid without a file and it offers them";
+
+    private IEnumerable<string> Places() => ((string?[])[profile, own]).OfType<string>();
+
+    /// <summary>Adds to the draft that was begun last, while it is to be found.</summary>
+    private bool GoesOn(Visit visit)
     {
-        if (_file is null)
+        if (_place is null)
         {
-            if (ownFolder)
-            {
-                OwnerOnly.Folder(Path.GetDirectoryName(path)!);
-            }
-
-            profiles.Prepare(path);
-            if (passphrase is null)
-            {
-                _file = AnswerJournal.Start(path, questions, passphrase: null);
-            }
-            else
-            {
-                // Without it the answers of somebody who wanted them protected would lie open.
-                _file = AnswerJournal.Start(path, questions, passphrase() ?? throw new UnauthorizedAccessException("there is no passphrase"));
-            }
+            return false;
         }
 
-        _file.Save(visit.Session, visit.Earlier?.Profile.Person ?? visit.Person);
+        string place = _place;
+        _place = null;
+        if (!Guarded(() => Write(_files[^1], visit)))
+        {
+            return false;
+        }
+
+        _place = place;
+        return true;
     }
+
+    private bool Begins(string place, Visit visit) => Guarded(() =>
+    {
+        if (place == own)
+        {
+            OwnerOnly.Folder(Path.GetDirectoryName(place)!);
+        }
+
+        profiles.Prepare(place);
+
+        // Also when the profile was protected by somebody else meanwhile: without it the answers would lie open.
+        string? secret = isProtected || (profile is not null && ProfileFile.IsProtected(profile)) ? passphrase() ?? throw new NeedsPassphraseException() : null;
+        var file = AnswerJournal.Start(place, questions, secret);
+        _files.Add(file);
+        Write(file, visit);
+        _place = place;
+    });
+
+    private static void Write(AnswerJournal file, Visit visit) => file.Save(visit.Session, visit.Earlier?.Profile.Person ?? visit.Person);
 
     private bool Guarded(Action action)
     {
@@ -117,9 +157,20 @@ internal sealed class AnswerDraft(string path, QuestionSet questions, Func<strin
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            _failed = true;
-            Tell($"The draft of the answers in {Path.GetDirectoryName(Path.GetFullPath(path))} could not be written or erased, {ProfileFile.Reason(e)}. The visit goes on without it.");
+            _fault = ProfileFile.Reason(e);
             return false;
+        }
+    }
+
+    private static void Try(Action action)
+    {
+        try
+        {
+            action();
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            // It stays and is offered at the next start.
         }
     }
 }

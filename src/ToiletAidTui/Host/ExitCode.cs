@@ -16,7 +16,7 @@ public static class ExitCode
     /// <summary>Wrong usage of the command line.</summary>
     public const int WrongUsage = 2;
 
-    /// <summary>Some input was refused.</summary>
+    /// <summary>Some input was refused, or something could not be read or written.</summary>
     public const int InputRefused = 3;
 
     /// <summary>What a signal adds to its number.</summary>
@@ -37,7 +37,7 @@ public static class ExitCode
         (Good, "all well", "all well"),
         (OurFault, "program fault", "a fault of the program"),
         (WrongUsage, "wrong usage", "wrong usage"),
-        (InputRefused, "input refused", "some input was refused; everything else was still done"),
+        (InputRefused, "input refused", "some input was refused, or something could not be written, as the message says"),
         (Interrupted, "stopped", "stopped by Ctrl+C"),
         (Ended, "stopped", "stopped by a request to end"),
         (HungUp, "stopped", "stopped because the terminal was lost"),

@@ -65,15 +65,20 @@ public sealed class PassphraseSource(Terminal terminal, string? file, int? descr
     private string? FromFile()
     {
         string from = file ?? $"File descriptor {descriptor}";
+        if (file is null && !Inherited.Has(descriptor!.Value))
+        {
+            return Complain($"{from} is not open.");
+        }
+
         try
         {
             using var stream = file is not null ? new FileStream(file, FileMode.Open, FileAccess.Read, FileShare.ReadWrite, bufferSize: 1)
                 : new FileStream(new SafeFileHandle(descriptor!.Value, ownsHandle: false), FileAccess.Read, bufferSize: 1);
-            return Line(stream) is { Length: > 0 } line ? line : Complain($"{from} has no passphrase in its first line.");
+            return Line(stream)?.TrimStart('\uFEFF') is { Length: > 0 } line ? line : Complain($"{from} has no passphrase in its first line.");
         }
-        catch (DecoderFallbackException)
+        catch (DecoderFallbackException e)
         {
-            return Complain($"{from} is not UTF-8. Save it as UTF-8.");
+            return Complain($"{from} is {(e.BytesUnknown is [0xFF or 0xFE, ..] ? "UTF-16" : "not UTF-8")}. Save it as UTF-8.");
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException or ArgumentException)
         {
@@ -97,9 +102,8 @@ public sealed class PassphraseSource(Terminal terminal, string? file, int? descr
         {
             // The terminal itself and not standard input, whose reader may show what is typed or hold some of it back.
             using var tty = new FileStream("/dev/tty", FileMode.Open, FileAccess.Read, FileShare.ReadWrite, bufferSize: 1);
-            using var hidden = new HiddenTyping(tty.SafeFileHandle.DangerousGetHandle().ToInt32());
-            terminal.Error.Write(prompt);
-            terminal.Error.Flush();
+            using var hidden = new HiddenTyping(tty.SafeFileHandle.DangerousGetHandle().ToInt32(), () => Prompt(prompt));
+            Prompt(prompt);
             string? line = Line(tty);
             terminal.Error.WriteLine();
             return line is { Length: > 0 } ? line : null;
@@ -110,10 +114,15 @@ public sealed class PassphraseSource(Terminal terminal, string? file, int? descr
         }
     }
 
-    private string? TypeOnWindows(string prompt)
+    private void Prompt(string prompt)
     {
         terminal.Error.Write(prompt);
         terminal.Error.Flush();
+    }
+
+    private string? TypeOnWindows(string prompt)
+    {
+        Prompt(prompt);
         var typed = new StringBuilder();
         while (Console.ReadKey(intercept: true) is { Key: not ConsoleKey.Enter } key)
         {

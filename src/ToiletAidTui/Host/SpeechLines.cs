@@ -1,3 +1,5 @@
+using ToiletAid.Core.Person;
+
 namespace ToiletAidTui.Host;
 
 /// <summary>Writes lines wrapped at words, so that no word is cut at the edge of the terminal.</summary>
@@ -8,6 +10,7 @@ public sealed class SpeechLines(TextWriter writer, int width)
     /// <summary>Writes a line.</summary>
     public void Line(string text)
     {
+        text = ReadableText.Shown(text);
         if (width < 20 || text.Length < width)
         {
             writer.WriteLine(text);
@@ -39,18 +42,33 @@ public sealed class SpeechLines(TextWriter writer, int width)
     /// <summary>Writes the line in which the answer is typed and leaves the cursor on it.</summary>
     public void Prompt(string text)
     {
-        writer.Write(text);
+        writer.Write(ReadableText.Shown(text));
         writer.Flush();
     }
 
-    /// <summary>Asks for yes or no; the end of input, and anything that does not begin with y, is no.</summary>
+    /// <summary>Asks for yes or no until one of them is typed; the end of input is no.</summary>
     /// <param name="question">The question, without its answers.</param>
     /// <param name="input">Where it is typed.</param>
     public bool AskYes(string question, LineReader input)
     {
         ArgumentNullException.ThrowIfNull(input);
-        Prompt($"{question} yes or no: ");
-        return input.ReadLine()?.Trim().StartsWith("y", StringComparison.OrdinalIgnoreCase) ?? false;
+        while (true)
+        {
+            Prompt($"{question} yes or no: ");
+            switch (input.ReadLine()?.Trim().ToLowerInvariant())
+            {
+                case "yes" or "y":
+                    return true;
+                case "no" or "n":
+                    return false;
+                case null:
+                    writer.WriteLine();
+                    return false;
+                default:
+                    Line("Type yes or no.");
+                    break;
+            }
+        }
     }
 
     /// <summary>Prompts and waits for a line; null when the input ended. Where nobody's Enter ended the line with the cursor, it is ended.</summary>

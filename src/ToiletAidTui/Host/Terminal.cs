@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using ToiletAid.App.Files;
 
 namespace ToiletAidTui.Host;
@@ -26,8 +27,14 @@ public sealed class Terminal
     /// <summary>Characters in a line; 0 when lines are not wrapped.</summary>
     public int Width { get; init; }
 
+    /// <summary>True when the terminal tells no size that anything can be drawn in.</summary>
+    public bool HasNoSize { get; init; }
+
     /// <summary>Where the passphrase of protected profiles comes from.</summary>
     public PassphraseSource Passphrase { get => field ??= new(this, null, null); set; }
+
+    /// <summary>Everything that the command line names and that may be a file: none of it is written over by accident.</summary>
+    public ImmutableArray<string> Named { get; set; } = [];
 
     /// <summary>The environment.</summary>
     public Func<string, string?> Variable { get; init; } = Environment.GetEnvironmentVariable;

@@ -1,4 +1,5 @@
 using ToiletAid.App.Files;
+using ToiletAid.App.Sessions;
 using ToiletAid.App.Store;
 using ToiletAid.Core.Person;
 using ToiletAidTui.Host;
@@ -45,7 +46,8 @@ internal static class StartPages
     /// <param name="next">What is shown when they are not taken up.</param>
     internal static Page? Stopped(Desk desk, StoredProfile? earlier, string? path, Func<Page> next)
     {
-        if (desk.EachAnswer(path, earlier) is not { } each || each.Left() is not [string draft, ..])
+        var each = desk.EachAnswer(path, earlier);
+        if (each is null || each.Left() is not [string draft, ..])
         {
             return null;
         }
@@ -62,14 +64,14 @@ internal static class StartPages
                 }
 
                 string? person = kept.Person == AnswerJournal.NoCode ? null : kept.Person;
-                var visit = new Visit(s.Desk.Questions, s.Desk.Open, kept.Latest.Depth, kept.Latest.Date) { Profiles = s.Desk.Profiles, Earlier = earlier, Path = path, Person = person, Draft = draft };
+                var visit = new Visit(s.Desk.Questions, s.Desk.Open, kept.Latest.Depth, kept.Latest.Date) { Profiles = s.Desk.Profiles, Earlier = earlier, Path = path, Person = person, Draft = draft, IsLate = kept.Latest.IsLate };
                 visit.Engine.TakeUp(kept.Latest);
                 Begin(s, visit);
             }),
             new("Leave them for later", s => s.Replace(next())),
             new("Delete them", s =>
             {
-                DraftFile.Remove(draft);
+                AnswerDraft.Remove(draft);
                 s.Replace(next(), "Thrown away.");
             }),
         ]);
@@ -130,9 +132,9 @@ internal static class StartPages
 
     /// <summary>What can be done with a saved profile.</summary>
     internal static Page Opened(StoredProfile stored, string path) => new ListPage(ProfileName,
-        $"Profile of {stored.Profile.Person}. {(stored.Profile.Sessions.Length == 1 ? "1 visit" : $"{stored.Profile.Sessions.Length} visits")}, the latest on {IsoDay.Of(stored.Profile.Sessions[^1].Date)}.", [],
+        $"Profile of {stored.Profile.Person}. {(stored.Profile.Sessions.Length == 1 ? "1 visit" : $"{stored.Profile.Sessions.Length} visits")}, the latest on {IsoDay.Of(stored.Profile.InTime[^1].Date)}.", [],
     [
-        new("New visit for this person", s => s.Push(Stopped(s.Desk, Now(s, stored, path), path, () => Depths(Now(s, stored, path), path)) ?? Depths(Now(s, stored, path), path))),
+        new("New visit for this person", s => s.Push(Stopped(s.Desk, Now(s, stored, path), path, () => New(s, Now(s, stored, path), path)) ?? New(s, Now(s, stored, path), path))),
         new("Result of the latest visit", s => s.Push(ResultPages.Saved(s, Now(s, stored, path).Profile))),
         .. stored.Profile.Sessions.Length < 2 ? (Entry[])[] : [new("Compare the last two visits", s => ToolPages.Compared(s, path))],
         new("Record a trial", s => s.Press(new(Act.Trial))),
@@ -140,6 +142,17 @@ internal static class StartPages
         new("Write a document", s => s.Push(ToolPages.Documents(path))),
         new("Go back", s => s.Pop()),
     ]);
+
+    /// <summary>How much is asked, after a question when the clock stands before the last visit.</summary>
+    private static ListPage New(Shell shell, StoredProfile earlier, string path)
+    {
+        var doubt = VisitDay.Doubt(shell.Desk.Today(), shell.Desk.Today(), earlier.Profile);
+        return doubt is null ? Depths(earlier, path) : new("day", doubt.Sentence, [],
+        [
+            new($"Today is {IsoDay.Of(shell.Desk.Today())}, go on", s => s.Replace(Depths(earlier, path))),
+            new("Go back, and set the clock first", s => s.Pop()),
+        ]);
+    }
 
     /// <summary>The profile with what was saved in it since it was opened.</summary>
     private static StoredProfile Now(Shell shell, StoredProfile opened, string path) =>

@@ -23,6 +23,9 @@ internal sealed class Visit(QuestionSet questions, Func<Depth, Answers, Immutabl
     /// <summary>The user's folder of profiles, which a save makes when it is missing.</summary>
     internal required ProfileFolder Profiles { get; init; }
 
+    /// <summary>True when it is written down after a visit of a later day.</summary>
+    internal bool IsLate { get; init; }
+
     /// <summary>How much is asked.</summary>
     internal Depth Depth => depth;
 
@@ -39,7 +42,7 @@ internal sealed class Visit(QuestionSet questions, Func<Depth, Answers, Immutabl
     internal string? Draft { get; set; }
 
     /// <summary>The visit as it stands, with what is noted and not saved yet.</summary>
-    internal Session Session => new(day, depth, Engine.AnswersSoFar) { Note = Engine.Note.Unsaved };
+    internal Session Session => new(day, depth, Engine.AnswersSoFar) { Note = Engine.Note.Unsaved, IsLate = IsLate };
 
     /// <summary>The visit as it is ranked: with what was tried before.</summary>
     internal Session Ranked => Session with { Answers = WithTrials(Session.Answers) };
@@ -97,7 +100,7 @@ internal sealed class Visit(QuestionSet questions, Func<Depth, Answers, Immutabl
     internal void Forget()
     {
         Kept?.Discard();
-        DraftFile.Remove(Draft);
+        AnswerDraft.Remove(Draft);
         Draft = null;
     }
 

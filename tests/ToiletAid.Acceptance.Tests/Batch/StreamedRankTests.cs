@@ -87,7 +87,7 @@ public sealed class StreamedRankTests
         var (code, output, error) = Cli.Run("", "rank", file, "--rejects", file);
 
         Assert.Equal((2, ""), (code, output));
-        Assert.Equal($"{file}: the profiles are read from it, give another file for those that are refused.\n", error);
+        Assert.Equal($"{file}: the command names it for something else too, so nothing was written to it, give another file.\n", error);
         Assert.Equal(2, Cli.Run("", "rank", Path.GetDirectoryName(one)! + "/", "--rejects", one).Code);
         Assert.Equal((People.Ndjson, People.Lines[0]), (File.ReadAllText(file), File.ReadAllText(one)));
     }

@@ -97,7 +97,7 @@ public sealed partial class HardDiskTests
         var (code, _, error) = Cli.Run("none\n", "assess", "--linear", "--save", Path.Combine(folder.Path, "share", "a.json"), "--person", "K-014");
 
         Assert.Equal(3, code);
-        Assert.Contains("could not be written, its folder does not exist. The answers are still here.", error, StringComparison.Ordinal);
+        Assert.Contains("could not be written, its folder does not exist. The answers are kept in your data folder.", error, StringComparison.Ordinal);
     }
 
     [Fact]

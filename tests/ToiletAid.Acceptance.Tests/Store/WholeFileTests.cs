@@ -69,7 +69,7 @@ public sealed class WholeFileTests
             .Select(f => Path.GetFileName(f))
             .Order(StringComparer.Ordinal);
 
-        Assert.Equal(["FolderLock.cs", "OwnerOnly.cs", "RejectFile.cs", "WholeFile.cs"], found);
+        Assert.Equal(["FolderLock.cs", "OutputTarget.cs", "OwnerOnly.cs", "Removal.cs", "WholeFile.cs"], found);
     }
 
     private static UnixFileMode Mode(string path, UnixFileMode? set = null)

@@ -35,7 +35,7 @@ internal static class CalculatorDefinition
         command.Add(format);
         command.SetAction(parsed =>
         {
-            var input = new CalculatorInput(BuiltIn.Knowledge(), option => parsed.GetValue(byName[option]));
+            var input = new CalculatorInput(BuiltIn.Knowledge(), option => parsed.GetValue(byName[option]), terminal);
             var calculation = compute(input);
             foreach (string fault in input.Typed.Faults)
             {

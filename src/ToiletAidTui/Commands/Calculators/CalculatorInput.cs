@@ -2,13 +2,15 @@ using ToiletAid.App.Calculators;
 using ToiletAid.App.Typed;
 using ToiletAid.Core.Catalogue;
 using ToiletAid.Core.Knowledge;
+using ToiletAidTui.Host;
 
 namespace ToiletAidTui.Commands.Calculators;
 
 /// <summary>What one run of a calculator has to work with.</summary>
 /// <param name="knowledge">Built-in knowledge.</param>
 /// <param name="text">Text of an option by its name without dashes; null when it was not given.</param>
-internal sealed class CalculatorInput(KnowledgeBase knowledge, Func<string, string?> text)
+/// <param name="terminal">What the command talks to.</param>
+internal sealed class CalculatorInput(KnowledgeBase knowledge, Func<string, string?> text, Terminal terminal)
 {
     internal KnowledgeBase Knowledge { get; } = knowledge;
 
@@ -17,6 +19,9 @@ internal sealed class CalculatorInput(KnowledgeBase knowledge, Func<string, stri
     internal bool Has(string option) => text(option) is not null;
 
     internal string? Text(string option) => text(option);
+
+    /// <summary>Writes a file that was asked for; gives the sentence that says why not, or null.</summary>
+    internal string? Write(string path, string content) => OutputFile.Write(terminal, path, content);
 
     /// <summary>Reads options as answers to the questions of the same names.</summary>
     internal void Answers(params ReadOnlySpan<string> questions)

@@ -87,7 +87,7 @@ internal static class ReachCommand
             return;
         }
 
-        if (OutputFile.Write(file, calculation.Picture()) is { } fault)
+        if (input.Write(file, calculation.Picture()) is { } fault)
         {
             input.Typed.Fault("picture", fault);
             return;

@@ -1,0 +1,52 @@
+using System.Runtime.InteropServices;
+
+namespace ToiletAidTui.Host;
+
+/// <summary>The settings of a terminal as they were at one moment.</summary>
+internal sealed partial class TerminalModes
+{
+    // The structure termios: four numbers of four bytes on Linux, of eight on macOS, the last of them the local modes.
+    private const int MoreThanTermios = 256;
+    private const int LinuxLocalModes = 12;
+    private const int MacLocalModes = 24;
+
+    // ECHO is the same on both; the mode in which a line is edited and ended by Enter is not.
+    private const uint Echo = 0x8;
+    private const uint LinuxLineMode = 0x2;
+    private const uint MacLineMode = 0x100;
+
+    /// <summary>TCSAFLUSH: what was typed before is dropped, it was not meant for what comes.</summary>
+    private const int AfterFlush = 2;
+
+    private readonly int _descriptor;
+    private readonly byte[] _termios;
+
+    private TerminalModes(int descriptor, byte[] termios) => (_descriptor, _termios) = (descriptor, termios);
+
+    /// <summary>As they are now; null for what is no terminal.</summary>
+    internal static TerminalModes? Of(int descriptor)
+    {
+        byte[] termios = new byte[MoreThanTermios];
+        return !OperatingSystem.IsWindows() && Get(descriptor, termios) == 0 ? new(descriptor, termios) : null;
+    }
+
+    /// <summary>The same for typing that is not shown, a line at a time.</summary>
+    internal TerminalModes Hidden()
+    {
+        byte[] hidden = [.. _termios];
+        var modes = hidden.AsSpan(OperatingSystem.IsMacOS() ? MacLocalModes : LinuxLocalModes, sizeof(uint));
+        uint value = MemoryMarshal.Read<uint>(modes);
+        value = (value & ~Echo) | (OperatingSystem.IsMacOS() ? MacLineMode : LinuxLineMode);
+        MemoryMarshal.Write(modes, in value);
+        return new(_descriptor, hidden);
+    }
+
+    /// <summary>Sets the terminal so; false when it does not take that.</summary>
+    internal bool Set() => Set(_descriptor, AfterFlush, _termios) == 0;
+
+    [LibraryImport("libc", EntryPoint = "tcgetattr")]
+    private static partial int Get(int descriptor, [Out] byte[] termios);
+
+    [LibraryImport("libc", EntryPoint = "tcsetattr")]
+    private static partial int Set(int descriptor, int when, [In] byte[] termios);
+}
