@@ -1,6 +1,7 @@
 using System.Reflection;
 using BenchmarkDotNet.Running;
 using ToiletAid.Benchmarks;
+using ToiletAid.Benchmarks.Interviews;
 
 if (args is ["rerank", var folder])
 {
@@ -11,6 +12,12 @@ if (args is ["rerank", var folder])
 if (args is ["compare", var shared])
 {
     ReferenceComparison.Run(shared);
+    return;
+}
+
+if (args is ["interviews", ..])
+{
+    InterviewJudge.Run(Arguments.Read(args.AsSpan(1)));
     return;
 }
 

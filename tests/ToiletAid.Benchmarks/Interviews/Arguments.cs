@@ -1,0 +1,33 @@
+using System.Globalization;
+using ToiletAid.Core.Interview;
+using ToiletAid.Core.Person;
+
+namespace ToiletAid.Benchmarks.Interviews;
+
+/// <summary>What was typed after the name of the measurement.</summary>
+internal sealed record Arguments
+{
+    internal ulong Seed { get; private init; } = 1;
+
+    internal int People { get; private init; } = 100;
+
+    internal IReadOnlyList<Depth> Depths { get; private init; } = [Depth.Quick, Depth.Full];
+
+    internal static Arguments Read(ReadOnlySpan<string> typed)
+    {
+        var arguments = new Arguments();
+        for (int i = 0; i + 1 < typed.Length; i += 2)
+        {
+            string value = typed[i + 1];
+            arguments = typed[i] switch
+            {
+                "--seed" => arguments with { Seed = ulong.Parse(value, CultureInfo.InvariantCulture) },
+                "--people" => arguments with { People = int.Parse(value, CultureInfo.InvariantCulture) },
+                "--depth" => arguments with { Depths = [Words.Find<Depth>(value) ?? throw new ArgumentException($"no depth {value}", nameof(typed))] },
+                _ => throw new ArgumentException($"no option {typed[i]}", nameof(typed)),
+            };
+        }
+
+        return arguments;
+    }
+}
