@@ -2,6 +2,7 @@ using System.Diagnostics;
 using System.Globalization;
 using ToiletAid.App.Files;
 using ToiletAid.Core.Advising;
+using ToiletAid.Core.Asking;
 using ToiletAid.Core.Explaining;
 using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Person;
@@ -43,7 +44,7 @@ internal static class RerankPercentiles
     private static void Walk(KnowledgeBase knowledge, Session session, AdviceSettings settings, List<double> whole, List<double> planning)
     {
         var advisor = new Advisor(knowledge, settings);
-        var planner = new QuestionPlanner(knowledge, advisor);
+        var planner = new QuestionPlanner(knowledge);
         var answers = Answers.None;
         advisor.Advise(answers);
         while (planner.Open(session.Depth, answers) is [var next, ..])

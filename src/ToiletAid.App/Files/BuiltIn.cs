@@ -52,6 +52,7 @@ public static class BuiltIn
             Water = supplies.Water,
             Prices = supplies.Prices,
             Trials = Trials(),
+            People = People(),
             Changes = Load("changes.json", KnowledgeJson.Default.ChangesFile).Changes,
         };
     }

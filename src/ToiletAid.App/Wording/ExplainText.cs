@@ -2,6 +2,7 @@ using Humanizer;
 using ToiletAid.App.Sessions;
 using ToiletAid.App.Typed;
 using ToiletAid.Core.Advising;
+using ToiletAid.Core.Asking;
 using ToiletAid.Core.Explaining;
 using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Person;
@@ -79,43 +80,57 @@ public sealed class ExplainText(KnowledgeBase knowledge)
             .. counterfactuals.Select(f => $"{Change(f.Change)} Then {PlanText.Lower(Name(f.First))} would be first."),
         ];
 
-    /// <summary>What to ask next.</summary>
-    public static IEnumerable<string> Next(IReadOnlyList<QuestionValue> plan)
+    /// <summary>What to ask next, what each open question may bring, and how sure the first place is.</summary>
+    public static IEnumerable<string> Next(Outlook outlook)
     {
-        if (plan.Count == 0)
+        IEnumerable<string> next = outlook.Next.IsEmpty
+            ? [End(outlook)]
+            : [
+                MoreQuestions(outlook.Next.Length),
+                $"Next: {outlook.Next[0].Prompt}",
+                .. outlook.Next.Length > 1 ? [$"After it: {outlook.Next.Skip(1).Select(q => q.Name).Humanize("and")}."] : (string[])[],
+            ];
+        return [.. next, .. Sure(outlook), .. outlook.Values.Where(v => v.Gain > 0 || v.ChangeShare > 0 || v.MustBeAsked).Select(Bring)];
+    }
+
+    /// <summary>Why nothing more is asked, one sentence.</summary>
+    public static string End(Outlook outlook) => outlook.Enough switch
+    {
+        Enough.LittleLeft => "More answers would hardly improve the advice.",
+        Enough.Budget => $"As many questions were asked as this depth takes.{(outlook.Deciding is { } open ? $" One more would help: {open.Name}." : string.Empty)}",
+        Enough.RedFlag => "A sign that needs a doctor ends the questions.",
+        _ => "Everything that this depth asks was asked.",
+    };
+
+    /// <summary>How sure the first place is among people who would give these answers, and what else may come first.</summary>
+    public static IEnumerable<string> Sure(Outlook outlook)
+    {
+        if (outlook.First is not { } first)
         {
-            return ["No other question of this depth can change the first place, a caution or the set-up."];
+            yield break;
         }
 
-        return
-        [
-            MoreQuestions(plan.Count),
-            $"Next: {plan[0].Question.Prompt}",
-            .. Bring(plan[0]),
-            .. plan.Count > 1 ? [$"After it: {plan.Skip(1).Select(v => v.Question.Name).Humanize("and")}."] : (string[])[],
-        ];
+        yield return $"Among people who would give these answers, {PlanText.Lower(first.Name)} comes first in {SlotText.OfHundred(outlook.Share)} of 100 once everything is known.";
+        if (outlook.Tier.Length > 1)
+        {
+            yield return $"About as good on these answers: {outlook.Tier.Skip(1).Select(a => PlanText.Lower(a.Name)).Humanize("and")}.";
+        }
+
+        if (outlook.Deciding is { } question)
+        {
+            yield return $"What would decide it: {question.Name}.";
+        }
     }
 
     /// <summary>How many questions are still worth asking.</summary>
     public static string MoreQuestions(int count) =>
         $"{Spoken.Capital("more question".ToQuantity(count, ShowQuantityAs.Words))} could change the result.";
 
-    private static IEnumerable<string> Bring(QuestionValue value)
+    private static string Bring(QuestionValue value)
     {
-        if (value.ChangeShare is > 0 and < 1)
-        {
-            yield return $"{SlotText.OfHundred(value.ChangeShare)} of 100 likely answers would put another plan first.";
-        }
-
-        if (!value.Rules.IsEmpty)
-        {
-            yield return $"{Spoken.Capital("rule".ToQuantity(value.Rules.Length, ShowQuantityAs.Words))} about the best plans cannot be settled without it.";
-        }
-
-        if (value.SetsUp)
-        {
-            yield return "The set-up depends on it.";
-        }
+        string changes = value.ChangeShare > 0 ? $" The answer puts another kind first for {SlotText.OfHundred(value.ChangeShare)} of 100 such people." : string.Empty;
+        string must = value.MustBeAsked ? " A rule about the first plan cannot be settled without it." : string.Empty;
+        return $"{value.Question.Prompt}{changes}{must}";
     }
 
     private static string Change(AnswerChange change)

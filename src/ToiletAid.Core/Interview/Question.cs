@@ -54,7 +54,10 @@ public sealed record Question
     /// <summary>True when nothing sensible can be worked out without it, so that it is asked before the others are judged.</summary>
     public bool Opening { get; init; }
 
-    /// <summary>What of the set-up depends on it: paper, way, supplies; null for nothing.</summary>
+    /// <summary>How much it takes to find out, against a question that is asked and answered: a measurement takes more.</summary>
+    public double Effort { get; init; } = 1;
+
+    /// <summary>What of the set-up hangs on it: paper, way, supplies; null for nothing.</summary>
     public string? SetsUp { get; init; }
 
     /// <summary>True for a wish of the person: while none is stated there is none, so it is assumed and not drawn.</summary>

@@ -43,6 +43,9 @@ public sealed record KnowledgeBase
     /// <summary>What trials of a plan can find, and what it counts for.</summary>
     public required TrialKnowledge Trials { get; init; }
 
+    /// <summary>What people who are assessed are like.</summary>
+    public required PeopleModel People { get; init; }
+
     /// <summary>Prices of what is used up.</summary>
     public required Prices Prices { get; init; }
 }

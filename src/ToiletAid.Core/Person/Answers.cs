@@ -10,9 +10,12 @@ public sealed class Answers
 
     private readonly ImmutableDictionary<string, Answer> _items;
 
-    private Answers(ImmutableDictionary<string, Answer> items, ImmutableArray<PastTrial> trials)
+    private readonly List<string>? _reads;
+
+    private Answers(ImmutableDictionary<string, Answer> items, ImmutableArray<PastTrial> trials, List<string>? reads = null)
     {
         _items = items;
+        _reads = reads;
         Trials = trials;
     }
 
@@ -23,7 +26,18 @@ public sealed class Answers
     public IEnumerable<string> Ids => _items.Keys;
 
     /// <summary>The answer to <paramref name="question"/>, or null when it was not asked.</summary>
-    public Answer? this[string question] => _items.GetValueOrDefault(question);
+    public Answer? this[string question]
+    {
+        get
+        {
+            _reads?.Add(question);
+            return _items.GetValueOrDefault(question);
+        }
+    }
+
+    /// <summary>The same answers, which note the id of every question that is looked up: what is worked out from them hangs on those answers and on no others.</summary>
+    /// <param name="reads">Where they are noted.</param>
+    internal Answers Watched(List<string> reads) => new(_items, Trials, reads);
 
     /// <summary>The same answers with this one put in or replaced.</summary>
     public Answers With(string question, Answer answer) => new(_items.SetItem(question, answer), Trials);

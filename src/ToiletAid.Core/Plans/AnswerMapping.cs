@@ -8,6 +8,8 @@ namespace ToiletAid.Core.Plans;
 /// <summary>Answers as the reach and hand computations take them.</summary>
 public static class AnswerMapping
 {
+    private const string Dizzy = "dizzy-when-leaning";
+
     private static readonly ImmutableArray<(string Part, JointMotion Motion)> Joints =
     [
         ("shoulder-flexion", JointMotion.ShoulderFlexion),
@@ -39,7 +41,7 @@ public static class AnswerMapping
     public static ReachPerson Reach(Answers known)
     {
         // Who gets dizzy is given no lean, whatever balance was seen.
-        bool dizzy = known.Many("precautions") is { } all && all.Contains("dizzy-when-leaning");
+        bool dizzy = known.Many("precautions") is { } all && all.Contains(Dizzy);
         return new()
         {
             Sex = Words.Find<Sex>(known.Choice("sex")) ?? Sex.Unstated,
@@ -57,6 +59,10 @@ public static class AnswerMapping
             Precautions = known.Many("precautions") is { } some ? [.. Precautions.Where(p => some.Contains(p.Option)).Select(p => p.Precaution)] : [],
         };
     }
+
+    /// <summary>True when a precaution can change reach or what the person can hold.</summary>
+    /// <param name="precaution">Option of the question on precautions.</param>
+    internal static bool IsAboutReach(string precaution) => precaution == Dizzy || Precautions.Any(p => p.Option == precaution);
 
     /// <summary>The hand as the hand computation takes it.</summary>
     /// <param name="filled">Answers with assumptions where nothing is known.</param>

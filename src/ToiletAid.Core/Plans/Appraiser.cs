@@ -20,8 +20,6 @@ internal sealed record Appraiser
         _functions = functions;
         Known = known;
         Reach = reach;
-        var filled = Assumptions.Fill(knowledge.Questions, known);
-        Middle = DrawPerson(filled, 0.5);
     }
 
     /// <summary>What was seen when plans were tried; null for nothing.</summary>
@@ -34,7 +32,7 @@ internal sealed record Appraiser
     internal ReachReport Reach { get; }
 
     /// <summary>The middle case.</summary>
-    internal DrawnPerson Middle { get; }
+    internal DrawnPerson Middle => field ??= DrawPerson(Assumptions.Fill(_knowledge.Questions, Known), 0.5);
 
     /// <summary>A person as they may be.</summary>
     /// <param name="filled">Answers, none unknown.</param>
@@ -72,17 +70,23 @@ internal sealed record Appraiser
 
         values[(int)Criterion.Reach] = plan.Methods.Min(m => ReachShare(m, plan, person.Draw));
         values[(int)Criterion.Handling] = handling;
-        values[(int)Criterion.Cleaning] = _functions.Cleaning(plan, person.View);
-        values[(int)Criterion.Skin] = _functions.Skin(plan, person.View);
-        values[(int)Criterion.Contact] = CriterionFunctions.Contact(plan, person.View);
-        values[(int)Criterion.Learning] = _functions.Learning(plan, person.View);
-        values[(int)Criterion.Carrying] = _functions.Carrying(plan, person.View);
-        values[(int)Criterion.Upkeep] = _functions.Upkeep(plan, person.View);
+        foreach (var criterion in Criteria.OfThePlan)
+        {
+            values[(int)criterion] = _functions.Of(criterion, plan, person.View);
+        }
+
         return values;
     }
 
     /// <summary>What a plan asks for in the middle case.</summary>
-    internal PlanDemands Demands(Plan plan)
+    internal PlanDemands Demands(Plan plan) => ReachDemands(plan) with
+    {
+        Handling = Assessment(plan.Aid, plan),
+        CompanionHandling = plan.Companion is { } c ? Assessment(c, plan) : null,
+    };
+
+    /// <summary>The same without what it asks of the hand.</summary>
+    internal PlanDemands ReachDemands(Plan plan)
     {
         var reaching = plan.Methods.Where(m => m.Reach != ReachKind.None).ToList();
         var need = reaching.Count > 0 && plan.Approach is { } approach ? Reach.Need(plan.Posture, approach) : null;
@@ -93,14 +97,12 @@ internal sealed record Appraiser
             GivenLength = shortest is null ? double.PositiveInfinity : Length(shortest),
             ByBareHand = shortest?.Reach == ReachKind.BareHand,
             ReachShare = plan.Methods.Min(m => ReachShare(m, plan, null)),
-            Handling = Assessment(plan.Aid, plan),
-            CompanionHandling = plan.Companion is { } c ? Assessment(c, plan) : null,
             OutsideSurvey = Reach.OutsideSurvey,
         };
     }
 
     /// <summary>Probability that a method is long enough; in a drawn case 0 or 1.</summary>
-    private double ReachShare(Aid aid, Plan plan, int? draw)
+    internal double ReachShare(Aid aid, Plan plan, int? draw)
     {
         if (aid.Reach == ReachKind.None || plan.Approach is not { } approach)
         {

@@ -1,6 +1,7 @@
 using ToiletAid.Core.Catalogue;
 using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Quantities;
+using ToiletAid.Core.Ranking;
 
 namespace ToiletAid.Core.Plans;
 
@@ -39,6 +40,19 @@ internal sealed class CriterionFunctions(KnowledgeBase knowledge)
     private readonly double _waterFar = knowledge.Evidence.Value("upkeep.water-far");
     private readonly double _drain = knowledge.Evidence.Value("upkeep.drain");
     private readonly double _overBudget = knowledge.Evidence.Value("upkeep.over-budget");
+
+    /// <summary>Value of a plan on a criterion that hangs neither on reach nor on the hand.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The criterion hangs on one of them.</exception>
+    internal double Of(Criterion criterion, Plan plan, PersonView person) => criterion switch
+    {
+        Criterion.Cleaning => Cleaning(plan, person),
+        Criterion.Skin => Skin(plan, person),
+        Criterion.Contact => Contact(plan, person),
+        Criterion.Learning => Learning(plan, person),
+        Criterion.Carrying => Carrying(plan, person),
+        Criterion.Upkeep => Upkeep(plan, person),
+        _ => throw new ArgumentOutOfRangeException(nameof(criterion), criterion, "hangs on reach or hand"),
+    };
 
     /// <summary>How clean and dry the skin gets. A companion takes up a share of what the first method leaves.</summary>
     internal double Cleaning(Plan plan, PersonView person)

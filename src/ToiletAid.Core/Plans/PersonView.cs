@@ -9,56 +9,72 @@ namespace ToiletAid.Core.Plans;
 /// <exception cref="ArgumentException">An answer that a criterion needs is neither known nor assumed.</exception>
 internal sealed class PersonView(EvidenceTable evidence, Answers filled)
 {
+    // Worked out when it is first looked at, so that what a criterion hangs on can be told from the answers that it looked up.
+    private double? _fragility;
+    private double? _lackOfWarning;
+    private double? _dryCleaning;
+    private double? _moistCleaning;
+    private double? _washCleaning;
+    private int? _stoolType;
+    private double? _touchCounts;
+    private double? _cleaningCounts;
+    private double? _followsSteps;
+    private double? _sightCounts;
+    private double? _carryingCounts;
+    private double? _noticedCounts;
+    private double? _heardCounts;
+    private double? _cleansPerDay;
+
     /// <summary>Share of the rubbing that counts as risk, 0 to 1.</summary>
-    internal double Fragility { get; } = Math.Min(1,
+    internal double Fragility => _fragility ??= Math.Min(1,
         evidence.Value("skin.fragility." + Settled(filled, "skin"))
         + Warning(evidence, filled)
         + (filled.Choice("bleeding") == "yes" ? evidence.Value("skin.bleeding") : 0)
         + (filled.Choice("sore-when-wiped") == "yes" ? evidence.Value("skin.sore") : 0));
 
     /// <summary>Lack of warning by feeling, 0 none is lacking.</summary>
-    internal double LackOfWarning { get; } = Warning(evidence, filled);
+    internal double LackOfWarning => _lackOfWarning ??= Warning(evidence, filled);
 
-    internal bool MarkedTremor { get; } = filled.Choice("tremor") == "marked";
+    internal bool MarkedTremor => filled.Choice("tremor") == "marked";
 
-    internal double DryCleaning { get; } = evidence.Value("cleaning.dry." + Settled(filled, "stool"));
+    internal double DryCleaning => _dryCleaning ??= evidence.Value("cleaning.dry." + Settled(filled, "stool"));
 
-    internal double MoistCleaning { get; } = evidence.Value("cleaning.moist." + Settled(filled, "stool"));
+    internal double MoistCleaning => _moistCleaning ??= evidence.Value("cleaning.moist." + Settled(filled, "stool"));
 
-    internal double WashCleaning { get; } = evidence.Value("cleaning.wash." + Settled(filled, "stool"));
+    internal double WashCleaning => _washCleaning ??= evidence.Value("cleaning.wash." + Settled(filled, "stool"));
 
-    internal int StoolType { get; } = int.Parse(Settled(filled, "stool"), System.Globalization.CultureInfo.InvariantCulture);
+    internal int StoolType => _stoolType ??= int.Parse(Settled(filled, "stool"), System.Globalization.CultureInfo.InvariantCulture);
 
-    internal bool SoilStaysDeep { get; } = filled.Choice("deep") == "yes";
+    internal bool SoilStaysDeep => filled.Choice("deep") == "yes";
 
-    internal bool MenstrualBlood { get; } = filled.Many("also") is { } also && also.Contains("menstrual-blood");
+    internal bool MenstrualBlood => filled.Many("also") is { } also && also.Contains("menstrual-blood");
 
-    internal string WantedMethod { get; } = Settled(filled, "method");
+    internal string WantedMethod => Settled(filled, "method");
 
-    internal double TouchCounts { get; } = evidence.Value("contact.touch." + Settled(filled, "paper-touch"));
+    internal double TouchCounts => _touchCounts ??= evidence.Value("contact.touch." + Settled(filled, "paper-touch"));
 
-    internal double CleaningCounts { get; } = evidence.Value(filled.Choice("infection") == "yes" ? "contact.cleaning-infection" : "contact.cleaning");
+    internal double CleaningCounts => _cleaningCounts ??= evidence.Value(filled.Choice("infection") == "yes" ? "contact.cleaning-infection" : "contact.cleaning");
 
     /// <summary>Steps followed in a row; +infinity for four or more.</summary>
-    internal double FollowsSteps { get; } = StepsFollowed(evidence, Settled(filled, "steps"));
+    internal double FollowsSteps => _followsSteps ??= StepsFollowed(evidence, Settled(filled, "steps"));
 
-    internal bool SomebodyPrompts { get; } = Settled(filled, "helper") != "never";
+    internal bool SomebodyPrompts => Settled(filled, "helper") != "never";
 
-    internal double SightCounts { get; } = evidence.Value("learning.sight." + Settled(filled, "sight"));
+    internal double SightCounts => _sightCounts ??= evidence.Value("learning.sight." + Settled(filled, "sight"));
 
-    internal double CarryingCounts { get; } = evidence.Value("carrying.weight." + Settled(filled, "carry"));
+    internal double CarryingCounts => _carryingCounts ??= evidence.Value("carrying.weight." + Settled(filled, "carry"));
 
-    internal double NoticedCounts { get; } = evidence.Value("carrying.noticed." + Settled(filled, "look"));
+    internal double NoticedCounts => _noticedCounts ??= evidence.Value("carrying.noticed." + Settled(filled, "look"));
 
-    internal double HeardCounts { get; } = evidence.Value("carrying.heard." + Settled(filled, "noise"));
+    internal double HeardCounts => _heardCounts ??= evidence.Value("carrying.heard." + Settled(filled, "noise"));
 
-    internal double CleansPerDay { get; } = AnswerMapping.Settled(filled, "cleans");
+    internal double CleansPerDay => _cleansPerDay ??= AnswerMapping.Settled(filled, "cleans");
 
-    internal double? Budget { get; } = filled.Si("budget");
+    internal double? Budget => filled.Si("budget");
 
-    internal bool WaterInReach { get; } = filled.Choice("water") == "basin-in-reach";
+    internal bool WaterInReach => filled.Choice("water") == "basin-in-reach";
 
-    internal bool SensitiveDrain { get; } = filled.Choice("drain") == "septic-or-easily-blocked";
+    internal bool SensitiveDrain => filled.Choice("drain") == "septic-or-easily-blocked";
 
     private static double Warning(EvidenceTable evidence, Answers filled) => evidence.Value("skin.feeling." + Settled(filled, "feeling"));
 

@@ -31,6 +31,9 @@ internal sealed class PlanSpace
         _mayMount = known.Choice("fixtures") != "no" && known.Choice("place") is null or "own-toilet";
     }
 
+    /// <summary>Two people with the same key have the same plans.</summary>
+    internal (string Postures, bool HipLimit, bool PoorFeeling, bool Short, bool MayMount) Key => (string.Join(' ', _postures), _hipLimit, _poorFeeling, _short, _mayMount);
+
     /// <summary>Every plan of a method.</summary>
     internal IEnumerable<Plan> Of(Aid aid) =>
         from posture in PosturesOf(aid)

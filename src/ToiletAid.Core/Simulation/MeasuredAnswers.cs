@@ -32,6 +32,41 @@ internal sealed class MeasuredAnswers(KnowledgeBase knowledge, PeopleModel model
         _ => null,
     };
 
+    /// <summary>The same answer in the coarse steps in which people are told apart while questions are chosen; other answers as they are.</summary>
+    internal AnswerValue Rounded(Question question, AnswerValue value)
+    {
+        if (value is not AnswerValue.Number number || !model.AskingSteps.TryGetValue(question.Id, out double step))
+        {
+            return value;
+        }
+
+        double rounded = Math.Max(1, Math.Round(number.Amount / step, MidpointRounding.ToEven)) * step;
+        return number with { Amount = Math.Clamp(rounded, question.Number!.Low, question.Number.High) };
+    }
+
+    /// <summary>How likely somebody with these traits has a number, up to a factor that is the same for all traits.</summary>
+    internal double Chance(Question question, AnswerValue value, Answers answers, Traits traits)
+    {
+        switch (question.Id, value)
+        {
+            case ("age", AnswerValue.Number):
+                double off = (Years(traits) - answers.Si("age")!.Value) / model.AgeKernel;
+                return Math.Exp(-0.5 * off * off);
+            case ("grip", AnswerValue.Number):
+                return Weakness(knowledge.Hand.Norms.Grip.For(Years(traits), Sex(answers)).Curve, answers.Si("grip")!.Value, traits);
+            case ("pinch", AnswerValue.Number):
+                return Weakness(knowledge.Hand.Norms.Pinch(Years(traits), Sex(answers)).Curve, answers.Si("pinch")!.Value, traits);
+            default:
+                return 1;
+        }
+    }
+
+    private static double Weakness(NormCurve norm, double newtons, Traits traits)
+    {
+        double off = (norm.ZScore(newtons) * Math.Sqrt(2)) + traits[Traits.Hand];
+        return Math.Exp(-0.5 * off * off);
+    }
+
     /// <summary>Age of the person, years: straight between the points of the model.</summary>
     internal double Years(Traits traits)
     {

@@ -21,6 +21,8 @@ public sealed class PeopleSimulator
     private readonly PeopleModel _model;
     private readonly FrozenDictionary<string, AnswerModel> _models;
     private readonly MeasuredAnswers _measured;
+    private readonly FrozenDictionary<string, (string Id, double Share)[]> _usual;
+    private readonly FrozenDictionary<SharesWhen, (string Id, double Share)[]> _given;
 
     /// <summary>Makes a simulator.</summary>
     /// <param name="knowledge">Questions and tables.</param>
@@ -32,6 +34,10 @@ public sealed class PeopleSimulator
         _model = model;
         _models = model.Answers.ToFrozenDictionary(a => a.Question, StringComparer.Ordinal);
         _measured = new(knowledge, model);
+        var choices = knowledge.Questions.All.Where(q => q.Kind == QuestionKind.Choice).Select(q => (Question: q, Model: _models.GetValueOrDefault(q.Id))).ToList();
+        _usual = choices.ToFrozenDictionary(c => c.Question.Id, c => Ordered(c.Question, c.Model, null), StringComparer.Ordinal);
+        _given = choices.SelectMany(c => (c.Model?.Given ?? []).Select(g => (c.Question, c.Model, Given: g)))
+            .ToFrozenDictionary(c => c.Given, c => Ordered(c.Question, c.Model, c.Given));
         foreach (var answer in model.Answers)
         {
             var question = knowledge.Questions[answer.Question];
@@ -83,12 +89,100 @@ public sealed class PeopleSimulator
         _ => _measured.Of(question, answers, traits, ref draws),
     };
 
+    /// <summary>Somebody with these traits who gave the known answers: the other questions are answered as the model says.</summary>
+    /// <param name="known">Answers as given.</param>
+    /// <param name="traits">What is true of the person behind the answers.</param>
+    /// <param name="asked">Questions that may be answered.</param>
+    internal Answers Complete(Answers known, Traits traits, ReadOnlySpan<bool> asked)
+    {
+        var answers = known;
+        for (int i = 0; i < _knowledge.Questions.All.Length; i++)
+        {
+            var question = _knowledge.Questions.All[i];
+            if (!asked[i] || known.Knows(question.Id) || !OpenQuestions.IsRelevant(question, answers))
+            {
+                continue;
+            }
+
+            var draws = traits.Stream(i);
+            draws.NextUniform();
+            answers = Value(question, answers, traits, ref draws) is { } value
+                ? answers.With(question.Id, new(_measured.Rounded(question, value), question.Usually))
+                : answers.Without(question.Id);
+        }
+
+        return answers;
+    }
+
+    /// <summary>How likely somebody with these traits gives an answer, up to a factor that is the same for all traits.</summary>
+    /// <param name="question">The question.</param>
+    /// <param name="value">The answer.</param>
+    /// <param name="answers">What else is answered.</param>
+    /// <param name="traits">What is true of the person behind the answers.</param>
+    internal double Chance(Question question, AnswerValue value, Answers answers, Traits traits)
+    {
+        var model = _models.GetValueOrDefault(question.Id);
+        switch (value)
+        {
+            case AnswerValue.Choice choice:
+                var (mean, spread) = traits.Deviation(model);
+                var (from, to) = Range(question, model, answers, choice.Option);
+                return Below(to, mean, spread) - Below(from, mean, spread);
+            case AnswerValue.Many many:
+                (mean, spread) = traits.Deviation(model);
+                double chance = 1;
+                foreach (var option in question.Options)
+                {
+                    double without = Below(StandardNormal.Quantile(1 - option.Share), mean, spread);
+                    chance *= many.Options.Contains(option.Id) ? 1 - without : without;
+                }
+
+                return chance;
+            default:
+                return _measured.Chance(question, value, answers, traits);
+        }
+    }
+
+    private static double Below(double deviation, double mean, double spread) =>
+        double.IsPositiveInfinity(deviation) ? 1 : double.IsNegativeInfinity(deviation) ? 0
+        : spread > 0 ? StandardNormal.Probability((deviation - mean) / spread) : deviation > mean ? 1 : 0;
+
+    /// <summary>Between which standard normal deviations an option is chosen.</summary>
+    private (double From, double To) Range(Question question, AnswerModel? model, Answers answers, string chosen)
+    {
+        var options = Shares(question, model, answers);
+        double total = options.Sum(o => o.Share), from = 0;
+        foreach (var (id, share) in options)
+        {
+            if (id == chosen)
+            {
+                return (Quantile(from / total), Quantile((from + share) / total));
+            }
+
+            from += share;
+        }
+
+        return (double.NegativeInfinity, double.PositiveInfinity);
+
+        static double Quantile(double share) => share <= 0 ? double.NegativeInfinity : share >= 1 - 1e-12 ? double.PositiveInfinity : StandardNormal.Quantile(share);
+    }
+
+    private (string Id, double Share)[] Shares(Question question, AnswerModel? model, Answers answers)
+    {
+        var given = model?.Given.FirstOrDefault(g => answers.Choice(g.Question) is { } earlier && g.Is.Contains(earlier));
+        return given is null ? _usual[question.Id] : _given[given];
+    }
+
+    private static (string Id, double Share)[] Ordered(Question question, AnswerModel? model, SharesWhen? given)
+    {
+        var order = model is { MildFirst.IsEmpty: false } ? model.MildFirst.Select(id => question.FindOption(id)!) : question.Options;
+        return [.. order.Select(o => (o.Id, given is null ? o.Share : given.Shares.GetValueOrDefault(o.Id)))];
+    }
+
     private AnswerValue.Choice Choice(Question question, Answers answers, Traits traits, ref RandomDraws draws)
     {
         var model = _models.GetValueOrDefault(question.Id);
-        var given = model?.Given.FirstOrDefault(g => answers.Choice(g.Question) is { } earlier && g.Is.Contains(earlier));
-        var order = model is { MildFirst.IsEmpty: false } ? model.MildFirst.Select(id => question.FindOption(id)!) : question.Options;
-        (string Id, double Share)[] options = [.. order.Select(o => (o.Id, given is null ? o.Share : given.Shares.GetValueOrDefault(o.Id)))];
+        var options = Shares(question, model, answers);
         double at = traits.Place(model, ref draws) * options.Sum(o => o.Share);
         foreach (var (id, share) in options)
         {

@@ -33,6 +33,14 @@ internal sealed class Traits
         }
     }
 
+    /// <summary>Somebody else with the same traits: what their questions draw is drawn anew.</summary>
+    internal Traits(Traits like, long person)
+    {
+        _seed = like._seed;
+        _first = Tag + ((ulong)person * StreamsPerPerson);
+        _traits = like._traits;
+    }
+
     /// <summary>The stream of a question, by its number in the list.</summary>
     internal RandomDraws Stream(int question) => new(_seed, _first + 1 + (ulong)question);
 
@@ -45,6 +53,13 @@ internal sealed class Traits
     /// <summary>The same as a standard normal deviation.</summary>
     internal double Deviation(AnswerModel? model, ref RandomDraws draws)
     {
+        var (mean, spread) = Deviation(model);
+        return mean + (spread * draws.NextNormal());
+    }
+
+    /// <summary>Mean and standard deviation of it, given the traits.</summary>
+    internal (double Mean, double Spread) Deviation(AnswerModel? model)
+    {
         double sum = 0, squares = 0;
         foreach (var (trait, load) in model?.Loads ?? ImmutableSortedDictionary<string, double>.Empty)
         {
@@ -52,6 +67,6 @@ internal sealed class Traits
             squares += load * load;
         }
 
-        return sum + (Math.Sqrt(Math.Max(0, 1 - squares)) * draws.NextNormal());
+        return (sum, Math.Sqrt(Math.Max(0, 1 - squares)));
     }
 }

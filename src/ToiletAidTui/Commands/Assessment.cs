@@ -4,6 +4,7 @@ using ToiletAid.App.Sessions;
 using ToiletAid.App.Store;
 using ToiletAid.App.Wording;
 using ToiletAid.Core.Advising;
+using ToiletAid.Core.Asking;
 using ToiletAid.Core.Explaining;
 using ToiletAid.Core.Interview;
 using ToiletAid.Core.Person;

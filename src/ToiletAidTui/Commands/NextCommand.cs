@@ -3,7 +3,7 @@ using System.CommandLine;
 using ToiletAid.App.Files;
 using ToiletAid.App.Wording;
 using ToiletAid.Core.Advising;
-using ToiletAid.Core.Explaining;
+using ToiletAid.Core.Asking;
 using ToiletAid.Core.Person;
 using ToiletAidTui.Host;
 
@@ -25,15 +25,15 @@ internal static class NextCommand
             using var notice = WorkNotice.Of(terminal);
             var session = profile.Latest;
             var stops = new Advisor(knowledge, new()).Stops(session.Answers);
-            var plan = QuestionPlanner.For(knowledge).Plan(Words.Find<Depth>(parsed.GetValue(depth)) ?? session.Depth, session.Answers, judgeEarly: true);
+            var outlook = QuestionPlanner.For(knowledge).Look(Words.Find<Depth>(parsed.GetValue(depth)) ?? session.Depth, session.Answers, judgeEarly: true);
             notice?.Dispose();
             if (parsed.GetValue(format) == Formats.Json)
             {
-                WriteJson(terminal, profile, stops, plan);
+                WriteJson(terminal, profile, stops, outlook);
             }
             else
             {
-                terminal.Results.Lines(stops.IsEmpty ? ExplainText.Next(plan) : AdviceText.Stop(stops));
+                terminal.Results.Lines(stops.IsEmpty ? ExplainText.Next(outlook) : AdviceText.Stop(stops));
             }
 
             return ExitCode.Good;
@@ -41,22 +41,29 @@ internal static class NextCommand
         return command;
     }
 
-    private static void WriteJson(Terminal terminal, Profile profile, ImmutableArray<Finding> stops, IReadOnlyList<QuestionValue> plan)
+    private static void WriteJson(Terminal terminal, Profile profile, ImmutableArray<Finding> stops, Outlook outlook)
     {
         terminal.Output.WriteLine(JsonText.Of(JsonText.Indented, json =>
         {
             json.WriteStartObject();
             json.WriteString("person", profile.Person);
             AdviceJson.Stop(json, stops);
-            json.WriteStartArray("next");
-            foreach (var value in plan)
+            json.WriteStrings("next", outlook.Next.Select(q => q.Id));
+            json.WriteString("enough", Words.Of(outlook.Enough));
+            json.WriteString("first", outlook.First?.Id);
+            json.WriteNumber("firstShare", Math.Round(outlook.Share, 2));
+            json.WriteStrings("asGoodAsEqual", outlook.Tier.Select(a => a.Id));
+            json.WriteString("deciding", outlook.Deciding?.Id);
+            json.WriteNumber("lossLeft", Math.Round(outlook.LossLeft, 4));
+            json.WriteStartArray("values");
+            foreach (var value in outlook.Values)
             {
                 json.WriteStartObject();
                 json.WriteString("question", value.Question.Id);
-                json.WriteNumber("changeShare", Math.Round(value.ChangeShare, 4));
                 json.WriteNumber("gain", Math.Round(value.Gain, 4));
-                json.WriteStrings("rules", value.Rules);
-                json.WriteBoolean("setsUp", value.SetsUp);
+                json.WriteNumber("tellsApart", Math.Round(value.Decides, 4));
+                json.WriteNumber("changeShare", Math.Round(value.ChangeShare, 2));
+                json.WriteBoolean("mustBeAsked", value.MustBeAsked);
                 json.WriteEndObject();
             }
 

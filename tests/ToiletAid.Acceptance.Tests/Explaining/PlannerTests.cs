@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using ToiletAid.App.Files;
 using ToiletAid.App.Sessions;
 using ToiletAid.Core.Advising;
+using ToiletAid.Core.Asking;
 using ToiletAid.Core.Explaining;
 using ToiletAid.Core.Interview;
 using ToiletAid.Core.Knowledge;

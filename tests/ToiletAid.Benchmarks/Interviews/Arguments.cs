@@ -11,6 +11,9 @@ internal sealed record Arguments
 
     internal int People { get; private init; } = 100;
 
+    /// <summary>Questions of the curve of loss; 0 for no curve.</summary>
+    internal int Curve { get; private init; }
+
     internal IReadOnlyList<Depth> Depths { get; private init; } = [Depth.Quick, Depth.Full];
 
     internal static Arguments Read(ReadOnlySpan<string> typed)
@@ -23,6 +26,7 @@ internal sealed record Arguments
             {
                 "--seed" => arguments with { Seed = ulong.Parse(value, CultureInfo.InvariantCulture) },
                 "--people" => arguments with { People = int.Parse(value, CultureInfo.InvariantCulture) },
+                "--curve" => arguments with { Curve = int.Parse(value, CultureInfo.InvariantCulture) },
                 "--depth" => arguments with { Depths = [Words.Find<Depth>(value) ?? throw new ArgumentException($"no depth {value}", nameof(typed))] },
                 _ => throw new ArgumentException($"no option {typed[i]}", nameof(typed)),
             };

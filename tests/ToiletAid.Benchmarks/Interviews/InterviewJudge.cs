@@ -3,7 +3,7 @@ using System.Globalization;
 using ToiletAid.App.Files;
 using ToiletAid.Core;
 using ToiletAid.Core.Advising;
-using ToiletAid.Core.Explaining;
+using ToiletAid.Core.Asking;
 using ToiletAid.Core.Interview;
 using ToiletAid.Core.Person;
 
@@ -15,66 +15,85 @@ internal static class InterviewJudge
     internal static void Run(Arguments arguments)
     {
         var knowledge = BuiltIn.Knowledge();
-        var people = SimulatedPerson.Of(knowledge, BuiltIn.People(), arguments.Seed, arguments.People).ToList();
+        var people = SimulatedPerson.Of(knowledge, knowledge.People, arguments.Seed, arguments.People).ToList();
+        Print($"seed {arguments.Seed}, {people.Count} people, of whom {people.Count(p => p.First is null)} have no plan under all answers");
         foreach (var depth in arguments.Depths)
         {
-            Play(knowledge, people, depth);
+            if (arguments.Curve > 0)
+            {
+                LossCurve.Print(knowledge, people, depth, arguments.Curve, arguments.Seed);
+            }
+            else
+            {
+                Play(knowledge, people, depth);
+            }
         }
     }
 
-    private static void Play(Knowledge knowledge, List<SimulatedPerson> people, Depth depth)
+    private static void Play(KnowledgeBase knowledge, List<SimulatedPerson> people, Depth depth)
     {
         var advisor = new Advisor(knowledge, new());
         var planner = QuestionPlanner.For(knowledge);
-        List<double> asked = [], times = [], losses = [];
-        int same = 0, topTwo = 0, ruledOut = 0, wrongPosture = 0, anotherWay = 0, offered = 0;
+        List<double> asked = [], times = [], tiers = [];
+        var reliability = new Reliability();
+        var raw = new Reliability();
+        Tally byAdvice = new(), byOutlook = new();
+        var ends = new SortedDictionary<string, int>(StringComparer.Ordinal);
+        int inTier = 0, judged = 0;
         foreach (var person in people)
         {
-            var answers = Answers.None;
-            int count = 0;
-            while (true)
-            {
-                long start = Stopwatch.GetTimestamp();
-                var open = planner.Open(depth, answers);
-                times.Add(Stopwatch.GetElapsedTime(start).TotalMilliseconds);
-                if (open.IsEmpty)
-                {
-                    break;
-                }
-
-                answers = answers.With(open[0].Id, person.Answer(open[0].Id));
-                count++;
-            }
-
-            asked.Add(count);
-            var advice = advisor.Advise(answers);
-            if (person.First is null || advice.Ranked.IsEmpty)
+            var (answers, outlook) = Play(planner, depth, person, times);
+            ends[Words.Of(outlook.Enough)] = ends.GetValueOrDefault(Words.Of(outlook.Enough)) + 1;
+            asked.Add(answers.Ids.Count());
+            if (person.First is null)
             {
                 continue;
             }
 
-            offered++;
-            var first = advice.Ranked[0].Plan;
-            same += first.Aid.Id == person.First ? 1 : 0;
-            topTwo += person.Place(first.Aid.Id) <= 2 ? 1 : 0;
-            ruledOut += person.IsRuledOut(first.Aid.Id) ? 1 : 0;
-            wrongPosture += person.IsWrongPosture(first) ? 1 : 0;
-            anotherWay += person.IsAnotherWay(first) ? 1 : 0;
-            losses.Add(person.Loss(first.Aid.Id));
+            var advice = advisor.Advise(answers);
+            byAdvice.Add(person, advice.Ranked.IsEmpty ? null : advice.Ranked[0].Plan);
+            byOutlook.Add(person, outlook.First?.Id, false);
+            judged++;
+            tiers.Add(outlook.Tier.Length);
+            inTier += outlook.Tier.Any(a => a.Id == person.First) ? 1 : 0;
+            reliability.Add(outlook.Share, outlook.First?.Id == person.First);
+            raw.Add(outlook.RawShare, outlook.First?.Id == person.First);
         }
 
         asked.Sort();
         times.Sort();
-        Print($"{Words.Of(depth)}: {people.Count} people, {offered} of them with a plan both ways");
-        Print($"  questions: median {At(asked, 0.5)}, 90th percentile {At(asked, 0.9)}, most {asked[^1]}");
-        Print($"  same first kind {Share(same)}, in the top two {Share(topTwo)}, ruled out {Share(ruledOut)}, posture not the person's {Share(wrongPosture)}, another way {Share(anotherWay)}");
-        Print($"  mean loss {losses.Average():F4}");
-        Print($"  next question: median {At(times, 0.5):F1} ms, 99th percentile {At(times, 0.99):F1} ms, longest {times[^1]:F1} ms");
-
-        string Share(int count) => string.Create(CultureInfo.InvariantCulture, $"{100.0 * count / offered:F1} of 100");
+        tiers.Sort();
+        Print($"{Words.Of(depth)}");
+        Print($"  questions: median {At(asked, 0.5)}, 90th percentile {At(asked, 0.9)}, most {asked[^1]}; ended by {string.Join(", ", ends.Select(e => $"{e.Key} {e.Value}"))}");
+        Print($"  first place of the advice: {byAdvice}");
+        Print($"  first kind of the outlook: {byOutlook}");
+        Print($"  tier: median {At(tiers, 0.5)}, mean {tiers.Average():F2}; holds the first kind in {100.0 * inTier / judged:F1} of 100");
+        Print($"  from an answer to the next question: median {At(times, 0.5):F1} ms, 99th percentile {At(times, 0.99):F1} ms, longest {times[^1]:F1} ms");
+        Print($"  said against came true:");
+        reliability.Print();
+        Print($"  the same before calibration:");
+        raw.Print();
+        Print($"  calibration: {raw.Rising()}");
     }
 
-    private static double At(List<double> sorted, double share) => sorted[(int)Math.Min(sorted.Count - 1, Math.Ceiling(share * sorted.Count) - 1)];
+    private static (Answers Answers, Outlook Outlook) Play(QuestionPlanner planner, Depth depth, SimulatedPerson person, List<double> times)
+    {
+        var answers = Answers.None;
+        while (true)
+        {
+            long start = Stopwatch.GetTimestamp();
+            var outlook = planner.Look(depth, answers);
+            times.Add(Stopwatch.GetElapsedTime(start).TotalMilliseconds);
+            if (outlook.Next.IsEmpty)
+            {
+                return (answers, outlook);
+            }
 
-    private static void Print(FormattableString line) => Console.WriteLine(line.ToString(CultureInfo.InvariantCulture));
+            answers = answers.With(outlook.Next[0].Id, person.Answer(outlook.Next[0].Id));
+        }
+    }
+
+    internal static double At(List<double> sorted, double share) => sorted[(int)Math.Min(sorted.Count - 1, Math.Ceiling(share * sorted.Count) - 1)];
+
+    internal static void Print(FormattableString line) => Console.WriteLine(line.ToString(CultureInfo.InvariantCulture));
 }

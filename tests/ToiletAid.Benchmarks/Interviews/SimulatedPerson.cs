@@ -29,7 +29,7 @@ internal sealed class SimulatedPerson
     internal string? First => Advice.Ranked.IsEmpty ? null : Advice.Ranked[0].Plan.Aid.Id;
 
     /// <summary>People of a seed from number 0 who are not stopped by a red flag.</summary>
-    internal static IEnumerable<SimulatedPerson> Of(Knowledge knowledge, PeopleModel model, ulong seed, int people)
+    internal static IEnumerable<SimulatedPerson> Of(KnowledgeBase knowledge, PeopleModel model, ulong seed, int people)
     {
         var simulator = new PeopleSimulator(knowledge, model);
         var advisor = new Advisor(knowledge, new());

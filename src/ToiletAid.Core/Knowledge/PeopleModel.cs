@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using ToiletAid.Core.Evidence;
 
-namespace ToiletAid.Core.Simulation;
+namespace ToiletAid.Core.Knowledge;
 
 /// <summary>What simulated people are like, beyond the expected shares of answers and the tables of body and hand.</summary>
 public sealed record PeopleModel
@@ -47,6 +47,15 @@ public sealed record PeopleModel
 
     /// <summary>Age from which joints are those of older people, years.</summary>
     public required double JointsOlderFrom { get; init; }
+
+    /// <summary>Steps in which numbers are told apart while questions are chosen, in the first unit, by question.</summary>
+    public required ImmutableSortedDictionary<string, double> AskingSteps { get; init; }
+
+    /// <summary>How far the age of people who are taken to be as old as somebody may lie from theirs, as a standard deviation, years.</summary>
+    public required double AgeKernel { get; init; }
+
+    /// <summary>How often what is said to come first did come first once everything was asked.</summary>
+    public required Calibration Certainty { get; init; }
 
     /// <summary>Answers that go with something else.</summary>
     public required ImmutableArray<AnswerModel> Answers { get; init; }

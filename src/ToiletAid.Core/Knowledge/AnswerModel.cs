@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 
-namespace ToiletAid.Core.Simulation;
+namespace ToiletAid.Core.Knowledge;
 
 /// <summary>How the answer to a question goes with what else is true of a simulated person.</summary>
 public sealed record AnswerModel

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 
-namespace ToiletAid.Core.Simulation;
+namespace ToiletAid.Core.Knowledge;
 
 /// <summary>Other shares of the options of a question, where an earlier answer makes some of them plain nonsense.</summary>
 /// <param name="Question">Id of the earlier question.</param>

@@ -1,0 +1,256 @@
+using System.Collections.Immutable;
+using ToiletAid.Core.Advising;
+using ToiletAid.Core.Catalogue;
+using ToiletAid.Core.Interview;
+using ToiletAid.Core.Person;
+using ToiletAid.Core.Plans;
+using ToiletAid.Core.Safety;
+
+namespace ToiletAid.Core.Asking;
+
+/// <summary>Decides what to ask next by what each answer is worth, over people who would give the answers so far, and when it is enough.</summary>
+/// <remarks>One instance serves one thread: what was worked out for people is kept and found again. It never changes what is found.</remarks>
+public sealed class QuestionPlanner
+{
+    /// <summary>Sets of hidden traits that are weighed, people drawn, and persons drawn for the reach of each (decisions, for speed: only the order of the
+    /// questions and how sure the advice is hang on them).</summary>
+    private const int Traits = 2048;
+    private const int People = 128;
+    private const int ReachDraws = 12;
+    private const ulong Seed = 20260101;
+
+    /// <summary>People whose worths are kept; then they start afresh, so that a long run does not fill the memory.</summary>
+    private const int MostKept = 20_000;
+
+    /// <summary>Best alternatives that are compared besides those that are best for somebody.</summary>
+    private const int AlsoCompared = 6;
+
+    private const int MostOfATier = 3;
+
+    private readonly KnowledgeBase _knowledge;
+    private readonly Advisor _advisor;
+    private readonly AnswerCoding _coding;
+    private readonly Worths _worths;
+    private readonly Dictionary<Depth, LikelyPeople> _people = [];
+    private readonly Dictionary<Int128, double[]> _kept = [];
+    private (Depth Depth, Answers Known, Outlook Outlook)? _last;
+
+    /// <summary>Makes a planner.</summary>
+    /// <param name="knowledge">Everything that is known beforehand.</param>
+    public QuestionPlanner(KnowledgeBase knowledge)
+    {
+        _knowledge = knowledge;
+        _advisor = new(knowledge, new());
+        _coding = new(knowledge.Questions);
+        _worths = new(knowledge, ReachDraws, Seed);
+    }
+
+    /// <summary>A planner.</summary>
+    public static QuestionPlanner For(KnowledgeBase knowledge) => new(knowledge);
+
+    /// <summary>The questions still to be asked, the next one first; empty when it is enough.</summary>
+    /// <param name="depth">What may be used, and how many questions.</param>
+    /// <param name="known">Answers as given.</param>
+    public ImmutableArray<Question> Open(Depth depth, Answers known) => Look(depth, known).Next;
+
+    /// <summary>What can be said, and what to ask next.</summary>
+    /// <param name="depth">What may be used, and how many questions.</param>
+    /// <param name="known">Answers as given.</param>
+    /// <param name="judgeEarly">True to judge every question even before the opening ones are answered.</param>
+    public Outlook Look(Depth depth, Answers known, bool judgeEarly = false)
+    {
+        if (_last is { } last && last.Depth == depth && ReferenceEquals(last.Known, known) && !judgeEarly)
+        {
+            return last.Outlook;
+        }
+
+        var outlook = Judge(depth, known, judgeEarly);
+        _last = (depth, known, outlook);
+        return outlook;
+    }
+
+    private Outlook Judge(Depth depth, Answers known, bool judgeEarly)
+    {
+        if (!_advisor.Stops(known).IsEmpty)
+        {
+            // A red flag ends the interview: nothing that could be answered would change it.
+            return new() { Enough = Enough.RedFlag, Next = [], Values = [] };
+        }
+
+        var open = OpenQuestions.Open(_knowledge.Questions, depth, known);
+        int left = Budget(depth) - known.Ids.Count();
+        if (!judgeEarly && open.Any(q => q.Opening))
+        {
+            // Nearly everybody is asked these, so that nothing need be worked out before they are answered.
+            ImmutableArray<Question> first = [.. open.Where(q => q.Opening), .. open.Where(q => q.Safety && !q.Opening)];
+            return new() { Enough = Enough.Not, Next = [.. first, .. open.Except(first).Take(Math.Max(0, left - first.Length))], Values = [] };
+        }
+
+        if (!_people.TryGetValue(depth, out var drawn))
+        {
+            bool[] asked = [.. _knowledge.Questions.All.Select(q => q.Depths.Contains(depth))];
+            _people[depth] = drawn = new(_knowledge, _coding, asked, Traits, People, Seed);
+        }
+
+        var people = drawn.Given(known);
+        return Judge(depth, known, open, left, people, [.. people.Select(Row)]);
+    }
+
+    private Outlook Judge(Depth depth, Answers known, ImmutableArray<Question> open, int left, LikelyPerson[] people, double[][] rows)
+    {
+        double[] means = new double[_worths.Alternatives];
+        double perfect = 0;
+        int[] bests = new int[people.Length];
+        for (int i = 0; i < people.Length; i++)
+        {
+            bests[i] = Largest(rows[i]);
+            perfect += people[i].Weight * rows[i][bests[i]];
+            for (int k = 0; k < means.Length; k++)
+            {
+                means[k] += people[i].Weight * rows[i][k];
+            }
+        }
+
+        int[] choices = [.. bests.Concat(Enumerable.Range(0, means.Length).OrderByDescending(k => means[k]).Take(AlsoCompared)).Distinct().Order()];
+        var split = new AnswerSplit(people, rows, choices);
+        int first = choices[split.First];
+        double lossLeft = perfect - means[first];
+        var (must, settingUp) = MustBeAsked(known, open, people, rows, first);
+        double ahead = _knowledge.Evidence.Value("planner.ahead") * Math.Max(0, left - must.Count);
+        var values = open.Select(q =>
+        {
+            var (gain, decides, changed) = split.Of(_coding.Index(q.Id));
+            return new QuestionValue(q, Math.Max(0, gain), changed, Math.Max(0, decides), must.Contains(q));
+        }).ToList();
+
+        // What it tells apart helps the questions after it, so that counts the more, the more of them there may be.
+        double Score(QuestionValue v) => (v.Gain + (ahead * v.Decides)) / v.Question.Effort;
+        ImmutableArray<QuestionValue> ordered = [.. values.OrderByDescending(Score)];
+        var enough = lossLeft < _knowledge.Evidence.Value("planner.loss-limit." + Words.Of(depth)) || ordered.All(v => Score(v) <= 0) ? Enough.LittleLeft
+            : left <= 0 ? Enough.Budget
+            : Enough.Not;
+        List<Question> next = enough == Enough.Not
+            ? [.. ordered.Where(v => Score(v) > 0 && !v.MustBeAsked).Take(Math.Max(0, left - must.Count)).Select(v => v.Question)]
+            : [];
+        if (depth != Depth.Quick && enough == Enough.LittleLeft && left > must.Count)
+        {
+            // What is left of the budget goes to the set-up of the plan that is first.
+            must.UnionWith(settingUp.Take(left - must.Count));
+        }
+
+        ImmutableArray<Question> all = [.. Merge(next, [.. ordered.Where(v => must.Contains(v.Question)).Select(v => v.Question)], ordered)];
+        var tier = Tier(people, bests, first);
+        return new()
+        {
+            Enough = !all.IsEmpty ? Enough.Not : open.IsEmpty ? Enough.AllAsked : enough == Enough.Not ? Enough.Budget : enough,
+            Next = all,
+            Values = ordered,
+            First = means[first] > 0 ? _worths.Alternative(first).Aid : null,
+            Tier = means[first] > 0 ? tier.Kinds : [],
+            RawShare = tier.Share,
+            Share = _knowledge.People.Certainty.Of(tier.Share),
+            LossLeft = lossLeft,
+            Deciding = ordered.Where(v => v.ChangeShare >= _knowledge.Evidence.Value("planner.change-share")).MaxBy(v => v.Gain)?.Question,
+        };
+    }
+
+    /// <summary>The next questions in the order of their value, with those that must be asked at the end at the latest.</summary>
+    private static IEnumerable<Question> Merge(List<Question> next, List<Question> must, ImmutableArray<QuestionValue> ordered) => next.Count == 0
+        ? must
+        : ordered.Select(v => v.Question).Where(q => next.Contains(q) || must.Contains(q));
+
+    /// <summary>Questions of safety on which a rule about the plan that is first waits.</summary>
+    private (HashSet<Question> Safety, IEnumerable<Question> SettingUp) MustBeAsked(Answers known, ImmutableArray<Question> open, LikelyPerson[] people, double[][] rows, int first)
+    {
+        int who = 0;
+        for (int i = 1; i < people.Length; i++)
+        {
+            who = rows[i][first] > rows[who][first] ? i : who;
+        }
+
+        var needed = new HashSet<Question>();
+        IEnumerable<Question> settingUp = [];
+        if (rows[who][first] > 0)
+        {
+            var (plan, demands) = _worths.Chosen(people[who], first);
+            settingUp = open.Where(q => SetsUp(q, plan));
+            var context = new RuleContext(_knowledge, known, plan, demands);
+            foreach (var rule in Cautions.All.Concat(RulesOut.All.Where(r => !r.HangsOnHand)).Where(r => _knowledge.Rules[r.Id].Severity < Severity.Note))
+            {
+                foreach (string id in rule.Check(context).Needs)
+                {
+                    if (_knowledge.Questions[id] is { Safety: true } question && open.Contains(question))
+                    {
+                        needed.Add(question);
+                    }
+                }
+            }
+        }
+
+        return (needed, settingUp);
+    }
+
+    private static bool SetsUp(Question question, Plan plan) => question.SetsUp switch
+    {
+        "paper" => plan.Methods.Any(m => m.Paper is not null && m.Method != MethodKind.Helper),
+        "way" => plan.Approach is not null,
+        "supplies" => plan.Methods.Any(m => m.Paper is not null || m.Water is { Plumbed: false }),
+        _ => false,
+    };
+
+    /// <summary>The kinds that are first for most people, until they hold nearly all of them, beginning with the one that is best on the whole.</summary>
+    private (ImmutableArray<Aid> Kinds, double Share) Tier(LikelyPerson[] people, int[] bests, int first)
+    {
+        var aids = _knowledge.Catalogue.Aids;
+        double[] shares = new double[aids.Length];
+        for (int i = 0; i < people.Length; i++)
+        {
+            shares[aids.IndexOf(_worths.Alternative(bests[i]).Aid)] += people[i].Weight;
+        }
+
+        int best = aids.IndexOf(_worths.Alternative(first).Aid);
+        var kinds = ImmutableArray.CreateBuilder<Aid>();
+        double sum = 0, enough = _knowledge.Evidence.Value("planner.tier-share");
+        foreach (int kind in Enumerable.Range(0, aids.Length).OrderByDescending(k => k == best).ThenByDescending(k => shares[k]))
+        {
+            if (kinds.Count == MostOfATier || (kinds.Count > 0 && (sum >= enough || shares[kind] == 0)))
+            {
+                break;
+            }
+
+            kinds.Add(aids[kind]);
+            sum += shares[kind];
+        }
+
+        return (kinds.ToImmutable(), shares[best]);
+    }
+
+    private int Budget(Depth depth) => (int)_knowledge.Evidence.Value("planner.budget." + Words.Of(depth));
+
+    private double[] Row(LikelyPerson person)
+    {
+        if (!_kept.TryGetValue(person.Key, out double[]? row))
+        {
+            if (_kept.Count >= MostKept)
+            {
+                _kept.Clear();
+            }
+
+            _kept[person.Key] = row = new double[_worths.Alternatives];
+            _worths.Of(person, row);
+        }
+
+        return row;
+    }
+
+    private static int Largest(double[] values)
+    {
+        int best = 0;
+        for (int k = 1; k < values.Length; k++)
+        {
+            best = values[k] > values[best] ? k : best;
+        }
+
+        return best;
+    }
+}

@@ -1,0 +1,402 @@
+using System.Collections.Immutable;
+using System.Runtime.InteropServices;
+using ToiletAid.Core.Advising;
+using ToiletAid.Core.Catalogue;
+using ToiletAid.Core.Hand;
+using ToiletAid.Core.Person;
+using ToiletAid.Core.Plans;
+using ToiletAid.Core.Ranking;
+using ToiletAid.Core.Safety;
+
+namespace ToiletAid.Core.Asking;
+
+/// <summary>What each kind of aid, in each posture and way, is worth to somebody whose answers are all known: the value of its best plan that no rule forbids.</summary>
+/// <remarks>The same plans, values and rules as those of the ranking, in the middle case of reach and for a few strengths of the hand. What
+/// hangs on few answers is kept and found again by them.</remarks>
+internal sealed class Worths
+{
+    /// <summary>Shares of weaker hands for which handling is worked out, each counting the same.</summary>
+    private static readonly ImmutableArray<double> Strengths = [0.125, 0.375, 0.625, 0.875];
+    private static readonly int Postures = Enum.GetValues<Posture>().Length;
+    private static readonly int Ways = Enum.GetValues<Approach>().Length + 1;
+
+    private readonly KnowledgeBase _knowledge;
+    private readonly CriterionFunctions _functions;
+    private readonly ReachMemory _reach;
+    private readonly int _draws;
+    private readonly double _gain;
+    private readonly Dictionary<string, int> _aids;
+    private readonly RuleCheck[] _byAnswers = [.. RulesOut.All.Where(r => !r.HangsOnHand && !r.HangsOnReach)];
+    private readonly RuleCheck[] _byReach = [.. RulesOut.All.Where(r => r.HangsOnReach)];
+    private readonly AnswerMemo<Space> _spaces = new();
+    private readonly Dictionary<(string, bool, bool, bool, bool), Space> _spacesByKey = [];
+    private readonly Dictionary<(string Aid, string? Companion, string AddOns), Outfit> _outfits = [];
+    private readonly List<Outfit> _all = [];
+    private readonly Dictionary<(int Outfit, int Alternative), Entry> _entries = [];
+    private readonly Dictionary<(string Aid, string AddOns), int> _parts = [];
+    private readonly List<(Aid Aid, AddOn[] AddOns)> _partList = [];
+    private readonly AnswerMemo<double[]>[] _criteria;
+    private readonly AnswerMemo<HandClass> _hands = new();
+    private readonly Dictionary<HandFacts, HandClass> _handsByFacts = [];
+    private readonly AnswerMemo<ReachClass> _reaches = new();
+    private readonly AnswerMemo<double[]> _weights = new();
+    private readonly Dictionary<PriorityOrder, double[]> _weightsByOrder = [];
+    private double[] _static = [];
+
+    internal Worths(KnowledgeBase knowledge, int draws, ulong seed)
+    {
+        _knowledge = knowledge;
+        _functions = new(knowledge);
+        _draws = draws;
+        _reach = new(knowledge, seed, 4096);
+        _gain = knowledge.Evidence.Value("plans.add-on-gain");
+        _aids = knowledge.Catalogue.Aids.Select((a, i) => KeyValuePair.Create(a.Id, i)).ToDictionary(StringComparer.Ordinal);
+        _criteria = [.. Criteria.OfThePlan.Select(_ => new AnswerMemo<double[]>())];
+    }
+
+    /// <summary>How many alternatives there are: each kind in each posture and way.</summary>
+    internal int Alternatives => _aids.Count * Postures * Ways;
+
+    /// <summary>The kind, posture and way of an alternative.</summary>
+    internal (Aid Aid, Posture Posture, Approach? Approach) Alternative(int alternative) => (
+        _knowledge.Catalogue.Aids[alternative / (Postures * Ways)],
+        (Posture)(alternative / Ways % Postures),
+        alternative % Ways == Ways - 1 ? null : (Approach)(alternative % Ways));
+
+    /// <summary>The number of an alternative.</summary>
+    internal int Alternative(Aid aid, Posture posture, Approach? approach) =>
+        (((_aids[aid.Id] * Postures) + (int)posture) * Ways) + (approach is { } a ? (int)a : Ways - 1);
+
+    /// <summary>The plan that an alternative has for a person, and what it asks for; what it asks of the hand is left out.</summary>
+    internal (Plan Plan, PlanDemands Demands) Chosen(LikelyPerson person, int alternative)
+    {
+        var (space, weights, hand, reach) = Ready(person);
+        var (_, entry) = Best(person, space.Groups.First(g => g.Alternative == alternative), hand, reach, weights[(int)Criterion.Reach], weights[(int)Criterion.Handling]);
+        return (entry!.Plan, reach.Appraiser.ReachDemands(entry.Plan));
+    }
+
+    /// <summary>What each alternative is worth to a person; 0 where rules forbid it or the person has no such posture.</summary>
+    /// <param name="person">The person.</param>
+    /// <param name="worth">Receives the worths.</param>
+    internal void Of(LikelyPerson person, Span<double> worth)
+    {
+        worth.Clear();
+        var (space, weights, hand, reach) = Ready(person);
+        double ofReach = weights[(int)Criterion.Reach], ofHandling = weights[(int)Criterion.Handling];
+        foreach (var group in space.Groups)
+        {
+            worth[group.Alternative] = Best(person, group, hand, reach, ofReach, ofHandling).Worth;
+        }
+    }
+
+    private (Space Space, double[] Weights, HandClass Hand, ReachClass Reach) Ready(LikelyPerson person)
+    {
+        var space = _spaces.Find(person, person.Codes, p => p.Answers, Plans).Value!;
+        double[] weights = _weights.Find(person, person.Codes, p => p.Answers, WeightsOf).Value!;
+        var hand = _hands.Find(person, person.Codes, p => p.Filled, HandOf).Value!;
+        var reach = _reaches.Find(person, person.ReachCodes, p => p.ForReach, a => new ReachClass(new(_knowledge, person.ForReach, _reach.Of(a, _draws), _functions))).Value!;
+        Static(person, weights, space);
+        return (space, weights, hand, reach);
+    }
+
+    private (double Worth, Entry? Entry) Best(LikelyPerson person, Group group, HandClass hand, ReachClass reach, double ofReach, double ofHandling)
+    {
+        Span<double> values = stackalloc double[group.Entries.Length];
+        for (int i = 0; i < values.Length; i++)
+        {
+            var entry = group.Entries[i];
+            var (able, handling) = Handling(hand, entry.Outfit);
+            double share = Share(reach, entry, entry.Outfit.Plan.Aid);
+            if (entry.Outfit.Plan.Companion is { } companion)
+            {
+                share = Math.Min(share, Share(reach, entry, companion));
+            }
+
+            values[i] = (able * (_static[entry.Outfit.Index] + (ofReach * share))) + (ofHandling * handling) - (_gain * entry.Outfit.Helps);
+        }
+
+        while (true)
+        {
+            int best = -1;
+            for (int i = 0; i < values.Length; i++)
+            {
+                best = values[i] > double.NegativeInfinity && (best < 0 || values[i] > values[best]) ? i : best;
+            }
+
+            if (best < 0)
+            {
+                return (0, null);
+            }
+
+            var entry = group.Entries[best];
+            if (IsAllowed(person, entry, hand, reach))
+            {
+                return (values[best] + (_gain * entry.Outfit.Helps), entry);
+            }
+
+            values[best] = double.NegativeInfinity;
+        }
+    }
+
+    private bool IsAllowed(LikelyPerson person, Entry entry, HandClass hand, ReachClass reach) =>
+        (entry.Outfit.Main < 0 || hand.Part(this, entry.Outfit.Main).Possible)
+        && (entry.Outfit.Second < 0 || hand.Part(this, entry.Outfit.Second).Possible)
+        && reach.IsAllowed(this, entry)
+        && entry.Memo.Find(person, person.Codes, p => p.Answers, a => IsAllowed(_byAnswers, a, entry.Plan, Nothing)).Value;
+
+    private static readonly PlanDemands Nothing = new();
+
+    private bool IsAllowed(RuleCheck[] rules, Answers answers, Plan plan, PlanDemands demands)
+    {
+        var context = new RuleContext(_knowledge, answers, plan, demands);
+        foreach (var rule in rules)
+        {
+            if (rule.Check(context).Applies == true)
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
+    private double Share(ReachClass reach, Entry entry, Aid aid)
+    {
+        int at = Alternative(aid, entry.Plan.Posture, entry.Plan.Approach);
+        ref double share = ref CollectionsMarshal.GetValueRefOrAddDefault(reach.Shares, at, out bool known);
+        if (!known)
+        {
+            share = reach.Appraiser.ReachShare(aid, entry.Plan, null);
+        }
+
+        return share;
+    }
+
+    /// <summary>Share of hands that can do every step, and the mean of how easily, over the strengths.</summary>
+    private (double Able, double Handling) Handling(HandClass hand, Outfit outfit)
+    {
+        if (outfit.IsHelped)
+        {
+            return (1, 0);
+        }
+
+        if (hand.Outfits.TryGetValue(outfit.Index, out var known))
+        {
+            return known;
+        }
+
+        int able = 0;
+        double sum = 0;
+        for (int s = 0; s < Strengths.Length; s++)
+        {
+            double value = hand.Part(this, outfit.Main).Values[s];
+            value = outfit.Second < 0 ? value : Math.Min(value, hand.Part(this, outfit.Second).Values[s]);
+            able += value > 0 ? 1 : 0;
+            sum += value;
+        }
+
+        return hand.Outfits[outfit.Index] = ((double)able / Strengths.Length, sum / Strengths.Length);
+    }
+
+    private void Static(LikelyPerson person, double[] weights, Space space)
+    {
+        if (_static.Length < _all.Count)
+        {
+            _static = new double[_all.Count * 2];
+        }
+
+        foreach (int i in space.Outfits)
+        {
+            _static[i] = 0;
+        }
+
+        for (int c = 0; c < _criteria.Length; c++)
+        {
+            var criterion = Criteria.OfThePlan[c];
+            var node = _criteria[c].Find(person, person.Codes, p => p.Filled, a => ValuesOf(criterion, a, []));
+            if (node.Value!.Length < _all.Count)
+            {
+                node.Value = ValuesOf(criterion, person.Filled, node.Value);
+            }
+
+            double weight = weights[(int)criterion];
+            double[] values = node.Value;
+            foreach (int i in space.Outfits)
+            {
+                _static[i] += weight * values[i];
+            }
+        }
+    }
+
+    private double[] ValuesOf(Criterion criterion, Answers filled, double[] before)
+    {
+        var view = new PersonView(_knowledge.Evidence, filled);
+        double[] values = new double[_all.Count];
+        before.CopyTo(values, 0);
+        for (int i = before.Length; i < values.Length; i++)
+        {
+            values[i] = _functions.Of(criterion, _all[i].Plan, view);
+        }
+
+        return values;
+    }
+
+    private double[] WeightsOf(Answers answers)
+    {
+        var order = Priorities.Of(answers).Order;
+        if (!_weightsByOrder.TryGetValue(order, out double[]? weights))
+        {
+            _weightsByOrder[order] = weights = [.. new WeightSet(order).Centroid];
+        }
+
+        return weights;
+    }
+
+    private HandClass HandOf(Answers filled)
+    {
+        var facts = AnswerMapping.Hand(filled);
+        if (!_handsByFacts.TryGetValue(facts, out var hand))
+        {
+            var known = new KnownHand(facts, _knowledge.Hand.Capacity(facts));
+            _handsByFacts[facts] = hand = new(known, [.. Strengths.Select(known.Capacity.At)], known.Capacity.At(0.5));
+        }
+
+        return hand;
+    }
+
+    private Space Plans(Answers answers)
+    {
+        var plans = new PlanSpace(_knowledge.Catalogue, _knowledge.Evidence, answers);
+        if (!_spacesByKey.TryGetValue(plans.Key, out var space))
+        {
+            var groups = new List<Group>();
+            foreach (var aid in _knowledge.Catalogue.Aids)
+            {
+                groups.AddRange(plans.Of(aid).Select(EntryOf).GroupBy(e => e.Alternative).Select(g => new Group(g.Key, [.. g])));
+            }
+
+            _spacesByKey[plans.Key] = space = new([.. groups]);
+        }
+
+        return space;
+    }
+
+    private Entry EntryOf(Plan plan)
+    {
+        string addOns = string.Join('+', plan.AddOns.Select(a => a.Id));
+        var key = (plan.Aid.Id, plan.Companion?.Id, addOns);
+        if (!_outfits.TryGetValue(key, out var outfit))
+        {
+            _outfits[key] = outfit = new(_all.Count, plan, PartOf(plan.Aid, plan), plan.Companion is { } c ? PartOf(c, plan) : -1);
+            _all.Add(outfit);
+        }
+
+        int alternative = Alternative(plan.Aid, plan.Posture, plan.Approach);
+        if (!_entries.TryGetValue((outfit.Index, alternative), out var entry))
+        {
+            _entries[(outfit.Index, alternative)] = entry = new(_entries.Count, plan, outfit, alternative);
+        }
+
+        return entry;
+    }
+
+    private int PartOf(Aid aid, Plan plan)
+    {
+        if (aid.Method == MethodKind.Helper)
+        {
+            return -1;
+        }
+
+        AddOn[] fitting = [.. plan.AddOns.Where(a => a.OnlyHelps && aid.AddOns.Contains(a.Id))];
+        var key = (aid.Id, string.Join('+', fitting.Select(a => a.Id)));
+        if (!_parts.TryGetValue(key, out int part))
+        {
+            _parts[key] = part = _partList.Count;
+            _partList.Add((aid, fitting));
+        }
+
+        return part;
+    }
+
+    private sealed record Space(ImmutableArray<Group> Groups)
+    {
+        internal int[] Outfits { get; } = [.. Groups.SelectMany(g => g.Entries).Select(e => e.Outfit.Index).Distinct().Order()];
+    }
+
+    private sealed record Group(int Alternative, Entry[] Entries);
+
+    private sealed class Entry(int index, Plan plan, Outfit outfit, int alternative)
+    {
+        internal int Index { get; } = index;
+
+        internal Plan Plan { get; } = plan;
+
+        internal Outfit Outfit { get; } = outfit;
+
+        internal int Alternative { get; } = alternative;
+
+        internal AnswerMemo<bool> Memo { get; } = new();
+    }
+
+    /// <summary>A method with its companion and add-ons, whatever the posture and the way.</summary>
+    private sealed class Outfit(int index, Plan plan, int main, int second)
+    {
+        internal int Index { get; } = index;
+
+        internal Plan Plan { get; } = plan;
+
+        internal int Main { get; } = main;
+
+        internal int Second { get; } = second;
+
+        internal bool IsHelped { get; } = plan.Methods.Any(m => m.Method == MethodKind.Helper);
+
+        internal int Helps { get; } = plan.AddOns.Count(a => a.OnlyHelps);
+    }
+
+    private sealed class HandClass(KnownHand hand, HandStrength[] strengths, HandStrength middle)
+    {
+        private readonly List<(bool Possible, double[] Values)?> _parts = [];
+
+        internal Dictionary<int, (double Able, double Handling)> Outfits { get; } = [];
+
+        internal (bool Possible, double[] Values) Part(Worths worths, int part)
+        {
+            while (_parts.Count <= part)
+            {
+                _parts.Add(null);
+            }
+
+            if (_parts[part] is { } known)
+            {
+                return known;
+            }
+
+            var (aid, addOns) = worths._partList[part];
+            var demands = HandlingDemands.Of(aid, addOns, hand.Facts, hand.Capacity.Slowness, worths._knowledge.Hand.Coefficients);
+            var made = (demands.Score(middle).Possible, strengths.Select(s => demands.Score(s).Value).ToArray());
+            _parts[part] = made;
+            return made;
+        }
+    }
+
+    private sealed class ReachClass(Appraiser appraiser)
+    {
+        private readonly Dictionary<int, bool> _allowed = [];
+
+        internal Appraiser Appraiser { get; } = appraiser;
+
+        internal Dictionary<int, double> Shares { get; } = [];
+
+        internal bool IsAllowed(Worths worths, Entry entry)
+        {
+            ref bool allowed = ref CollectionsMarshal.GetValueRefOrAddDefault(_allowed, entry.Index, out bool known);
+            if (!known)
+            {
+                allowed = worths.IsAllowed(worths._byReach, Appraiser.Known, entry.Plan, Appraiser.ReachDemands(entry.Plan));
+            }
+
+            return allowed;
+        }
+    }
+}
