@@ -88,6 +88,11 @@ public sealed class InterviewEngine
             return Earlier is { } earlier && question.Kind != QuestionKind.Parts ? Keep(earlier) : Refuse("Nothing was typed.");
         }
 
+        if (AnswersById.IsMeant(_questions, question, text))
+        {
+            return Give(text);
+        }
+
         var (rest, how) = AnswerParser.SplitHow(text);
         if (question.Kind == QuestionKind.Parts)
         {
@@ -96,6 +101,31 @@ public sealed class InterviewEngine
 
         var (value, fault) = AnswerParser.Parse(question, rest);
         return value is null ? Refuse(fault) : Keep(new(value, how ?? question.Usually));
+    }
+
+    /// <summary>Takes answers to any questions, each as the id of the question, an equals sign and the answer, such as behind=cleft grasp=whole-hand. All of
+    /// them are taken or none.</summary>
+    /// <param name="text">As typed.</param>
+    public Reply Give(string text)
+    {
+        var (given, fault) = AnswersById.Read(_questions, text);
+        if (fault.Length > 0)
+        {
+            return new(false, fault, "Not taken. Answer");
+        }
+
+        foreach (var (question, answer) in given)
+        {
+            Answers = Answers.With(question.Id, answer);
+            if (!_asked.Contains(question.Id))
+            {
+                _asked.Push(question.Id);
+            }
+        }
+
+        OnChange?.Invoke(Answers);
+        Move();
+        return new(true, string.Join(' ', given.Select(g => $"{g.Question.Prompt} {AnswerWording.Of(g.Question, g.Answer.Value)}.")));
     }
 
     /// <summary>Takes an answer that is not typed, such as one from a file.</summary>

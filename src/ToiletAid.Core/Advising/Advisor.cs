@@ -2,9 +2,11 @@ using System.Collections.Immutable;
 using ToiletAid.Core.Catalogue;
 using ToiletAid.Core.Cost;
 using ToiletAid.Core.Knowledge;
+using ToiletAid.Core.Interview;
 using ToiletAid.Core.Person;
 using ToiletAid.Core.Plans;
 using ToiletAid.Core.Ranking;
+using ToiletAid.Core.Simulation;
 using ToiletAid.Core.Safety;
 
 namespace ToiletAid.Core.Advising;
@@ -21,11 +23,18 @@ public sealed class Advisor
     /// <summary>Persons drawn while questions are asked: enough for a share in steps of five in a hundred. Decision, for speed: only which question comes next depends on it.</summary>
     internal const int AskingDraws = 20;
 
+    /// <summary>Sets of hidden traits that are weighed for people who would give the answers (decision).</summary>
+    private const int LikelyTraits = 2048;
+
+    /// <summary>From so many questions that were not asked, their answers are drawn as they go together; the few of a full visit are drawn one by one (decision).</summary>
+    private const int ManyOpen = 12;
+
     private readonly KnowledgeBase _knowledge;
     private readonly AdviceSettings _settings;
     private readonly CriterionFunctions _functions;
     private readonly Dictionary<PriorityOrder, WeightSample> _weights = [];
     private readonly ReachMemory _reach;
+    private LikelyPeople? _people;
     private (Answers Known, ScreenedPlans Plans)? _last;
 
     /// <summary>Makes an advisor.</summary>
@@ -73,7 +82,7 @@ public sealed class Advisor
         return new()
         {
             Stops = [],
-            Ranked = offered.Count == 0 ? [] : new PlanRanking(_knowledge, _settings, appraiser, sample).Rank(offered),
+            Ranked = offered.Count == 0 ? [] : new PlanRanking(_knowledge, _settings, appraiser, sample, Likely(known)).Rank(offered),
             RuledOut = ruledOut,
             Weights = [.. sample.Set.Centroid],
             PrioritiesStated = stated,
@@ -85,7 +94,7 @@ public sealed class Advisor
     internal Plan? First(Answers known)
     {
         var (appraiser, sample, offered, _) = Screened(known);
-        return offered.Count == 0 ? null : new PlanRanking(_knowledge, _settings, appraiser, sample).First(offered);
+        return offered.Count == 0 ? null : new PlanRanking(_knowledge, _settings, appraiser, sample, Likely(known)).First(offered);
     }
 
     /// <summary>Expected value of the best plan of each method, by id of the method; methods that are ruled out are missing. Empty when a red flag stops everything.</summary>
@@ -97,7 +106,7 @@ public sealed class Advisor
         }
 
         var (appraiser, sample, offered, _) = Screened(known);
-        double[] values = offered.Count == 0 ? [] : new PlanRanking(_knowledge, _settings, appraiser, sample).Expected(offered);
+        double[] values = offered.Count == 0 ? [] : new PlanRanking(_knowledge, _settings, appraiser, sample, Likely(known)).Expected(offered);
         return offered.Select((o, i) => (o.Plan.Aid.Id, Value: values[i])).ToDictionary(p => p.Id, p => p.Value, StringComparer.Ordinal);
     }
 
@@ -122,6 +131,20 @@ public sealed class Advisor
         var appraiser = known.Trials.IsEmpty ? untried
             : untried with { Tried = TrialEvidence.Of(_knowledge, known.Trials, plan => PlanSpread.Of(_knowledge, untried, plan, _settings.Seed, draws)) };
         return (appraiser, Weights(Priorities.Of(known).Order));
+    }
+
+    /// <summary>People who would give these answers, where many questions were not asked; null otherwise. An answer that is not known,
+    /// though it was asked for, is drawn by itself.</summary>
+    private Answers[]? Likely(Answers known)
+    {
+        if (OpenQuestions.Open(_knowledge.Questions, Depth.Full, known).Length < ManyOpen)
+        {
+            return null;
+        }
+
+        _people ??= new(
+            _knowledge, new(_knowledge.Questions), [.. _knowledge.Questions.All.Select(q => q.Depths.Contains(Depth.Full))], LikelyTraits, _settings.ValueDraws, _settings.Seed);
+        return _people.Evenly(known);
     }
 
     private WeightSample Weights(PriorityOrder order)

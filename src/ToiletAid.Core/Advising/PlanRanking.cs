@@ -10,7 +10,7 @@ using ToiletAid.Core.Safety;
 namespace ToiletAid.Core.Advising;
 
 /// <summary>Puts the offered plans in order, over all weightings that the priorities allow and all persons that the answers allow.</summary>
-internal sealed class PlanRanking(KnowledgeBase knowledge, AdviceSettings settings, Appraiser appraiser, WeightSample weights)
+internal sealed class PlanRanking(KnowledgeBase knowledge, AdviceSettings settings, Appraiser appraiser, WeightSample weights, Answers[]? people = null)
 {
     internal const ulong StrengthStream = 0x4752_4950;
 
@@ -72,7 +72,7 @@ internal sealed class PlanRanking(KnowledgeBase knowledge, AdviceSettings settin
         var strength = new RandomDraws(settings.Seed, StrengthStream);
         for (int draw = 0; draw < settings.ValueDraws; draw++)
         {
-            var filled = Assumptions.Draw(knowledge.Questions, appraiser.Known, settings.Seed, draw);
+            var filled = people?[draw] ?? Assumptions.Draw(knowledge.Questions, appraiser.Known, settings.Seed, draw);
             var person = appraiser.DrawPerson(filled, strength.NextUniform(), draw);
             for (int i = 0; i < offers.Count; i++)
             {

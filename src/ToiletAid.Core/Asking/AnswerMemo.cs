@@ -1,5 +1,6 @@
 using System.Runtime.InteropServices;
 using ToiletAid.Core.Person;
+using ToiletAid.Core.Simulation;
 
 namespace ToiletAid.Core.Asking;
 

@@ -1,3 +1,5 @@
+using ToiletAid.Core.Simulation;
+
 namespace ToiletAid.Core.Asking;
 
 /// <summary>How much an answer is worth: people are put into parts by their answer, and the best choice within the parts is compared with the best before.</summary>

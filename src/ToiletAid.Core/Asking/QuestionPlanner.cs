@@ -2,9 +2,11 @@ using System.Collections.Immutable;
 using ToiletAid.Core.Advising;
 using ToiletAid.Core.Catalogue;
 using ToiletAid.Core.Interview;
+using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Person;
 using ToiletAid.Core.Plans;
 using ToiletAid.Core.Safety;
+using ToiletAid.Core.Simulation;
 
 namespace ToiletAid.Core.Asking;
 
@@ -115,7 +117,7 @@ public sealed class QuestionPlanner
         var split = new AnswerSplit(people, rows, choices);
         int first = choices[split.First];
         double lossLeft = perfect - means[first];
-        var (must, settingUp) = MustBeAsked(known, open, people, rows, first);
+        var (must, settingUp) = MustBeAsked(known, open, people, rows, first, depth == Depth.Quick ? Severity.High : Severity.Moderate);
         double ahead = _knowledge.Evidence.Value("planner.ahead") * Math.Max(0, left - must.Count);
         var values = open.Select(q =>
         {
@@ -160,7 +162,7 @@ public sealed class QuestionPlanner
         : ordered.Select(v => v.Question).Where(q => next.Contains(q) || must.Contains(q));
 
     /// <summary>Questions of safety on which a rule about the plan that is first waits.</summary>
-    private (HashSet<Question> Safety, IEnumerable<Question> SettingUp) MustBeAsked(Answers known, ImmutableArray<Question> open, LikelyPerson[] people, double[][] rows, int first)
+    private (HashSet<Question> Safety, IEnumerable<Question> SettingUp) MustBeAsked(Answers known, ImmutableArray<Question> open, LikelyPerson[] people, double[][] rows, int first, Severity least)
     {
         int who = 0;
         for (int i = 1; i < people.Length; i++)
@@ -175,7 +177,7 @@ public sealed class QuestionPlanner
             var (plan, demands) = _worths.Chosen(people[who], first);
             settingUp = open.Where(q => SetsUp(q, plan));
             var context = new RuleContext(_knowledge, known, plan, demands);
-            foreach (var rule in Cautions.All.Concat(RulesOut.All.Where(r => !r.HangsOnHand)).Where(r => _knowledge.Rules[r.Id].Severity < Severity.Note))
+            foreach (var rule in Cautions.All.Concat(RulesOut.All.Where(r => !r.HangsOnHand)).Where(r => _knowledge.Rules[r.Id].Severity <= least))
             {
                 foreach (string id in rule.Check(context).Needs)
                 {

@@ -55,7 +55,7 @@ public sealed record Question
     public bool Opening { get; init; }
 
     /// <summary>How much it takes to find out, against a question that is asked and answered: a measurement takes more.</summary>
-    public double Effort { get; init; } = 1;
+    public double Effort { get => field > 0 ? field : 1; init; }
 
     /// <summary>What of the set-up hangs on it: paper, way, supplies; null for nothing.</summary>
     public string? SetsUp { get; init; }

@@ -1,4 +1,5 @@
 using ToiletAid.Core.Interview;
+using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Person;
 
 namespace ToiletAid.Core.Simulation;
@@ -60,6 +61,24 @@ internal sealed class LikelyPeople
         }
 
         return people;
+    }
+
+    /// <summary>Answers of people who would give these, each standing for as many as every other.</summary>
+    internal Answers[] Evenly(Answers known)
+    {
+        var people = Given(known);
+        var even = new Answers[people.Length];
+        double sum = 0;
+        for (int i = 0, next = 0; i < people.Length; i++)
+        {
+            sum += people[i].Weight;
+            while (next < even.Length && ((next + 0.5) / even.Length <= sum || i == people.Length - 1))
+            {
+                even[next++] = people[i].Filled;
+            }
+        }
+
+        return even;
     }
 
     private LikelyPerson Person(Answers known, int traits, int copy)

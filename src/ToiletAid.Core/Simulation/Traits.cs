@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Randomness;
 
 namespace ToiletAid.Core.Simulation;

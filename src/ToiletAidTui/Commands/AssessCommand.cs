@@ -18,7 +18,8 @@ internal static class AssessCommand
         var late = new Option<bool>("--late") { Description = "The day of the visit is before the last one of the profile, since it is written down late." };
         var top = Formats.Top();
         var aids = StockOption.Define();
-        var command = new Command("assess", "Ask the questions and read out the ranked shortlist.") { depth, save, folder, person, date, late, top, aids };
+        var answers = new Argument<string[]>("ANSWERS") { Arity = ArgumentArity.ZeroOrMore, Description = "Answers known already, each as question=answer, such as behind=cleft. Ids may be shortened." };
+        var command = new Command("assess", "Ask the questions and read out the ranked shortlist.") { answers, depth, save, folder, person, date, late, top, aids };
         var mode = new ModeOptions();
         mode.AddTo(command);
         command.SetAction(parsed =>
@@ -56,7 +57,7 @@ internal static class AssessCommand
                 who ??= typedFile;
             }
 
-            return new Assessment(terminal, manner, Words.Find<Depth>(parsed.GetValue(depth))!.Value, file, who, day, parsed.GetValue(late), parsed.GetValue(top), parsed.GetValue(aids)).Run();
+            return new Assessment(terminal, manner, Words.Find<Depth>(parsed.GetValue(depth))!.Value, file, who, day, parsed.GetValue(late), parsed.GetValue(top), parsed.GetValue(aids)) { Given = parsed.GetValue(answers) ?? [] }.Run();
         });
         return command;
     }

@@ -23,6 +23,9 @@ internal sealed class Assessment(Terminal terminal, Manner manner, Depth depth, 
     private DateOnly _day = day;
     private bool _isLate = late;
 
+    /// <summary>Answers that were typed with the command.</summary>
+    internal string[] Given { get; init; } = [];
+
     internal int Run()
     {
         if (StockOption.Over(BuiltIn.Knowledge(), aids, terminal) is not { } knowledge)
@@ -43,7 +46,14 @@ internal sealed class Assessment(Terminal terminal, Manner manner, Depth depth, 
             return ExitCode.WrongUsage;
         }
 
-        var visit = Begun(knowledge.Questions, QuestionPlanner.For(knowledge).Open, earlier, each, goOn);
+        var planner = QuestionPlanner.For(knowledge);
+        var visit = Begun(knowledge.Questions, planner.Open, earlier, each, goOn);
+        if (Given.Length > 0 && visit.Engine.Give(string.Join(' ', Given)) is { Accepted: false } refused)
+        {
+            terminal.Error.WriteLine(refused.Text);
+            return ExitCode.WrongUsage;
+        }
+
         if (manner.Mode == Mode.FullScreen)
         {
             return new ScreenCommand(terminal, knowledge, advisor, manner, top, aids).Run(visit);
@@ -68,7 +78,8 @@ internal sealed class Assessment(Terminal terminal, Manner manner, Depth depth, 
         }
         else if (end == InterviewEnd.Done)
         {
-            _lines.Line(engine.IsEndedEarly ? "The questions were ended early. Result:" : "No other question of this depth can change the result. Result:");
+            var outlook = planner.Look(visit.Depth, engine.Answers);
+            _lines.Line(engine.IsEndedEarly ? "The questions were ended early. Result:" : $"{ExplainText.End(outlook)} Result:");
             var known = visit.WithTrials(engine.Answers);
             Advice advice;
             using (terminal.InputIsTerminal ? new WorkNotice(_lines.LineNow, terminal.Clock) : null)
@@ -77,6 +88,7 @@ internal sealed class Assessment(Terminal terminal, Manner manner, Depth depth, 
             }
 
             _lines.Lines(new AdviceText(knowledge).Lines(advice, known, top));
+            _lines.Lines(ExplainText.Sure(outlook));
         }
 
         return Save(visit) is { } fault ? fault : code;

@@ -7,7 +7,7 @@ namespace ToiletAid.Acceptance.Tests.Linear;
 
 public sealed class LinearInterviewTests
 {
-    private const string Quick = "none\nnone\n2\n2\n1\n2\nfinish\nunknown\nunknown\n";
+    private const string Quick = "red-flags=none precautions=none behind=outer-buttock front=groin lean=forward grasp=whole-hand\nfinish\nunknown\nunknown\nunknown\nunknown\n";
 
     [Fact]
     public void A_piped_quick_interview_reads_as_approved() =>
@@ -128,7 +128,7 @@ public sealed class LinearInterviewTests
         using var folder = new TempFolder();
         string path = folder.File("a.json");
 
-        Cli.Run("none\nnone\n2 reported\nfinish\nunknown\nunknown\n", "assess", "--linear", "--save", path, "--person", "K-014");
+        Cli.Run("none\nnone\n2 reported\nfinish\nunknown\nunknown\nunknown\nunknown\n", "assess", "--linear", "--save", path, "--person", "K-014");
 
         Assert.Contains("\"reach-behind\": {\n          \"value\": \"outer-buttock\",\n          \"how\": \"reported\"", File.ReadAllText(path), StringComparison.Ordinal);
     }

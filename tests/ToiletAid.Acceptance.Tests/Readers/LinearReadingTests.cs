@@ -18,7 +18,7 @@ public sealed class LinearReadingTests
     [Fact]
     public void No_line_of_a_result_is_a_table()
     {
-        string output = Cli.Run("none\nnone\nfinish\nunknown\nunknown\n", "assess", "--linear").Output;
+        string output = Cli.Run("none\nnone\nfinish\nunknown\nunknown\nunknown\nunknown\n", "assess", "--linear").Output;
         Assert.All(output.Split('\n'), line => Assert.DoesNotMatch(@"\t|\||   ", line));
     }
 

@@ -5,6 +5,7 @@ using ToiletAid.Core;
 using ToiletAid.Core.Advising;
 using ToiletAid.Core.Asking;
 using ToiletAid.Core.Interview;
+using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Person;
 
 namespace ToiletAid.Benchmarks.Interviews;

@@ -2,6 +2,7 @@ using System.Globalization;
 using ToiletAid.Core;
 using ToiletAid.Core.Asking;
 using ToiletAid.Core.Interview;
+using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Person;
 using ToiletAid.Core.Randomness;
 
