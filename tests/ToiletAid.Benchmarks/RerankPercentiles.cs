@@ -3,7 +3,6 @@ using System.Globalization;
 using ToiletAid.App.Files;
 using ToiletAid.Core.Advising;
 using ToiletAid.Core.Asking;
-using ToiletAid.Core.Explaining;
 using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Person;
 

@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using ToiletAid.App.Files;
 using ToiletAid.App.Trials;
 using ToiletAid.Core.Advising;
-using ToiletAid.Core.Explaining;
+using ToiletAid.Core.Asking;
 using ToiletAid.Core.Interview;
 using ToiletAid.Core.Person;
 using ToiletAidTui.Commands;

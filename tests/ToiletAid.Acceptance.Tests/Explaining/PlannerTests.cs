@@ -3,7 +3,6 @@ using ToiletAid.App.Files;
 using ToiletAid.App.Sessions;
 using ToiletAid.Core.Advising;
 using ToiletAid.Core.Asking;
-using ToiletAid.Core.Explaining;
 using ToiletAid.Core.Interview;
 using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Person;
@@ -14,7 +13,7 @@ public sealed class PlannerTests
 {
     private static readonly KnowledgeBase Knowledge = BuiltIn.Knowledge();
     private static readonly Advisor Advisor = new(Knowledge, new());
-    private static readonly QuestionPlanner Planner = new(Knowledge, Advisor);
+    private static readonly QuestionPlanner Planner = new(Knowledge);
 
     /// <summary>Every demo person interviewed twice from the answers of the file: with all relevant questions, and with only those that can matter.</summary>
     [Fact]
@@ -35,24 +34,26 @@ public sealed class PlannerTests
     }
 
     [Fact]
-    public void The_quick_depth_asks_at_most_ten_questions_on_median()
+    public void The_quick_depth_asks_at_most_twelve_questions_on_median()
     {
         int[] counts = [.. DemoPeople.Names.Select(n => new ProfileFile(Knowledge.Questions).Read(DemoPeople.File(n.Data)).Value!.Latest)
             .Where(s => Advisor.Advise(s.Answers).Stops.IsEmpty)
             .Select(s => Interview(s, answers => Planner.Open(Depth.Quick, answers)).Count).Order()];
 
-        Assert.InRange(counts[counts.Length / 2], 1, 10);
+        Assert.InRange(counts[counts.Length / 2], 1, 12);
+        Assert.InRange(counts[^1], 1, 14);
     }
 
     [Fact]
-    public void Safety_questions_are_never_skipped()
+    public void Safety_questions_are_never_skipped_where_a_rule_about_the_first_plan_waits_for_them()
     {
         foreach (string name in DemoPeople.Names.Select(n => n.Data).Where(n => n != "w-701-red-flag"))
         {
             var session = new ProfileFile(Knowledge.Questions).Read(DemoPeople.File(name)).Value!.Latest;
             var asked = Interview(session, answers => Planner.Open(session.Depth, answers)).Answers;
 
-            Assert.All(OpenQuestions.Relevant(Knowledge.Questions, session.Depth, asked).Where(q => q.Safety), q => Assert.NotNull(asked[q.Id]));
+            Assert.All(OpenQuestions.Relevant(Knowledge.Questions, session.Depth, asked).Where(q => q.Safety && q.Opening), q => Assert.NotNull(asked[q.Id]));
+            Assert.DoesNotContain(Planner.Look(session.Depth, asked).Values, v => v.MustBeAsked);
         }
     }
 
@@ -66,6 +67,22 @@ public sealed class PlannerTests
         string text = Cli.Run("", "next", DemoPeople.File("b-118-fresh-hip"), "--depth", "full").Output;
 
         Assert.Matches("^[A-Z][a-z-]+ more questions? could change the result\\.\nNext: .*\\?\n", text);
+    }
+
+    [Fact]
+    public void The_same_answers_give_the_same_outlook_whatever_was_looked_at_before()
+    {
+        var session = new ProfileFile(Knowledge.Questions).Read(DemoPeople.File("k-014-stiff-shoulder")).Value!.Latest;
+        var some = Answers.None.With(new[] { "red-flags", "precautions", "posture", "grasp", "reach-behind", "helper" }.Where(q => session.Answers[q] is not null).Select(q => KeyValuePair.Create(q, session.Answers[q]!)));
+        var fresh = new QuestionPlanner(Knowledge).Look(Depth.Quick, some);
+        var used = Planner.Look(Depth.Quick, some.With("look", new(new AnswerValue.NotKnown(), null)).Without("look"));
+
+        Assert.Equal(fresh.Values, used.Values);
+        Assert.Equal(fresh.LossLeft, used.LossLeft);
+        Assert.Equal(fresh.RawShare, used.RawShare);
+        Assert.NotEmpty(fresh.Next);
+        Assert.InRange(fresh.Tier.Length, 1, 3);
+        Assert.True(fresh.LossLeft >= 0);
     }
 
     private static (int Count, Answers Answers) Interview(Session session, Func<Answers, ImmutableArray<Question>> open)

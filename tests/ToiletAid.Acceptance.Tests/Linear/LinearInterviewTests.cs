@@ -14,13 +14,13 @@ public sealed class LinearInterviewTests
         Golden.Match(Cli.Run(Quick, "assess", "--linear").Output, "quick.txt");
 
     [Fact]
-    public void Answers_by_number_and_by_name_give_the_same_profile()
+    public void Answers_by_short_and_by_whole_ids_give_the_same_profile()
     {
         using var folder = new TempFolder();
         string byNumber = folder.File("a.json"), byName = folder.File("b.json");
 
         Assert.Equal(0, Cli.Run(Quick, "assess", "--linear", "--save", byNumber, "--person", "K-014").Code);
-        Assert.Equal(0, Cli.Run("none\nnone\nouter buttock\nGROIN\nforward\nwhole hand\nfinish\nunknown\nunknown\n", "assess", "--linear", "--save", byName, "--person", "K-014").Code);
+        Assert.Equal(0, Cli.Run("RED-FLAGS=none precautions=none reach-behind=outer-buttock reach-front=groin lean=forward grasp=whole-hand\nfinish\nunknown\nunknown\nunknown\nunknown\n", "assess", "--linear", "--save", byName, "--person", "K-014").Code);
 
         Assert.Equal(File.ReadAllText(byNumber), File.ReadAllText(byName));
     }
@@ -28,7 +28,7 @@ public sealed class LinearInterviewTests
     [Fact]
     public void Who_asks_for_the_result_at_once_is_still_asked_about_safety_and_told_what_is_not_known()
     {
-        string said = Cli.Run("finish\nunknown\nfinish\nunknown\nunknown\nunknown\n", "assess", "--linear").Output;
+        string said = Cli.Run("finish\nunknown\nfinish\nunknown\nunknown\nunknown\nunknown\nunknown\n", "assess", "--linear").Output;
 
         string[] asked = [.. said.Split('\n').Where(l => l.StartsWith("Question ", StringComparison.Ordinal)).Select(l => l[(l.IndexOf('.', StringComparison.Ordinal) + 2)..])];
         Assert.Equal(
@@ -100,12 +100,34 @@ public sealed class LinearInterviewTests
         });
     }
 
+    [Theory]
+    [InlineData("reach=groin", "reach may be reach-behind or reach-front. Type more of it.")]
+    [InlineData("glove=yes", "glove is not a question.")]
+    [InlineData("grasp=press", "press may be press-with-palm-or-fist or press-with-forearm. Type more of it.")]
+    public void An_id_that_is_not_clear_is_refused_and_nothing_is_taken(string typed, string fault)
+    {
+        var (code, output, error) = Cli.Run(string.Empty, "assess", "--linear", "place=bed", typed);
+
+        Assert.Equal(2, code);
+        Assert.Equal(fault + "\n", error);
+        Assert.DoesNotContain("Place 1.", output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Answers_typed_with_the_command_are_not_asked_again()
+    {
+        string output = Cli.Run("quit\n", "assess", "--linear", "red-flags=none", "precautions=sternal,latex", "posture=seated", "grasp=whole", "age=74").Output;
+
+        Assert.Contains("Question 6 of ", output, StringComparison.Ordinal);
+        Assert.DoesNotContain("Which precautions", output, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void A_wrong_answer_changes_the_line_with_the_cursor()
     {
         string output = Cli.Run("none\nnone\n9\n2\n", "assess", "--linear").Output;
 
-        Assert.Contains("Error: 9 is not a number from 1 to 5 and not a name from the list.\nNot 1 to 5. Number: \nYou chose Outer buttock", output, StringComparison.Ordinal);
+        Assert.Contains("Error: 9 is not a number from 1 to 6 and not a name from the list.\nNot 1 to 6. Number: \nYou chose Seated, leaning forward", output, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -130,7 +152,7 @@ public sealed class LinearInterviewTests
 
         Cli.Run("none\nnone\n2 reported\nfinish\nunknown\nunknown\nunknown\nunknown\n", "assess", "--linear", "--save", path, "--person", "K-014");
 
-        Assert.Contains("\"reach-behind\": {\n          \"value\": \"outer-buttock\",\n          \"how\": \"reported\"", File.ReadAllText(path), StringComparison.Ordinal);
+        Assert.Contains("\"posture\": {\n          \"value\": \"seated-leaning-forward\",\n          \"how\": \"reported\"", File.ReadAllText(path), StringComparison.Ordinal);
     }
 
     [Fact]
