@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using System.Runtime.Intrinsics;
 
 namespace ToiletAid.Core.Reach;
@@ -9,6 +10,9 @@ internal static class Sines
 {
     private const double TwoOverPi = 2 / Math.PI;
 
+    /// <summary>One and a half times 2^52: from here on a double counts in ones.</summary>
+    private const double Rounder = 6755399441055744;
+
     // A right angle in two parts, the first with its last bits 0, so that small multiples of it are exact.
     private const double RightAngle = 1.57079632673412561417e+00;
     private const double RightAngleRest = 6.07710050650619224932e-11;
@@ -17,7 +21,10 @@ internal static class Sines
     /// <param name="angles">rad, a few turns at most.</param>
     public static (Vector512<double> Sine, Vector512<double> Cosine) Of(Vector512<double> angles)
     {
-        Vector512<double> quarters = Vector512.Round(angles * TwoOverPi);
+        // Adding and taking off so large a number rounds to a whole one, which then stands in the last bits of the sum.
+        Vector512<double> rounded = (angles * TwoOverPi) + Vector512.Create(Rounder);
+        Vector512<double> quarters = rounded - Vector512.Create(Rounder);
+        Vector512<long> whole = rounded.AsInt64();
         Vector512<double> x = angles - (quarters * RightAngle) - (quarters * RightAngleRest);
         Vector512<double> z = x * x;
         Vector512<double> sine = x + (x * z * (Vector512.Create(-1.66666666666666324348e-01) + (z * (Vector512.Create(8.33333333332248946124e-03)
@@ -29,16 +36,12 @@ internal static class Sines
             + (z * -1.13596475577881948265e-11)))))))))));
 
         // An odd number of right angles swaps the two; the sign turns with every second one.
-        Vector512<double> half = quarters * 0.5, ahead = (quarters + Vector512.Create(1.0)) * 0.5;
-        Vector512<double> odd = ~Vector512.Equals(half, Vector512.Floor(half));
-        Vector512<double> down = Flip(Vector512.Floor(half)), back = Flip(Vector512.Floor(ahead));
+        Vector512<double> odd = (-(whole & Vector512<long>.One)).AsDouble();
+        Vector512<double> down = Flip(whole), back = Flip(whole + Vector512<long>.One);
         return (Vector512.ConditionalSelect(odd, cosine, sine) ^ down, Vector512.ConditionalSelect(odd, sine, cosine) ^ back);
     }
 
-    /// <summary>The sign bit where a whole number is odd.</summary>
-    private static Vector512<double> Flip(Vector512<double> whole)
-    {
-        Vector512<double> half = whole * 0.5;
-        return ~Vector512.Equals(half, Vector512.Floor(half)) & Vector512.Create(-0.0);
-    }
+    /// <summary>The sign bit where the second bit of a whole number is set.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static Vector512<double> Flip(Vector512<long> whole) => (whole << 62).AsDouble() & Vector512.Create(-0.0);
 }
