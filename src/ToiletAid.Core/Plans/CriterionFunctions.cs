@@ -1,7 +1,6 @@
 using ToiletAid.Core.Catalogue;
 using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Quantities;
-using ToiletAid.Core.Ranking;
 
 namespace ToiletAid.Core.Plans;
 
