@@ -29,9 +29,6 @@ public sealed class Advisor
     /// <summary>From so many questions that were not asked, their answers are drawn as they go together; the few of a full visit are drawn one by one (decision).</summary>
     private const int ManyOpen = 12;
 
-    /// <summary>Below so many answers there is little that others could go with (decision).</summary>
-    private const int FewAnswers = 10;
-
     private readonly KnowledgeBase _knowledge;
     private readonly AdviceSettings _settings;
     private readonly CriterionFunctions _functions;
@@ -140,7 +137,9 @@ public sealed class Advisor
     /// though it was asked for, is drawn by itself.</summary>
     private Answers[]? Likely(Answers known)
     {
-        if (known.Ids.Count() < FewAnswers || OpenQuestions.Open(_knowledge.Questions, Depth.Full, known).Length < ManyOpen)
+        // Who was not asked the opening questions was not interviewed in this way: there is too little that other answers could go with.
+        var open = OpenQuestions.Open(_knowledge.Questions, Depth.Full, known);
+        if (open.Length < ManyOpen || open.Any(q => q.Opening))
         {
             return null;
         }
