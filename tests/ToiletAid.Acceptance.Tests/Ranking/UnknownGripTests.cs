@@ -26,7 +26,7 @@ public sealed class UnknownGripTests
         var (code, output, _) = Cli.Run(Profile(""), "rank", "-");
 
         Assert.Equal(0, code);
-        Assert.Contains("\nGrip was not measured.\nWith a strong hand of that age, 19.9 kilograms-force, that is 195 newtons, the first place would be short folding holder", output, StringComparison.Ordinal);
+        Assert.Contains("\nGrip was not measured.\nWith a strong hand for that age, 19.9 kilograms-force, that is 195 newtons, the first place would be short folding holder", output, StringComparison.Ordinal);
         Assert.DoesNotContain("With a weak hand", output, StringComparison.Ordinal);
     }
 

@@ -12,7 +12,7 @@ public sealed class LinearReadingTests
         Assert.Contains("Going back.", output, StringComparison.Ordinal);
         Assert.Contains("No answers yet.", output, StringComparison.Ordinal);
         Assert.Contains("How to find out:", output, StringComparison.Ordinal);
-        Assert.Contains("1. Is any of these signs present? none of them", output, StringComparison.Ordinal);
+        Assert.Contains("1. Warning signs: none of them", output, StringComparison.Ordinal);
     }
 
     [Fact]
