@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using ToiletAid.App.Wording;
 using ToiletAid.Core.Advising;
 using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Person;
@@ -37,7 +38,9 @@ public sealed record Case
     public required English English { get; init; }
 
     /// <summary>How the advice was computed, a few sentences: version, data, seed and draws, with which anybody gets the same again.</summary>
-    internal string Made => Words.Text(
+    internal string Made => string.Join(' ', ClinicText.Used(Knowledge).Prepend(Computed));
+
+    private string Computed => Words.Text(
         "note.made.text",
         ("version", KnowledgeVersion.Program),
         ("hash", KnowledgeVersion.Knowledge),

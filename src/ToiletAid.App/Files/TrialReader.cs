@@ -23,8 +23,9 @@ internal sealed class TrialReader(TrialKnowledge knowledge)
 
     private Trial? Trial(JsonWalker at)
     {
-        at.OnlyMembers("plan", "before", "goal", "runs");
+        at.OnlyMembers("plan", "predicted", "before", "goal", "runs");
         var plan = at.Required("plan") is { } p ? Plan(p) : null;
+        var predicted = at.Member("predicted") is { } q ? Predicted(q) : null;
         string? before = OneOf(at, "before", knowledge.Levels), goal = OneOf(at, "goal", knowledge.Levels.RemoveAll(l => l.NotTried));
         ImmutableArray<TrialRun> runs = at.Required("runs") is { } list ? [.. list.Items().Select(Run).OfType<TrialRun>()] : [];
         if (runs.IsEmpty)
@@ -32,7 +33,7 @@ internal sealed class TrialReader(TrialKnowledge knowledge)
             at.Fault("no-run", "there is no run, add one or leave the trial out");
         }
 
-        return plan is null || runs.IsEmpty ? null : new() { Plan = plan, Before = before, Goal = goal, Runs = runs };
+        return plan is null || runs.IsEmpty ? null : new() { Plan = plan, Predicted = predicted, Before = before, Goal = goal, Runs = runs };
     }
 
     private static TriedPlan? Plan(JsonWalker at)
@@ -44,6 +45,14 @@ internal sealed class TrialReader(TrialKnowledge knowledge)
         var approach = at.Member("approach") is { } w ? Word<Approach>(w) : null;
         var posture = at.Required("posture") is { } p ? Word<Posture>(p) : null;
         return aid is null || posture is null ? null : new(aid, addOns, companion, approach, posture.Value);
+    }
+
+    private static TrialPrediction? Predicted(JsonWalker at)
+    {
+        string[] words = [.. Words.All<Criterion>()];
+        at.OnlyMembers(words);
+        double?[] criteria = [.. words.Select(w => at.Required(w) is null ? null : Number(at, w, 1))];
+        return criteria.Contains(null) ? null : new([.. criteria.Select(c => c!.Value)]);
     }
 
     private TrialRun? Run(JsonWalker at)

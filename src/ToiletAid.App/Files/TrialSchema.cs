@@ -26,6 +26,16 @@ internal static class TrialSchema
                     Enum(json, "posture", "Posture.", Words.All<Posture>());
                 });
                 json.WriteEndObject();
+                json.WriteStartObject("predicted");
+                json.WriteString("title", "What the built-in values predicted of the plan then, by criterion.");
+                Object(json, Words.All<Criterion>(), () =>
+                {
+                    foreach (string criterion in Words.All<Criterion>())
+                    {
+                        Number(json, criterion, "number", 1);
+                    }
+                });
+                json.WriteEndObject();
                 Enum(json, "before", "Help needed before, code of the scale of item GG0130C.", trials.Levels.Select(l => l.Id));
                 Enum(json, "goal", "Goal, the most help that should be needed, code of the scale of item GG0130C.", trials.Levels.Where(l => !l.NotTried).Select(l => l.Id));
                 Array(json, "runs", "Tries, the dry one first.", 1, () => Run(json, trials));
@@ -59,7 +69,7 @@ internal static class TrialSchema
         json.WriteEndObject();
     }
 
-    private static void Object(Utf8JsonWriter json, string[] required, Action properties)
+    private static void Object(Utf8JsonWriter json, IEnumerable<string> required, Action properties)
     {
         json.WriteString("type", "object");
         json.WriteBoolean("additionalProperties", false);

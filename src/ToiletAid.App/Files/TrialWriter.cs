@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Text.Json;
+using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Person;
 
 namespace ToiletAid.App.Files;
@@ -20,6 +21,7 @@ internal static class TrialWriter
         {
             json.WriteStartObject();
             Plan(json, trial.Plan);
+            Predicted(json, trial.Predicted);
             Text(json, "before", trial.Before);
             Text(json, "goal", trial.Goal);
             json.WriteStartArray("runs");
@@ -43,6 +45,22 @@ internal static class TrialWriter
         Text(json, "companion", plan.Companion);
         Text(json, "approach", plan.Approach is { } approach ? Words.Of(approach) : null);
         json.WriteString("posture", Words.Of(plan.Posture));
+        json.WriteEndObject();
+    }
+
+    private static void Predicted(Utf8JsonWriter json, TrialPrediction? predicted)
+    {
+        if (predicted is null)
+        {
+            return;
+        }
+
+        json.WriteStartObject("predicted");
+        foreach (var criterion in Enum.GetValues<Criterion>())
+        {
+            json.WriteNumber(Words.Of(criterion), predicted.Criteria[(int)criterion]);
+        }
+
         json.WriteEndObject();
     }
 

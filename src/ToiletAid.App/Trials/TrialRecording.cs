@@ -68,7 +68,8 @@ public sealed class TrialRecording
     /// <param name="passphrase">Asked when it is protected.</param>
     public (StoredProfile? Saved, string? Fault) Save(string path, Func<string?> passphrase)
     {
-        var session = new Session(_day, _profile.Latest.Depth, Answers.None) { Trials = [Interview.Result!], Note = Note.Lines };
+        var trial = Interview.Result! with { Predicted = _advisor.Predict(_profile.Latest.Answers, Interview.Plan!.Plan) };
+        var session = new Session(_day, _profile.Latest.Depth, Answers.None) { Trials = [trial], Note = Note.Lines };
         try
         {
             var saved = new ProfileStore(_knowledge.Questions).Add(path, _profile.Person, session, new(_profile, 0, Seal.Whole), passphrase);

@@ -15,6 +15,7 @@ public static class AdviceJson
         json.WriteStartObject();
         json.WriteString("person", person);
         json.WriteString("date", IsoDay.Of(session.Date));
+        ClinicText.Write(json, knowledge);
         Stop(json, advice.Stops);
         Brief(json, new BriefText(knowledge).Of(advice, session.Answers));
         json.WriteStartArray("shortlist");

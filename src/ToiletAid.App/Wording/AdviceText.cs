@@ -43,7 +43,12 @@ public sealed class AdviceText(KnowledgeBase knowledge)
     /// <summary>The result in the first breath.</summary>
     /// <param name="advice">The advice.</param>
     /// <param name="known">The answers it rests on.</param>
-    public IEnumerable<string> Brief(Advice advice, Answers known) => new BriefText(knowledge).Of(advice, known).Select(p => p.Sentence);
+    public IEnumerable<string> Brief(Advice advice, Answers known)
+    {
+        ArgumentNullException.ThrowIfNull(advice);
+        var brief = new BriefText(knowledge).Of(advice, known).Select(p => p.Sentence);
+        return advice.Stops.IsEmpty ? brief.Concat(ClinicText.Used(knowledge)) : brief;
+    }
 
     /// <summary>Why a method is not offered, as a sentence or several.</summary>
     public static string Sentence(Finding finding) => SlotText.Fill(finding.Rule.Text, finding.Slots);

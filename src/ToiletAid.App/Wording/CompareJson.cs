@@ -2,6 +2,7 @@ using System.Text.Json;
 using ToiletAid.App.Files;
 using ToiletAid.Core.Advising;
 using ToiletAid.Core.Comparing;
+using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Person;
 
 namespace ToiletAid.App.Wording;
@@ -10,10 +11,11 @@ namespace ToiletAid.App.Wording;
 public static class CompareJson
 {
     /// <summary>Writes the comparison as an object.</summary>
-    public static void Write(Utf8JsonWriter json, string person, Comparison comparison, IReadOnlyCollection<Trend> trends)
+    public static void Write(Utf8JsonWriter json, string person, Comparison comparison, IReadOnlyCollection<Trend> trends, KnowledgeBase knowledge)
     {
         json.WriteStartObject();
         json.WriteString("person", person);
+        ClinicText.Write(json, knowledge);
         Visit(json, "from", comparison.From, comparison.Before);
         Visit(json, "to", comparison.To, comparison.After);
         json.WriteStartArray("changes");

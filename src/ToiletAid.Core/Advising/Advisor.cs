@@ -90,6 +90,15 @@ public sealed class Advisor
         };
     }
 
+    /// <summary>What the built-in values expect of a plan, whatever the clinic learnt: so that it can learn from what comes out.</summary>
+    /// <param name="known">Answers as given, and what was tried until then.</param>
+    /// <param name="plan">The plan.</param>
+    public TrialPrediction Predict(Answers known, Plan plan)
+    {
+        var builtIn = _knowledge with { Clinic = null };
+        return PlanSpread.Expected(builtIn, Appraise(builtIn, known, _settings.ValueDraws), plan, _settings.Seed, _settings.ValueDraws, Likely(known));
+    }
+
     /// <summary>The plan that <see cref="Advise"/> puts first, without how sure that is; null when none can be offered.</summary>
     internal Plan? First(Answers known)
     {
@@ -127,10 +136,14 @@ public sealed class Advisor
     /// <summary>Values plans on these answers.</summary>
     internal (Appraiser Appraiser, WeightSample Weights) Appraise(Answers known, int draws)
     {
-        var untried = new Appraiser(_knowledge, known, _reach.Of(known, draws), _functions);
-        var appraiser = known.Trials.IsEmpty ? untried
-            : untried with { Tried = TrialEvidence.Of(_knowledge, known.Trials, plan => PlanSpread.Of(_knowledge, untried, plan, _settings.Seed, draws)) };
-        return (appraiser, Weights(Priorities.Of(known).Order));
+        return (Appraise(_knowledge, known, draws), Weights(Priorities.Of(known).Order));
+    }
+
+    private Appraiser Appraise(KnowledgeBase knowledge, Answers known, int draws)
+    {
+        var untried = new Appraiser(knowledge, known, _reach.Of(known, draws), _functions);
+        return known.Trials.IsEmpty ? untried
+            : untried with { Tried = TrialEvidence.Of(knowledge, known.Trials, plan => PlanSpread.Of(knowledge, untried, plan, _settings.Seed, draws)) };
     }
 
     /// <summary>People who would give these answers, where many questions were not asked; null otherwise. An answer that is not known,

@@ -48,4 +48,7 @@ public sealed record KnowledgeBase
 
     /// <summary>Prices of what is used up.</summary>
     public required Prices Prices { get; init; }
+
+    /// <summary>What a clinic learnt from its own trials; null for the built-in values alone.</summary>
+    public ClinicCoefficients? Clinic { get; init; }
 }

@@ -8,6 +8,9 @@ public sealed record Trial
     /// <summary>The plan.</summary>
     public required TriedPlan Plan { get; init; }
 
+    /// <summary>What was predicted of it then; null when not noted.</summary>
+    public TrialPrediction? Predicted { get; init; }
+
     /// <summary>Code of how much help was needed before, on the scale of item GG0130C; null when not noted.</summary>
     public string? Before { get; init; }
 

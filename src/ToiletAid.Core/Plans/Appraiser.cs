@@ -75,6 +75,7 @@ internal sealed record Appraiser
             values[(int)criterion] = _functions.Of(criterion, plan, person.View);
         }
 
+        _knowledge.Clinic?.Apply(plan.Aid.Id, values);
         return values;
     }
 

@@ -17,7 +17,7 @@ internal abstract class ResultForm
     {
         Formats.Json => new JsonArray(knowledge, top),
         Formats.Ndjson => new JsonLines(knowledge, top),
-        Formats.Csv => new ResultTable(top, withHeader: !resumed),
+        Formats.Csv => new ResultTable(top, withHeader: !resumed, knowledge.Clinic?.Checksum),
         _ => new Prose(terminal, new(knowledge), top, isBrief, resumed),
     };
 

@@ -8,12 +8,16 @@ using nietras.SeparatedValues;
 namespace ToiletAidTui.Batch;
 
 /// <summary>Results as CSV: one row a plan. A resumed run adds to a file that has its header already.</summary>
-internal sealed class ResultTable(int top, bool withHeader) : ResultForm
+/// <param name="top">How many plans to give.</param>
+/// <param name="withHeader">True to begin with the names of the columns.</param>
+/// <param name="clinic">Checksum of the clinic's own values, which then fill one more column; null where they are not used.</param>
+internal sealed class ResultTable(int top, bool withHeader, string? clinic) : ResultForm
 {
-    private static readonly string[] Columns =
+    private readonly string[] _columns =
     [
         "person", "date", "stop", "rank", "aid", "addOns", "companion", "approach", "posture", "value", "firstShare",
         .. Enum.GetValues<Criterion>().Select(Words.Of), "cautions",
+        .. clinic is null ? (string[])[] : ["clinic"],
     ];
 
     internal override string Of(Profile profile, Advice advice)
@@ -32,9 +36,9 @@ internal sealed class ResultTable(int top, bool withHeader) : ResultForm
         return table.ToString();
     }
 
-    internal override string Before(bool first) => first && withHeader ? string.Join(',', Columns) + "\n" : string.Empty;
+    internal override string Before(bool first) => first && withHeader ? string.Join(',', _columns) + "\n" : string.Empty;
 
-    private static void Row(SepWriter table, Profile profile, Advice advice, RankedPlan? ranked)
+    private void Row(SepWriter table, Profile profile, Advice advice, RankedPlan? ranked)
     {
         string[] cells =
         [
@@ -51,11 +55,12 @@ internal sealed class ResultTable(int top, bool withHeader) : ResultForm
             Number(ranked?.FirstShare),
             .. Enum.GetValues<Criterion>().Select(c => Number(ranked?.Criteria[(int)c])),
             ranked is null ? string.Empty : string.Join(' ', ranked.Cautions.Select(c => c.Rule.Id)),
+            .. clinic is null ? (string[])[] : [clinic],
         ];
         using var row = table.NewRow();
         for (int i = 0; i < cells.Length; i++)
         {
-            row[Columns[i]].Set(cells[i]);
+            row[_columns[i]].Set(cells[i]);
         }
     }
 

@@ -55,7 +55,7 @@ internal sealed record WhatIfChange(KnowledgeBase After, AnswerValue.Order? Prio
             }
         }
 
-        return (change, ExitCode.Good);
+        return (knowledge.Clinic is { } clinic ? change with { Said = $"{change.Said}, both with this clinic's own values, checksum {clinic.Checksum}" } : change, ExitCode.Good);
     }
 
     /// <summary>Commas separate places, equals signs join criteria that share one.</summary>

@@ -19,7 +19,7 @@ internal static class AssessCommand
         var top = Formats.Top();
         var aids = StockOption.Define();
         var answers = new Argument<string[]>("ANSWERS") { Arity = ArgumentArity.ZeroOrMore, Description = "Answers known already, each as question=answer, such as behind=cleft. Ids may be shortened." };
-        var command = new Command("assess", "Ask the questions and read out the ranked shortlist.") { answers, depth, save, folder, person, date, late, top, aids };
+        var command = new Command("assess", "Ask the questions and read out the ranked shortlist.") { answers, depth, save, folder, person, date, late, top, aids, ClinicOption.Define() };
         var mode = new ModeOptions();
         mode.AddTo(command);
         command.SetAction(parsed =>

@@ -44,6 +44,7 @@ public static class CliHost
             terminal.Passphrase = new(terminal, parsed.GetValue<string?>(PassphraseFile), parsed.GetValue<int?>(PassphraseDescriptor));
         }
 
+        terminal.Clinic = ClinicOption.Of(parsed);
         try
         {
             return parsed.Invoke(new() { Output = terminal.Output, Error = terminal.Error, EnableDefaultExceptionHandler = false, ProcessTerminationTimeout = null });
@@ -68,6 +69,9 @@ public static class CliHost
             NextCommand.Define(terminal),
             CompareCommand.Define(terminal),
             TrialCommand.Define(terminal),
+            OutcomesCommand.Define(terminal),
+            PanelCommand.Define(terminal),
+            CaseloadCommand.Define(terminal),
             ReportCommand.Define(terminal),
             QuestionsCommand.Define(terminal),
             AidsCommand.Define(terminal),

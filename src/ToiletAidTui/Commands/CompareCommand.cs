@@ -39,7 +39,7 @@ internal sealed class CompareCommand
         var compare = new CompareCommand(terminal);
         var command = new Command("compare", "Compare two visits: what changed, whether it is more than measuring error, and what moved the recommendation.")
         {
-            compare._paths, compare._from, compare._to, compare._rater, compare._picture, compare._format, compare._aids,
+            compare._paths, compare._from, compare._to, compare._rater, compare._picture, compare._format, compare._aids, ClinicOption.Define(),
         };
         command.SetAction(compare.Run);
         return command;
@@ -114,7 +114,7 @@ internal sealed class CompareCommand
 
         if (asJson)
         {
-            WriteJson(person, comparison, trends);
+            WriteJson(knowledge, person, comparison, trends);
             return ExitCode.Good;
         }
 
@@ -126,6 +126,8 @@ internal sealed class CompareCommand
             lines.Line(firsts);
             lines.Lines(trends.Select(TrendText.Line));
         }
+
+        lines.Lines(ClinicText.Used(knowledge));
 
         return ExitCode.Good;
     }
@@ -146,9 +148,9 @@ internal sealed class CompareCommand
         return ExitCode.InputRefused;
     }
 
-    private void WriteJson(string person, Comparison comparison, ImmutableArray<Trend> trends)
+    private void WriteJson(KnowledgeBase knowledge, string person, Comparison comparison, ImmutableArray<Trend> trends)
     {
-        _terminal.Output.WriteLine(JsonText.Of(JsonText.Indented, json => CompareJson.Write(json, person, comparison, trends)));
+        _terminal.Output.WriteLine(JsonText.Of(JsonText.Indented, json => CompareJson.Write(json, person, comparison, trends, knowledge)));
     }
 
     private int Usage(string sentence)

@@ -4,6 +4,7 @@ using ToiletAid.App.Files;
 using ToiletAid.App.Wording;
 using ToiletAid.Core.Advising;
 using ToiletAid.Core.Asking;
+using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Person;
 using ToiletAidTui.Host;
 
@@ -19,7 +20,7 @@ internal static class NextCommand
         depth.AcceptOnlyFromAmong([.. Words.All<Depth>()]);
         var aids = StockOption.Define();
         var format = Formats.Option(Formats.Text, Formats.Json);
-        var command = new Command("next", "Say which question to ask next, and whether any can still change the result.") { path, depth, format, aids };
+        var command = new Command("next", "Say which question to ask next, and whether any can still change the result.") { path, depth, format, aids, ClinicOption.Define() };
         command.SetAction(parsed => OneProfile.With(terminal, parsed.GetValue(path)!, parsed.GetValue(aids), (knowledge, profile) =>
         {
             using var notice = WorkNotice.Of(terminal);
@@ -29,11 +30,11 @@ internal static class NextCommand
             notice?.Dispose();
             if (parsed.GetValue(format) == Formats.Json)
             {
-                WriteJson(terminal, profile, stops, outlook);
+                WriteJson(terminal, knowledge, profile, stops, outlook);
             }
             else
             {
-                terminal.Results.Lines(stops.IsEmpty ? ExplainText.Next(outlook) : AdviceText.Stop(stops));
+                terminal.Results.Lines(stops.IsEmpty ? ExplainText.Next(outlook).Concat(ClinicText.Used(knowledge)) : AdviceText.Stop(stops));
             }
 
             return ExitCode.Good;
@@ -41,12 +42,13 @@ internal static class NextCommand
         return command;
     }
 
-    private static void WriteJson(Terminal terminal, Profile profile, ImmutableArray<Finding> stops, Outlook outlook)
+    private static void WriteJson(Terminal terminal, KnowledgeBase knowledge, Profile profile, ImmutableArray<Finding> stops, Outlook outlook)
     {
         terminal.Output.WriteLine(JsonText.Of(JsonText.Indented, json =>
         {
             json.WriteStartObject();
             json.WriteString("person", profile.Person);
+            ClinicText.Write(json, knowledge);
             AdviceJson.Stop(json, stops);
             json.WriteStrings("next", outlook.Next.Select(q => q.Id));
             json.WriteString("enough", Words.Of(outlook.Enough));

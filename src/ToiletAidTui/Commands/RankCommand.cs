@@ -17,7 +17,7 @@ internal static class RankCommand
         var top = Formats.Top();
         var aids = StockOption.Define();
         var batch = new BatchOptions();
-        var command = new Command("rank", "Rank the plans for saved profiles, the latest visit of each.") { paths, format, top, aids };
+        var command = new Command("rank", "Rank the plans for saved profiles, the latest visit of each.") { paths, format, top, aids, ClinicOption.Define() };
         batch.AddTo(command);
         var level = new LevelOptions();
         level.AddTo(command);

@@ -38,7 +38,7 @@ internal sealed class ReportCommand
         var report = new ReportCommand(terminal);
         var command = new Command("report", "Write the clinic note, a sheet to leave behind, or data for the record system.")
         {
-            report._path, report._kind, report._for, report._format, report._plan, report._language, report._out, report._aids,
+            report._path, report._kind, report._for, report._format, report._plan, report._language, report._out, report._aids, ClinicOption.Define(),
         };
         command.SetAction(report.Run);
         return command;

@@ -91,9 +91,12 @@ internal sealed class ScreenCommand(Terminal terminal, KnowledgeBase knowledge, 
             Counterfactuals = parts.Counterfactuals,
             Kinds = [.. knowledge.Catalogue.Aids.Select(a => (a.Id, a.Name))],
             Calculators = InnerCommand.Calculators(terminal),
-            Command = words => InnerCommand.Run(terminal, stock is null || words[0] == "calc" ? words : words.Add($"--aids={stock}")),
+            Command = words => InnerCommand.Run(terminal, words[0] == "calc" ? words : [.. words, .. Chosen("aids", stock), .. Chosen("clinic", terminal.Clinic)]),
             Settings = (out string? fault) => manner.Reader.Read(new Dictionary<string, string>(), out fault),
             Keep = new UserSettings(manner.Reader.UserPath).Set,
         };
     }
+
+    /// <summary>An option with what was typed for it, for a command that is run from a page.</summary>
+    private static string[] Chosen(string option, string? typed) => typed is null ? [] : [$"--{option}={typed}"];
 }

@@ -10,8 +10,12 @@ internal static class StockOption
 {
     internal static Option<string?> Define() => new("--aids") { HelpName = "FILE", Description = "The clinic's own aids and prices, over the built-in kinds." };
 
+    /// <summary>Knowledge with the stock over it, and with the clinic's own values where they were chosen; null after faults were told.</summary>
+    internal static KnowledgeBase? Over(KnowledgeBase knowledge, string? file, Terminal terminal) =>
+        Alone(knowledge, file, terminal) is { } stocked ? ClinicOption.Over(stocked, terminal) : null;
+
     /// <summary>Knowledge with the stock over it; null after its faults were told.</summary>
-    internal static KnowledgeBase? Over(KnowledgeBase knowledge, string? file, Terminal terminal)
+    internal static KnowledgeBase? Alone(KnowledgeBase knowledge, string? file, Terminal terminal)
     {
         if (file is null)
         {

@@ -28,7 +28,7 @@ internal sealed class TrialCommand
     internal static Command Define(Terminal terminal)
     {
         var trial = new TrialCommand(terminal);
-        var command = new Command("trial", "Record how a plan was tried, dry and for real. The next ranking uses it.") { trial._path, trial._date, trial._aids };
+        var command = new Command("trial", "Record how a plan was tried, dry and for real. The next ranking uses it.") { trial._path, trial._date, trial._aids, ClinicOption.Define() };
         foreach (string id in TrialInterview.Ids)
         {
             command.Options.Add(trial._answers[id]);

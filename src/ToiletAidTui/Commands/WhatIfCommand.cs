@@ -20,7 +20,7 @@ internal static class WhatIfCommand
         var picture = new Option<string?>("--picture") { HelpName = "FILE", Description = "File for a bar chart of the counts: text where its name ends in .txt, otherwise SVG with a description in words." };
         var format = Formats.Option(Formats.Text, Formats.Json, Formats.Csv);
         var batch = new BatchOptions();
-        var command = new Command("whatif", "Say how first places of a set of profiles move when aids or priorities change, and why.") { paths, change, summary, picture, format };
+        var command = new Command("whatif", "Say how first places of a set of profiles move when aids or priorities change, and why.") { paths, change, summary, picture, format, ClinicOption.Define() };
         batch.AddTo(command);
         command.SetAction(parsed =>
         {
@@ -30,7 +30,11 @@ internal static class WhatIfCommand
                 return ExitCode.InputRefused;
             }
 
-            var knowledge = BuiltIn.Knowledge();
+            if (ClinicOption.Over(BuiltIn.Knowledge(), terminal) is not { } knowledge)
+            {
+                return ExitCode.InputRefused;
+            }
+
             var (found, code) = WhatIfChange.Of(parsed.GetValue(change)!, knowledge, terminal);
             if (found is null)
             {

@@ -21,7 +21,7 @@ internal static class WhyCommand
         aid.CompletionSources.Add(_ => BuiltIn.Aids().Aids.Select(a => new CompletionItem(a.Id)));
         var aids = StockOption.Define();
         var format = Formats.Option(Formats.Text, Formats.Json);
-        var command = new Command("why", "Say why the first plan is first, why another is not, and what would change it.") { path, aid, format, aids };
+        var command = new Command("why", "Say why the first plan is first, why another is not, and what would change it.") { path, aid, format, aids, ClinicOption.Define() };
         command.SetAction(parsed => OneProfile.With(terminal, parsed.GetValue(path)!, parsed.GetValue(aids), (knowledge, profile) =>
         {
             string? wanted = parsed.GetValue(aid);
@@ -52,22 +52,23 @@ internal static class WhyCommand
         notice?.Dispose();
         if (json)
         {
-            WriteJson(terminal, profile, advice, about, why, whyNot, counterfactuals);
+            WriteJson(terminal, knowledge, profile, advice, about, why, whyNot, counterfactuals);
             return;
         }
 
         var lines = terminal.Results;
         lines.Lines(why);
         lines.Lines(whyNot is null ? [] : text.WhyNot(whyNot));
-        lines.Lines(advice.Ranked.IsEmpty ? [] : text.Counterfactuals(counterfactuals));
+        lines.Lines(advice.Ranked.IsEmpty ? [] : text.Counterfactuals(counterfactuals).Concat(ClinicText.Used(knowledge)));
     }
 
-    private static void WriteJson(Terminal terminal, Profile profile, Advice advice, string? about, string[] why, WhyNot? whyNot, IReadOnlyCollection<Counterfactual> counterfactuals)
+    private static void WriteJson(Terminal terminal, KnowledgeBase knowledge, Profile profile, Advice advice, string? about, string[] why, WhyNot? whyNot, IReadOnlyCollection<Counterfactual> counterfactuals)
     {
         terminal.Output.WriteLine(JsonText.Of(JsonText.Indented, json =>
         {
             json.WriteStartObject();
             json.WriteString("person", profile.Person);
+            ClinicText.Write(json, knowledge);
             AdviceJson.Stop(json, advice.Stops);
             json.WriteString("aid", about);
             json.WriteStrings("why", why);

@@ -36,6 +36,9 @@ public sealed class Terminal
     /// <summary>Everything that the command line names and that may be a file: none of it is written over by accident.</summary>
     public ImmutableArray<string> Named { get; set; } = [];
 
+    /// <summary>File of the clinic's own values as typed; null for that of the settings.</summary>
+    internal string? Clinic { get; set; }
+
     /// <summary>The environment.</summary>
     public Func<string, string?> Variable { get; init; } = Environment.GetEnvironmentVariable;
 

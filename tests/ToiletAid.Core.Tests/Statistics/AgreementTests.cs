@@ -79,16 +79,11 @@ public sealed class AgreementTests
     [Fact]
     public void Nothing_told_apart_has_no_concordance() => Assert.Null(Agreement.Concordance([[1, 1, 1], [2, 2, 2]]));
 
-    private static int Mix(int seed, int rater, int thing) => new RandomDrawsOf(seed, rater).At(thing);
+    private static ulong Mix(int seed, int rater, int thing) => new Core.Randomness.RandomDraws((ulong)seed, (ulong)((rater * 100) + thing)).NextBits();
 
     private static IEnumerable<(int One, int Other)> Pairs(int raters) =>
         from one in Enumerable.Range(0, raters) from other in Enumerable.Range(one + 1, raters - one - 1) select (one, other);
 
     private static IEnumerable<(int I, int J, double Count)> Each(double[,] counts) =>
         from i in Enumerable.Range(0, 4) from j in Enumerable.Range(0, 4) select (i, j, counts[i, j]);
-
-    private readonly record struct RandomDrawsOf(int Seed, int Rater)
-    {
-        internal int At(int thing) => (int)(new Core.Randomness.RandomDraws((ulong)Seed, (ulong)((Rater * 100) + thing)).NextBits() >> 33);
-    }
 }

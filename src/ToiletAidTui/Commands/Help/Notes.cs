@@ -16,7 +16,7 @@ internal static class Notes
     internal static readonly ImmutableArray<Topic> Topics =
     [
         new("One person", "assess", "trial", "why", "next", "compare", "report"),
-        new("Many people", "rank", "whatif", "simulate"),
+        new("Many people", "rank", "whatif", "outcomes", "caseload", "panel", "simulate"),
         new("Calculators and data", "calc", "questions", "aids"),
         new("Keeping profiles", "protect", "unprotect", "change-passphrase", "erase"),
         new("The program", "settings", "accessibility", "about", "completion", "man"),
@@ -44,6 +44,15 @@ internal static class Notes
             new Example("count who would get what from the clinic's own aids", "whatif profiles --change aids=stock.json --summary"),
             new Example("see what other priorities would change", "whatif people.ndjson --change priorities=skin,reach=handling"))
         { ExitCodes = WithStops, TakesPassphrase = true },
+        ["outcomes"] = new(
+            new Example("hear how the clinic's own trials came out", "outcomes profiles"),
+            new Example("learn from them, with a picture", "outcomes profiles --save our-clinic.json --picture outcomes.svg"))
+        { ExitCodes = WithStops, TakesPassphrase = true },
+        ["caseload"] = new(new Example("list who is due this week and what is in use", "caseload profiles")) { ExitCodes = WithStops, TakesPassphrase = true },
+        ["panel"] = new(
+            new Example("make twelve cases for raters", "panel --people 12 --seed 3 --out panel"),
+            new Example("say how two raters agree, and with the tool", "panel panel --ratings first.csv second.csv"))
+        { ExitCodes = WithStops },
         ["why"] = new(
             new Example("hear why the first plan is first", "why k-014.json"),
             new Example("hear what would put another kind of aid first", "why k-014.json --aid tongs"))

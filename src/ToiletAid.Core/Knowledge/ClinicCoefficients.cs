@@ -1,0 +1,56 @@
+using System.Collections.Immutable;
+
+namespace ToiletAid.Core.Knowledge;
+
+/// <summary>What a clinic learnt from its own trials, over the built-in values. It holds no person.</summary>
+public sealed record ClinicCoefficients
+{
+    private readonly Dictionary<string, KindCoefficients> _byAid = new(StringComparer.Ordinal);
+
+    /// <summary>The first digits of the checksum of its file; empty before it is saved.</summary>
+    public string Checksum { get; init; } = string.Empty;
+
+    /// <summary>How many people it rests on.</summary>
+    public required int People { get; init; }
+
+    /// <summary>How many first tries of a kind it rests on.</summary>
+    public required int Tries { get; init; }
+
+    /// <summary>Which built-in data it was fitted to.</summary>
+    public required string Data { get; init; }
+
+    /// <summary>Kinds with enough people of their own, by id, and last the one for every other kind.</summary>
+    public required ImmutableArray<KindCoefficients> Kinds
+    {
+        get;
+        init
+        {
+            field = value;
+            foreach (var kind in value.Where(k => k.Aid is not null))
+            {
+                _byAid[kind.Aid!] = kind;
+            }
+        }
+    }
+
+    /// <summary>What holds for a kind.</summary>
+    /// <param name="aid">Id of the kind.</param>
+    public KindCoefficients Of(string aid) => _byAid.GetValueOrDefault(aid) ?? Kinds[^1];
+
+    /// <summary>Puts it over predicted values of a plan that the person can use.</summary>
+    /// <param name="aid">Id of the kind.</param>
+    /// <param name="predicted">Values in the order of the criteria; replaced.</param>
+    public void Apply(string aid, Span<double> predicted)
+    {
+        var kind = Of(aid);
+        foreach (var shift in kind.Shifts)
+        {
+            predicted[(int)shift.Criterion] = Math.Clamp(predicted[(int)shift.Criterion] + shift.By, 0, 1);
+        }
+
+        for (int c = 0; c < predicted.Length; c++)
+        {
+            predicted[c] = Math.Min(1, predicted[c] * kind.Factor);
+        }
+    }
+}

@@ -1,0 +1,44 @@
+using ToiletAid.Core.Advising;
+using ToiletAid.Core.Knowledge;
+using ToiletAid.Core.Tests.Advising;
+
+namespace ToiletAid.Core.Tests.Outcomes;
+
+public sealed class PredictionTests
+{
+    private static readonly ClinicCoefficients Bad = new()
+    {
+        People = 50,
+        Tries = 50,
+        Data = "data",
+        Kinds = [new() { Aid = null, People = 50, Failed = 25, Expected = 10, Factor = 0.5, Range = new(0.4, 0.6), Shifts = [] }],
+    };
+
+    [Fact]
+    public void What_is_predicted_is_what_the_shortlist_says()
+    {
+        var advisor = new Advisor(Cases.Knowledge, new());
+        var known = Cases.Able;
+
+        Assert.All(advisor.Advise(known).Ranked, plan =>
+        {
+            if (plan.Unsettled.IsEmpty)
+            {
+                Assert.Equal(plan.Criteria.Select(c => Math.Round(c, 4)), advisor.Predict(known, plan.Plan).Criteria);
+            }
+        });
+    }
+
+    [Fact]
+    public void A_clinic_lowers_what_is_advised_and_not_what_the_built_in_values_predict()
+    {
+        var known = Cases.Able;
+        var builtIn = new Advisor(Cases.Knowledge, new());
+        var clinic = new Advisor(Cases.Knowledge with { Clinic = Bad }, new());
+        var plan = builtIn.Advise(known).Ranked[0];
+
+        Assert.Equal(builtIn.Predict(known, plan.Plan).Criteria, clinic.Predict(known, plan.Plan).Criteria);
+        var lowered = clinic.Advise(known).Ranked.Single(r => r.Plan.Key == plan.Plan.Key);
+        Assert.Equal(plan.Criteria[(int)Criterion.Cleaning] / 2, lowered.Criteria[(int)Criterion.Cleaning], 1e-9);
+    }
+}
