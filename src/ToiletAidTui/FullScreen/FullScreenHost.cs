@@ -47,9 +47,19 @@ internal sealed class FullScreenHost(Shell shell, FullScreenOptions options)
         app.Driver!.WriteRaw(EscSeqUtils.CSI_DisableMouseEvents);
         using var screen = Build(app);
         var drawing = TerminalModes.Of(0);
+        bool sleeps = false;
+        app.Iteration += (_, _) =>
+        {
+            if (!Volatile.Read(ref sleeps) && drawing is { } wanted && !wanted.IsSet())
+            {
+                // The runtime sets the terminal too when the program is woken.
+                wanted.Set();
+            }
+        };
         using var sleep = new TerminalReturn(
             () =>
             {
+                Volatile.Write(ref sleeps, true);
                 app.Driver.WriteRaw(GiveBack);
                 before?.Set();
             },
@@ -57,6 +67,7 @@ internal sealed class FullScreenHost(Shell shell, FullScreenOptions options)
             {
                 // What was typed meanwhile was shown and is dropped; the loop draws all anew.
                 drawing?.Set();
+                Volatile.Write(ref sleeps, false);
                 Interlocked.Increment(ref _returns);
             });
         app.Run(screen);

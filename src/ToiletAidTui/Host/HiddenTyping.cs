@@ -5,11 +5,16 @@ namespace ToiletAidTui.Host;
 /// <summary>Turns the echo of the controlling terminal off, and back on whatever happens; also off again when the program slept meanwhile.</summary>
 internal sealed class HiddenTyping : IDisposable
 {
+    /// <summary>Sooner than anybody types after coming back.</summary>
+    private static readonly TimeSpan Often = TimeSpan.FromMilliseconds(20);
+
     private readonly Lock _lock = new();
     private readonly TerminalModes _before;
     private readonly TerminalReturn _return;
     private readonly PosixSignalRegistration[] _signals;
+    private readonly Timer _watch;
     private bool _over;
+    private bool _sleeps;
 
     /// <summary>Turns the echo off.</summary>
     /// <param name="descriptor">Of a terminal.</param>
@@ -22,16 +27,29 @@ internal sealed class HiddenTyping : IDisposable
 
         // Before the echo goes off, so that no signal falls between.
         _signals = [.. ((PosixSignal[])[PosixSignal.SIGINT, PosixSignal.SIGTERM, PosixSignal.SIGHUP, PosixSignal.SIGQUIT]).Select(s => PosixSignalRegistration.Create(s, _ => Restore()))];
-        _return = new(Restore, () =>
+        _return = new(
+            () =>
+            {
+                lock (_lock)
+                {
+                    _sleeps = true;
+                    Restore();
+                }
+            },
+            () =>
         {
             lock (_lock)
             {
+                _sleeps = false;
                 if (!_over && hidden.Set())
                 {
                     ask();
                 }
             }
         });
+
+        // The runtime sets the terminal too when the program is woken, before or after this.
+        _watch = new(_ => Watch(hidden), null, Often, Often);
         if (!hidden.Set())
         {
             Dispose();
@@ -48,8 +66,20 @@ internal sealed class HiddenTyping : IDisposable
             Restore();
         }
 
+        _watch.Dispose();
         _return.Dispose();
         Array.ForEach(_signals, s => s.Dispose());
+    }
+
+    private void Watch(TerminalModes hidden)
+    {
+        lock (_lock)
+        {
+            if (!_over && !_sleeps && !hidden.IsSet())
+            {
+                _ = hidden.Set();
+            }
+        }
     }
 
     private void Restore() => _ = _before.Set();

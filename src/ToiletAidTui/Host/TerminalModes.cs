@@ -44,6 +44,12 @@ internal sealed partial class TerminalModes
     /// <summary>Sets the terminal so; false when it does not take that.</summary>
     internal bool Set() => Set(_descriptor, AfterFlush, _termios) == 0;
 
+    /// <summary>True while typing is shown as it is in these settings: the runtime has its own idea of the terminal, and sets it when the program is woken.</summary>
+    internal bool IsSet() => Of(_descriptor) is not { } now || LocalModes(now) == LocalModes(this);
+
+    private static uint LocalModes(TerminalModes modes) =>
+        MemoryMarshal.Read<uint>(modes._termios.AsSpan(OperatingSystem.IsMacOS() ? MacLocalModes : LinuxLocalModes, sizeof(uint))) & (Echo | (OperatingSystem.IsMacOS() ? MacLineMode : LinuxLineMode));
+
     [LibraryImport("libc", EntryPoint = "tcgetattr")]
     private static partial int Get(int descriptor, [Out] byte[] termios);
 
