@@ -4,7 +4,6 @@ using ToiletAid.Core.Catalogue;
 using ToiletAid.Core.Evidence;
 using ToiletAid.Core.Interview;
 using ToiletAid.Core.Knowledge;
-using ToiletAid.Core.Simulation;
 
 namespace ToiletAid.App.Files;
 

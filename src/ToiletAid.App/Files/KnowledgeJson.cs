@@ -6,7 +6,6 @@ using ToiletAid.Core.Interview;
 using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Person;
 using ToiletAid.Core.Reach;
-using ToiletAid.Core.Simulation;
 
 namespace ToiletAid.App.Files;
 

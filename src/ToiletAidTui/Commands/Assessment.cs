@@ -5,8 +5,8 @@ using ToiletAid.App.Store;
 using ToiletAid.App.Wording;
 using ToiletAid.Core.Advising;
 using ToiletAid.Core.Asking;
-using ToiletAid.Core.Explaining;
 using ToiletAid.Core.Interview;
+using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Person;
 using ToiletAidTui.Host;
 using ToiletAidTui.Linear;
@@ -78,20 +78,27 @@ internal sealed class Assessment(Terminal terminal, Manner manner, Depth depth, 
         }
         else if (end == InterviewEnd.Done)
         {
-            var outlook = planner.Look(visit.Depth, engine.Answers);
-            _lines.Line(engine.IsEndedEarly ? "The questions were ended early. Result:" : $"{ExplainText.End(outlook)} Result:");
-            var known = visit.WithTrials(engine.Answers);
-            Advice advice;
-            using (terminal.InputIsTerminal ? new WorkNotice(_lines.LineNow, terminal.Clock) : null)
-            {
-                advice = advisor.Advise(known);
-            }
-
-            _lines.Lines(new AdviceText(knowledge).Lines(advice, known, top));
-            _lines.Lines(ExplainText.Sure(outlook));
+            SayResult(knowledge, advisor, planner, visit);
         }
 
         return Save(visit) is { } fault ? fault : code;
+    }
+
+    /// <summary>Says why the questions ended, and the result.</summary>
+    private void SayResult(KnowledgeBase knowledge, Advisor advisor, QuestionPlanner planner, Visit visit)
+    {
+        var engine = visit.Engine;
+        var outlook = planner.Look(visit.Depth, engine.Answers);
+        _lines.Line(engine.IsEndedEarly ? "The questions were ended early. Result:" : $"{ExplainText.End(outlook)} Result:");
+        var known = visit.WithTrials(engine.Answers);
+        Advice advice;
+        using (terminal.InputIsTerminal ? new WorkNotice(_lines.LineNow, terminal.Clock) : null)
+        {
+            advice = advisor.Advise(known);
+        }
+
+        _lines.Lines(new AdviceText(knowledge).Lines(advice, known, top));
+        _lines.Lines(ExplainText.Sure(outlook));
     }
 
     /// <summary>Asks about a day that cannot be right, or that shows that another one was not; false when nobody can be asked and it is not taken.</summary>

@@ -3,7 +3,6 @@ using ToiletAid.App.Files;
 using ToiletAid.App.Trials;
 using ToiletAid.Core.Advising;
 using ToiletAid.Core.Asking;
-using ToiletAid.Core.Explaining;
 using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Person;
 using ToiletAidTui.FullScreen;

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using ToiletAid.App.Files;
 using ToiletAid.App.Store;
 using ToiletAid.Core.Interview;

@@ -1,5 +1,4 @@
 using System.Globalization;
-using ToiletAid.Core.Interview;
 using ToiletAid.Core.Person;
 
 namespace ToiletAid.Benchmarks.Interviews;

@@ -1,10 +1,8 @@
 using System.Diagnostics;
 using System.Globalization;
 using ToiletAid.App.Files;
-using ToiletAid.Core;
 using ToiletAid.Core.Advising;
 using ToiletAid.Core.Asking;
-using ToiletAid.Core.Interview;
 using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Person;
 

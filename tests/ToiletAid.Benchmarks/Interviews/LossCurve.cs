@@ -1,5 +1,4 @@
 using System.Globalization;
-using ToiletAid.Core;
 using ToiletAid.Core.Asking;
 using ToiletAid.Core.Interview;
 using ToiletAid.Core.Knowledge;

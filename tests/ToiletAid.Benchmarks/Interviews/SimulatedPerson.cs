@@ -1,6 +1,4 @@
-using ToiletAid.Core;
 using ToiletAid.Core.Advising;
-using ToiletAid.Core.Interview;
 using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Person;
 using ToiletAid.Core.Plans;
