@@ -22,7 +22,7 @@ public sealed class QuestionPlanner
     private const ulong Seed = 20260101;
 
     /// <summary>People whose worths are kept; then they start afresh, so that a long run does not fill the memory.</summary>
-    private const int MostKept = 20_000;
+    private const int MostKept = 4000;
 
     /// <summary>Best alternatives that are compared besides those that are best for somebody.</summary>
     private const int AlsoCompared = 6;
@@ -32,7 +32,7 @@ public sealed class QuestionPlanner
     private readonly KnowledgeBase _knowledge;
     private readonly Advisor _advisor;
     private readonly AnswerCoding _coding;
-    private readonly Worths _worths;
+    private Worths _worths;
     private readonly Dictionary<Depth, LikelyPeople> _people = [];
     private readonly Dictionary<Int128, double[]> _kept = [];
     private (Depth Depth, Answers Known, Outlook Outlook)? _last;
@@ -236,6 +236,7 @@ public sealed class QuestionPlanner
             if (_kept.Count >= MostKept)
             {
                 _kept.Clear();
+                _worths = new(_knowledge, ReachDraws, Seed);
             }
 
             _kept[person.Key] = row = new double[_worths.Alternatives];

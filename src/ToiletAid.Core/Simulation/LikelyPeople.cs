@@ -12,6 +12,10 @@ internal sealed class LikelyPeople
 {
     private const double LeastChance = 1e-9;
 
+    /// <summary>Answers of which the chances are kept, 16 kB each, and copies of traits; then they start afresh, so that a long batch does not fill the memory.</summary>
+    private const int MostChances = 512;
+    private const int MostCopies = 8192;
+
     private readonly KnowledgeBase _knowledge;
     private readonly PeopleSimulator _simulator;
     private readonly AnswerCoding _coding;
@@ -85,6 +89,11 @@ internal sealed class LikelyPeople
     {
         if (!_copies.TryGetValue((traits, copy), out var own))
         {
+            if (_copies.Count >= MostCopies)
+            {
+                _copies.Clear();
+            }
+
             _copies[(traits, copy)] = own = copy == 0 ? _traits[traits] : new(_traits[traits], ((long)copy * _traits.Length) + traits);
         }
 
@@ -149,6 +158,11 @@ internal sealed class LikelyPeople
         var key = (index, _coding.Of(index, known[question.Id]), given);
         if (!_chances.TryGetValue(key, out double[]? chances))
         {
+            if (_chances.Count >= MostChances)
+            {
+                _chances.Clear();
+            }
+
             _chances[key] = chances = [.. _traits.Select(t => Math.Max(LeastChance, _simulator.Chance(question, value, known, t)))];
         }
 
