@@ -10,5 +10,4 @@ namespace ToiletAid.App.Documents;
     RespectRequiredConstructorParameters = true,
     AllowDuplicateProperties = false)]
 [JsonSerializable(typeof(DocumentData))]
-[JsonSerializable(typeof(PlainRules))]
 internal sealed partial class DocumentsJson : JsonSerializerContext;

@@ -52,10 +52,17 @@ public sealed class NoteDocument(Case about)
         if (about.Chosen is not { } chosen)
         {
             yield return new Block.Paragraph(_words.Text("note.no-plan"));
+            yield return new Block.Points([.. NeedText.Arrange(about.Advice).Skip(1)]);
             yield break;
         }
 
-        yield return new Block.Paragraph($"{_words.Text("note.chosen", ("plan", PlanText.Name(chosen.Plan)))} {AdviceText.HowSure(chosen)}");
+        yield return new Block.Paragraph(NeedText.Sentence(about.Advice));
+        foreach (string conflict in AdviceText.Conflicts(about.Advice, about.Knowledge))
+        {
+            yield return new Block.Paragraph(conflict);
+        }
+
+        yield return new Block.Paragraph($"{_words.Text("note.chosen", ("plan", PlanText.Name(chosen.Plan)))} {AdviceText.HowSure(chosen, about.Advice)}");
         if (chosen.Rank > 1)
         {
             yield return new Block.Paragraph(_words.Text("note.other", ("rank", chosen.Rank.ToString(CultureInfo.InvariantCulture))));

@@ -33,7 +33,7 @@ public sealed class SheetDocument(Case about, PlainRules plain, bool toHelper)
 
         return about.Chosen is { } chosen
             ? [new Block.Paragraph(Said("sheet.way", ("aid", Name(chosen.Plan)))), .. Role(), new Block.Figure(AidDrawing.Of(chosen.Plan, toHelper)), .. Cautions(), .. Steps()]
-            : [new Block.Paragraph(_words.Text("sheet.none"), Urgent: true)];
+            : [new Block.Paragraph(_words.Text("sheet.none"), Urgent: true), .. about.Advice.ForEveryPlan.Select(c => new Block.Paragraph(plain.Of(c, toHelper)))];
     }
 
     private IEnumerable<Block> Role()

@@ -23,7 +23,7 @@ public static class BuiltIn
     /// <summary>The numbers that rules and criteria use.</summary>
     public static EvidenceTable Evidence() => new(Load("evidence.json", KnowledgeJson.Default.EvidenceFile).Numbers);
 
-    /// <summary>The words of the rules.</summary>
+    /// <summary>The hazard table.</summary>
     public static RuleBook Rules() => new(Load("rules.json", KnowledgeJson.Default.RulesFile).Rules);
 
     /// <summary>What simulated people are like.</summary>

@@ -18,6 +18,10 @@ public static class AdviceJson
         ClinicText.Write(json, knowledge);
         Stop(json, advice.Stops);
         Brief(json, new BriefText(knowledge).Of(advice, session.Answers));
+        json.WriteString("aidNeeded", advice.Stops.IsEmpty ? Words.Of(advice.Need) : null);
+        json.WriteStrings("arrange", advice.ToArrange);
+        json.WriteStrings("conflicts", AdviceText.Conflicts(advice, knowledge));
+
         json.WriteStartArray("shortlist");
         foreach (var plan in advice.Ranked.Where(p => p.BeatenBy is null).Take(top))
         {

@@ -33,9 +33,11 @@ public sealed class AdviceText(KnowledgeBase knowledge)
         return
         [
             .. Brief(advice, known),
-            .. advice.Ranked.IsEmpty ? [] : Shortlist(advice, known, top),
+            .. advice.Ranked.IsEmpty ? [] : (string[])[NeedText.Sentence(advice)],
+            .. Common(advice),
+            .. advice.Ranked.IsEmpty ? NeedText.Arrange(advice) : Shortlist(advice, known, top),
             .. RuledOut(advice),
-            .. Contradictions(advice),
+            .. Conflicts(advice, knowledge),
             Limits,
         ];
     }
@@ -92,6 +94,21 @@ public sealed class AdviceText(KnowledgeBase knowledge)
     public static string HowSure(RankedPlan plan) =>
         $"First in {SlotText.OfHundred(plan.FirstOfWeightings)} of 100 reasonable priorities. Among people who would give these answers, first in {SlotText.OfHundred(plan.FirstShare)} of 100.";
 
+    /// <summary>The same; nothing is called sure while nobody knows whether there is a red flag.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <param name="advice">The advice that it is part of.</param>
+    public static string HowSure(RankedPlan plan, Advice advice)
+    {
+        ArgumentNullException.ThrowIfNull(advice);
+        return advice.SignsKnown ? HowSure(plan) : "Nothing is sure while the warning signs are not known.";
+    }
+
+    /// <summary>Where what was seen and what was measured do not go together.</summary>
+    /// <param name="advice">The advice.</param>
+    /// <param name="knowledge">The questions.</param>
+    public static IEnumerable<string> Conflicts(Advice advice, KnowledgeBase knowledge) => (advice.Reach?.Contradictions ?? []).Select(c =>
+        $"The answer on {knowledge.Questions[c.Question].Name} is {(c.AnswerIsTooGood ? "better" : "worse")} than the measured joints allow. What was seen counts. Ask or measure again.");
+
     /// <summary>What is said where a red flag stops the ranking: that, what to do, and the limits of it.</summary>
     /// <param name="stops">The red flags, one or more.</param>
     public static IEnumerable<string> Stop(IEnumerable<Finding> stops)
@@ -114,10 +131,11 @@ public sealed class AdviceText(KnowledgeBase knowledge)
         }
 
         var shown = advice.Ranked.Where(p => p.BeatenBy is null).Take(top).ToList();
+        var said = advice.ForEveryPlan.Select(Sentence).ToHashSet(StringComparer.Ordinal);
         foreach (var plan in shown)
         {
             yield return $"Place {plan.Rank}. {PlanText.Name(plan.Plan)}.";
-            yield return HowSure(plan);
+            yield return HowSure(plan, advice);
             foreach (string line in plan.Tried.SelectMany(t => new TrialText(knowledge).Lines(t)))
             {
                 yield return line;
@@ -138,9 +156,14 @@ public sealed class AdviceText(KnowledgeBase knowledge)
                 yield return line;
             }
 
-            foreach (var caution in plan.Cautions)
+            foreach (var caution in plan.Cautions.Where(c => said.Add(Sentence(c))))
             {
-                yield return $"Caution, {Words.Of(caution.Rule.Severity)}. {Sentence(caution)}";
+                yield return Caution(caution);
+            }
+
+            if (plan != shown[0] && Again(plan, shown[0], advice) is { Length: > 0 } again)
+            {
+                yield return $"Cautions of place {shown[0].Rank} that hold here too: {again}.";
             }
 
             foreach (string line in plan.Rank == shown[0].Rank ? SetUp(plan, known) : [])
@@ -206,6 +229,13 @@ public sealed class AdviceText(KnowledgeBase knowledge)
         }
     }
 
-    private IEnumerable<string> Contradictions(Advice advice) => (advice.Reach?.Contradictions ?? []).Select(c =>
-        $"The answer on {knowledge.Questions[c.Question].Name} is {(c.AnswerIsTooGood ? "better" : "worse")} than the measured joints allow. Ask or measure again.");
+    private static string Caution(Finding caution) => $"Caution, {Words.Of(caution.Rule.Severity)}. {Sentence(caution)}";
+
+    /// <summary>What holds for every plan is said once, before them.</summary>
+    private static IEnumerable<string> Common(Advice advice) => advice.ForEveryPlan.Select(Caution);
+
+    /// <summary>The harms of which the first plan was warned and this one is too, in a few words each.</summary>
+    private static string Again(RankedPlan plan, RankedPlan first, Advice advice) => string.Join(", ", plan.Cautions
+        .Where(c => first.Cautions.Any(f => f.Rule.Id == c.Rule.Id) && !advice.ForEveryPlan.Any(f => f.Rule.Id == c.Rule.Id))
+        .Select(c => c.Rule.Hazard).Distinct(StringComparer.Ordinal));
 }

@@ -50,7 +50,7 @@ public sealed class BriefText(KnowledgeBase knowledge)
             yield return new(BriefTopic.Reason, reason);
         }
 
-        yield return new(BriefTopic.Next, "Until one can, somebody has to help with cleaning.");
+        yield return new(BriefTopic.Next, "Until something is arranged, ask the community nursing team for visits.");
     }
 
     private IEnumerable<BriefPart> First(Advice advice, RankedPlan first, Answers known)
@@ -71,7 +71,7 @@ public sealed class BriefText(KnowledgeBase knowledge)
 
         foreach (var caution in told.Except(urgent).Take(MostCautions))
         {
-            yield return new(BriefTopic.Caution, FirstSentence(caution));
+            yield return new(BriefTopic.Caution, caution.Rule.Brief ?? FirstSentence(caution));
         }
 
         if (Unknown(advice, first) is { } unknown)
@@ -99,11 +99,12 @@ public sealed class BriefText(KnowledgeBase knowledge)
     private static IEnumerable<string> Reasons(Advice advice, RankedPlan first, Answers known)
     {
         bool aid = first.Plan.Aid.Reach == ReachKind.Handle || first.Plan.Aid.Reach == ReachKind.Jet;
-        string? gives = aid && first.Demands.Need is { } need && double.IsFinite(need.MedianLength)
+        string? gives = aid && first.Demands.Need is { } need && double.IsFinite(need.MedianLength) && SlotText.Centimetres(first.Demands.GivenLength) != SlotText.Centimetres(need.MedianLength)
             ? $"this gives {Whole(first.Demands.GivenLength)} where {SlotText.Centimetres(need.MedianLength)} are needed" : null;
         var hand = advice.RuledOut.FirstOrDefault(r => r.Aid.Reach == ReachKind.BareHand && r.Aid.Method == MethodKind.Wipe);
         string? lacks = hand?.Reasons.FirstOrDefault(r => r.Rule.Id == "hand-does-not-reach") is { } f && f.Slots.FirstOrDefault(s => s.Name == "needed") is { } slot && double.IsFinite(slot.Si)
-            ? $"The hand alone falls {SlotText.Centimetres(slot.Si)} short" : null;
+            ? $"The hand alone falls {SlotText.Centimetres(slot.Si)} short"
+            : hand?.Reasons.Any(r => r.Rule.Id == "seen-not-to-reach") == true ? "The hand alone was seen not to get there" : null;
         if (lacks is not null)
         {
             yield return gives is null ? $"{lacks}." : $"{lacks}; {gives}.";

@@ -31,7 +31,8 @@ public static class KnowledgeText
             yield return $"Depths: {q.Depths.Humanize(d => Words.Of(d), "and")}.";
             foreach (var c in q.AskWhen)
             {
-                yield return c.Is is { } yes
+                yield return c.Known is { } known ? $"Asked only when {c.Question} is known as {string.Join(" or ", known)}."
+                    : c.Is is { } yes
                     ? $"Asked only when {c.Question} is {string.Join(" or ", yes)}, or not known."
                     : $"Asked only when {c.Question} is not {string.Join(" or ", c.IsNot!)}.";
             }

@@ -41,7 +41,15 @@ public sealed class SetupText(RankedPlan ranked, Answers known, KnowledgeBase kn
         _ => null,
     };
 
-    private bool HelperPrepares => ranked.Cautions.Any(c => c.Rule.Id == "helper-prepares-paper");
+    private bool HelperPrepares => Warns("helper-prepares-paper") || Warns("helper-folds");
+
+    private bool IsBroken => Warns("wound-advice");
+
+    private bool SeesNothing => known.Choice("sight") == "none";
+
+    private string Gloves => known.Many("precautions") is { } p && p.Contains("allergy-latex") ? "gloves without latex" : "gloves";
+
+    private bool Warns(string rule) => ranked.Cautions.Any(c => c.Rule.Id == rule);
 
     /// <summary>The steps numbered, in parts no longer than the person follows in a row.</summary>
     public IEnumerable<string> Lines()
@@ -118,10 +126,13 @@ public sealed class SetupText(RankedPlan ranked, Answers known, KnowledgeBase kn
             yield return $"Fill it with {"millilitre".ToQuantity((int)Math.Round(reservoir.Value * 1e6))} of water.{refill}";
         }
 
-        string limit = Number(knowledge.Water.LimitCelsius(known.Choice("feeling") != "usual"));
+        bool poor = HeatSense.MayBePoor(known);
+        string limit = Number(knowledge.Water.LimitCelsius(poor));
         if (water is { CanBeWarm: true, LimitsTemperature: true })
         {
-            yield return $"Before the first use, set the water to its lowest warmth and feel it on the inner arm. Never above {limit} degrees Celsius.";
+            string check = poor ? "measure it with a thermometer" : "feel it on the inner arm";
+            string heat = Warns("heat-of-seat-and-air") ? " Switch the seat heating off and set the air to cool." : string.Empty;
+            yield return $"Before the first use, set the water to its lowest warmth and {check}. Never above {limit} degrees Celsius.{heat}";
         }
 
         if (ranked.Setup.Mix is { IsOutOfReach: false } mix)
@@ -132,24 +143,32 @@ public sealed class SetupText(RankedPlan ranked, Answers known, KnowledgeBase kn
 
     private IEnumerable<string> Sit()
     {
+        string place = known.Choice("place") ?? string.Empty;
+        string hold = _plan.AddOns.Any(a => a is { Steadies: true, ChangesFixtures: true }) ? "the rail" : "something fixed";
         string posture = _plan.Posture switch
         {
+            Posture.Seated when place == "bed" => "Sit up in bed with the back supported.",
             Posture.Seated => "Sit well back with both feet flat.",
+            Posture.SeatedLeaningForward when place == "bed" => "Sit up in bed and lean forward slowly.",
             Posture.SeatedLeaningForward => "Sit with both feet flat and lean forward slowly.",
-            Posture.HalfStanding => "Hold the rail and rise halfway.",
-            Posture.Standing => "Stand and hold the rail.",
+            Posture.HalfStanding => $"Hold {hold} and rise halfway.",
+            Posture.Standing => $"Stand and hold {hold}.",
             Posture.SideLying => "Lie on the side with the knees drawn up.",
-            _ => "Lie back with the knees apart.",
+            _ when place is "" or "bed" => "Lie back with the knees apart.",
+            _ => "Lie back in the tilted chair with the knees apart.",
         };
         yield return ranked.Demands.Need?.Pose is { } pose && Leans(pose) is { } lean ? $"{posture} {lean}" : posture;
         if (_plan.Approach is { } approach)
         {
             string what = _plan.Aid.Reach == ReachKind.Handle ? "aid" : _plan.Aid.Reach == ReachKind.Jet ? "nozzle" : "hand";
-            yield return approach switch
+            string hand = CleaningSide.Hand(known) is { } side ? $"{side} " : string.Empty;
+            string it = what == "hand" ? $"the {hand}hand" : $"the {what}";
+            string held = what == "hand" || hand.Length == 0 ? string.Empty : $"Hold it in the {hand}hand. ";
+            yield return held + approach switch
             {
-                Approach.Behind => $"Bring the {what} round the hip from behind.",
-                Approach.Front => $"Part the knees and bring the {what} between the thighs from the front.",
-                _ => $"Lean off one buttock and bring the {what} in from that side.",
+                Approach.Behind => $"Bring {it} round the hip from behind.",
+                Approach.Front => $"Part the knees and bring {it} between the thighs from the front.",
+                _ => $"Lean off one buttock and bring {it} in from that side.",
             };
         }
     }
@@ -178,51 +197,72 @@ public sealed class SetupText(RankedPlan ranked, Answers known, KnowledgeBase kn
 
     private IEnumerable<string> Clean()
     {
+        bool male = known.Choice("sex") == "male";
         if (_plan.Aid.Method == MethodKind.Helper)
         {
-            yield return "The carer puts on gloves and cleans, saying so before each touch.";
+            string how = IsBroken ? "rinses the skin and lays soft paper on, without rubbing" : male ? "cleans" : "cleans from front to back";
+            yield return $"The carer asks, puts on {Gloves} and {how}, saying so before each touch.";
+            yield return "The carer checks that the last paper stays clean.";
             yield break;
         }
 
+        string frontToBack = male ? string.Empty : " from front to back";
         if (_plan.Aid.Water is not null && ranked.Setup.Spray is { } spray)
         {
             string seconds = TimeSpan.FromSeconds(Math.Round(spray.GentleSecondsPerClean)).Humanize(culture: CultureInfo.InvariantCulture);
             yield return _plan.Aid.Reach == ReachKind.None
                 ? "Work the lever or the button and wash until clean."
-                : $"Wash for about {seconds} at the gentle strength.";
+                : $"Wash{frontToBack} for about {seconds} at the gentle strength.";
             if (_plan.Aid.Method == MethodKind.WashAndDry)
             {
-                yield return "Use the dryer until the skin feels dry. Pat any wet skin with soft paper.";
+                yield return Warns("air-on-broken-skin") ? "Leave the dryer off. Lay soft paper on until the skin is dry."
+                    : Warns("heat-of-seat-and-air") ? "Use the dryer on cool. Pat with soft paper until the paper stays dry."
+                    : "Use the dryer until the skin feels dry. Pat any wet skin with soft paper.";
             }
         }
         else
         {
-            string direction = known.Choice("sex") == "male" ? "Wipe" : "Wipe from front to back";
             int loads = ranked.Setup.Paper?.LoadsPerClean ?? 1;
-            yield return $"{direction}, one stroke with each clean face.{(loads > 1 ? $" Use {loads} pieces." : string.Empty)}";
+            yield return $"Wipe{frontToBack}, one stroke with each clean face.{(loads > 1 ? $" Use {loads} pieces." : string.Empty)}";
         }
 
         if (_plan.Companion is { } companion)
         {
-            yield return _plan.Aid.Water is null ? $"Finish with {PlanText.Lower(companion.Name)}." : $"Pat dry, do not rub, with {PlanText.Lower(companion.Name)}.";
+            yield return _plan.Aid.Water is null ? $"Finish with {PlanText.Lower(companion.Name)}."
+                : IsBroken ? $"Lay soft paper on until the skin is dry, do not rub, with {PlanText.Lower(companion.Name)}."
+                : $"Pat dry, do not rub, with {PlanText.Lower(companion.Name)}.";
+        }
+
+        if (SeesNothing)
+        {
+            yield return "Use one more clean paper than seems needed, and ask somebody to look now and then.";
+        }
+        else if (_plan.Methods.Any(m => m.Paper is not null || m.NeedsBin))
+        {
+            yield return "Look at the last paper. It is clean when the paper stays clean.";
+        }
+        else
+        {
+            yield return "Look at the paper that pats dry. It is clean when the paper stays clean.";
         }
     }
 
     private IEnumerable<string> After()
     {
-        if (_plan.Aid.Reach == ReachKind.Handle && _plan.Aid.Paper is not null)
+        foreach (var aid in _plan.Methods.Where(m => m.Reach == ReachKind.Handle && m.Paper is not null))
         {
-            var release = _plan.Aid.Operations.FirstOrDefault(o => o.Kind == OperationKind.Release);
+            string it = _plan.Companion is null || _plan.Aid.Reach != ReachKind.Handle ? "it" : PlanText.Lower(aid.Name);
+            var release = aid.Operations.FirstOrDefault(o => o.Kind == OperationKind.Release);
             yield return release is { AgainstTheBody: true }
-                ? "Hold it over the bowl and let the paper drop without touching it. The button can be pressed against the thigh or hip."
-                : _plan.Aid.SoilTouched.Value >= knowledge.Evidence.Value("contact.sheet-between")
+                ? $"Hold {it} over the bowl and let the paper drop without touching it. The button can be pressed against the thigh or hip."
+                : aid.SoilTouched.Value >= knowledge.Evidence.Value("contact.sheet-between")
                     ? "Take the paper off with a clean sheet and drop it into the bowl."
-                    : "Hold it over the bowl and let the paper drop without touching it.";
+                    : $"Hold {it} over the bowl and let the paper drop without touching it.";
         }
 
         if (_plan.Methods.Any(m => m.NeedsBin))
         {
-            yield return "Put wipes and gloves into the bin, not the toilet.";
+            yield return _plan.Aid.Method == MethodKind.Helper ? "Put wipes and gloves into the bin, not the toilet." : "Put wipes into the bin, not the toilet.";
         }
 
         if (_plan.Has("skin-mirror"))
@@ -230,8 +270,9 @@ public sealed class SetupText(RankedPlan ranked, Answers known, KnowledgeBase kn
             yield return "Look at the skin with the mirror.";
         }
 
-        yield return _plan.Methods.Any(m => m.Operations.Any(o => o.Kind == OperationKind.Wash))
-            ? "Wash the aid with soap and water and let it dry. Wash the hands."
+        int tools = _plan.Methods.Count(m => m.Operations.Any(o => o.Kind == OperationKind.Wash));
+        yield return tools > 1 ? "Wash both aids with soap and water and let them dry. Wash the hands."
+            : tools == 1 ? "Wash the aid with soap and water and let it dry. Wash the hands."
             : "Wash the hands.";
     }
 

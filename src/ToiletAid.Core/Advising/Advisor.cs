@@ -32,10 +32,14 @@ public sealed class Advisor
     private readonly KnowledgeBase _knowledge;
     private readonly AdviceSettings _settings;
     private readonly CriterionFunctions _functions;
+    private readonly HazardTable _hazards;
     private readonly Dictionary<PriorityOrder, WeightSample> _weights = [];
     private readonly ReachMemory _reach;
     private LikelyPeople? _people;
     private (Answers Known, ScreenedPlans Plans)? _last;
+
+    /// <summary>The hazard table.</summary>
+    internal HazardTable Hazards => _hazards;
 
     /// <summary>Makes an advisor.</summary>
     /// <param name="knowledge">Everything that is known beforehand.</param>
@@ -50,6 +54,7 @@ public sealed class Advisor
         _knowledge = knowledge;
         _settings = settings;
         _functions = new(knowledge);
+        _hazards = new(knowledge.Rules, knowledge.Questions, knowledge.Evidence);
         _reach = reach;
     }
 
@@ -82,10 +87,11 @@ public sealed class Advisor
         return new()
         {
             Stops = [],
-            Ranked = offered.Count == 0 ? [] : new PlanRanking(_knowledge, _settings, appraiser, sample, Likely(known)).Rank(offered),
+            Ranked = offered.Count == 0 ? [] : new PlanRanking(_knowledge, _hazards, _settings, appraiser, sample, Likely(known)).Rank(offered),
             RuledOut = ruledOut,
             Weights = [.. sample.Set.Centroid],
             PrioritiesStated = stated,
+            ForEveryPlan = OfThePerson(known),
             Reach = appraiser.Reach,
         };
     }
@@ -103,7 +109,7 @@ public sealed class Advisor
     internal Plan? First(Answers known)
     {
         var (appraiser, sample, offered, _) = Screened(known);
-        return offered.Count == 0 ? null : new PlanRanking(_knowledge, _settings, appraiser, sample, Likely(known)).First(offered);
+        return offered.Count == 0 ? null : new PlanRanking(_knowledge, _hazards, _settings, appraiser, sample, Likely(known)).First(offered);
     }
 
     /// <summary>Expected value of the best plan of each method, by id of the method; methods that are ruled out are missing. Empty when a red flag stops everything.</summary>
@@ -115,7 +121,7 @@ public sealed class Advisor
         }
 
         var (appraiser, sample, offered, _) = Screened(known);
-        double[] values = offered.Count == 0 ? [] : new PlanRanking(_knowledge, _settings, appraiser, sample, Likely(known)).Expected(offered);
+        double[] values = offered.Count == 0 ? [] : new PlanRanking(_knowledge, _hazards, _settings, appraiser, sample, Likely(known)).Expected(offered);
         return offered.Select((o, i) => (o.Plan.Aid.Id, Value: values[i])).ToDictionary(p => p.Id, p => p.Value, StringComparer.Ordinal);
     }
 
@@ -179,9 +185,21 @@ public sealed class Advisor
 
     /// <summary>Red flags among the answers: while there is one, nothing is ranked.</summary>
     /// <param name="known">Answers as given.</param>
-    /// <returns>One for each red flag, in the order of <see cref="Cautions.Stops"/>; empty when there is none or when they are not known.</returns>
-    public ImmutableArray<Finding> Stops(Answers known) => known.Many("red-flags") is not { } flags ? []
-        : [.. Cautions.Stops.Where(s => flags.Contains(s.Option)).Select(s => new Finding(_knowledge.Rules[s.Rule], []))];
+    /// <returns>One for each, in the order of the hazard table; empty when there is none or when it is not known.</returns>
+    public ImmutableArray<Finding> Stops(Answers known)
+    {
+        var context = NoPlan(known);
+        return [.. _hazards.Stops.Where(s => s.Check(context).Applies == true).Select(s => new Finding(s.Rule, []))];
+    }
+
+    private ImmutableArray<Finding> OfThePerson(Answers known)
+    {
+        var context = NoPlan(known);
+        return [.. _hazards.Cautions.Where(c => c.OfThePerson && c.Check(context).Applies == true).Select(c => new Finding(c.Rule, [])).OrderBy(f => f.Rule.Severity)];
+    }
+
+    /// <summary>For rules that look at no plan: any will do.</summary>
+    private RuleContext NoPlan(Answers known) => new(_knowledge, known, new() { Aid = _knowledge.Catalogue.Aids[0], AddOns = [], Posture = Posture.Seated }, new PlanDemands());
 
     /// <summary>The best plan of each method that nothing rules out, and what rules out the rest.</summary>
     internal (List<Offer> Offered, ImmutableArray<RuledOutAid> RuledOut) Choose(Appraiser appraiser, WeightSet weights)
@@ -193,9 +211,17 @@ public sealed class Advisor
         {
             var closest = default(RuledOutAid);
             Offer? best = null;
-            foreach (var plan in ByValue(space, aid, appraiser, weights))
+            bool? handWillDo = null;
+            var checks = ByValue(space, aid, appraiser, weights).Select(p => (Plan: p, Check: new Lazy<PlanCheck>(() => PlanCheck.Of(_knowledge, _hazards, appraiser, p)))).ToList();
+            foreach (var (plan, lazy) in checks)
             {
-                var check = PlanCheck.Of(_knowledge, appraiser, plan);
+                // A second tool is advised only where the own hand cannot do what is left.
+                if (plan.TakesTwoTools && (handWillDo ??= checks.Any(c => c.Plan.Companion?.Reach == ReachKind.BareHand && c.Check.Value.Reasons.IsEmpty)))
+                {
+                    continue;
+                }
+
+                var check = lazy.Value;
                 if (check.Reasons.IsEmpty)
                 {
                     best = new(plan, check.Demands, check.Unclear);

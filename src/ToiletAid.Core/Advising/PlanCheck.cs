@@ -11,18 +11,18 @@ namespace ToiletAid.Core.Advising;
 /// <param name="Unclear">Rules that cannot tell yet.</param>
 internal sealed record PlanCheck(PlanDemands Demands, ImmutableArray<Finding> Reasons, ImmutableArray<RuleCheck> Unclear)
 {
-    internal static PlanCheck Of(KnowledgeBase knowledge, Appraiser appraiser, Plan plan)
+    internal static PlanCheck Of(KnowledgeBase knowledge, HazardTable hazards, Appraiser appraiser, Plan plan)
     {
         var demands = appraiser.Demands(plan);
         var context = new RuleContext(knowledge, appraiser.Known, plan, demands);
         var reasons = ImmutableArray.CreateBuilder<Finding>();
         var unclear = ImmutableArray.CreateBuilder<RuleCheck>();
-        foreach (var rule in RulesOut.All)
+        foreach (var rule in hazards.RulesOut)
         {
             var outcome = rule.Check(context);
             if (outcome.Applies == true)
             {
-                reasons.Add(new(knowledge.Rules[rule.Id], outcome.Slots));
+                reasons.Add(new(rule.Rule, outcome.Slots));
             }
             else if (outcome.Applies is null)
             {

@@ -10,7 +10,7 @@ using ToiletAid.Core.Safety;
 namespace ToiletAid.Core.Advising;
 
 /// <summary>Puts the offered plans in order, over all weightings that the priorities allow and all persons that the answers allow.</summary>
-internal sealed class PlanRanking(KnowledgeBase knowledge, AdviceSettings settings, Appraiser appraiser, WeightSample weights, Answers[]? people = null)
+internal sealed class PlanRanking(KnowledgeBase knowledge, HazardTable hazards, AdviceSettings settings, Appraiser appraiser, WeightSample weights, Answers[]? people = null)
 {
     internal const ulong StrengthStream = 0x4752_4950;
 
@@ -109,12 +109,12 @@ internal sealed class PlanRanking(KnowledgeBase knowledge, AdviceSettings settin
         var context = new RuleContext(knowledge, appraiser.Known, offer.Plan, offer.Demands);
         var findings = new List<Finding>();
         var unsettled = offer.Unclear.SelectMany(r => r.Check(context).Needs).ToList();
-        foreach (var rule in Cautions.All)
+        foreach (var rule in hazards.Cautions)
         {
             var outcome = rule.Check(context);
             if (outcome.Applies == true)
             {
-                findings.Add(new(knowledge.Rules[rule.Id], outcome.Slots));
+                findings.Add(new(rule.Rule, outcome.Slots));
             }
 
             unsettled.AddRange(outcome.Needs);
@@ -126,7 +126,7 @@ internal sealed class PlanRanking(KnowledgeBase knowledge, AdviceSettings settin
     }
 
     private PlanSetup Setup(Plan plan) => PlanSetup.Of(
-        knowledge, plan, appraiser.Middle.View.StoolType, appraiser.Middle.View.CleansPerDay, feelsHeatPoorly: appraiser.Known.Choice("feeling") != "usual");
+        knowledge, plan, appraiser.Middle.View.StoolType, appraiser.Middle.View.CleansPerDay, feelsHeatPoorly: HeatSense.MayBePoor(appraiser.Known));
 
     private ImmutableArray<Reason> Reasons(CriterionValues values, double[] means, double[] usable, int one, int other)
     {

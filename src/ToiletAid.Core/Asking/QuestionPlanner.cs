@@ -177,7 +177,7 @@ public sealed class QuestionPlanner
             var (plan, demands) = _worths.Chosen(people[who], first);
             settingUp = open.Where(q => SetsUp(q, plan));
             var context = new RuleContext(_knowledge, known, plan, demands);
-            foreach (var rule in Cautions.All.Concat(RulesOut.All.Where(r => !r.HangsOnHand)).Where(r => _knowledge.Rules[r.Id].Severity <= least))
+            foreach (var rule in _worths.Hazards.Cautions.Concat(_worths.Hazards.RulesOut.Where(r => !r.HangsOnHand)).Where(r => r.Rule.Severity <= least))
             {
                 foreach (string id in rule.Check(context).Needs)
                 {

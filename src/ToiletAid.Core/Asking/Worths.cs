@@ -28,8 +28,8 @@ internal sealed class Worths
     private readonly int _draws;
     private readonly double _gain;
     private readonly Dictionary<string, int> _aids;
-    private readonly RuleCheck[] _byAnswers = [.. RulesOut.All.Where(r => !r.HangsOnHand && !r.HangsOnReach)];
-    private readonly RuleCheck[] _byReach = [.. RulesOut.All.Where(r => r.HangsOnReach)];
+    private readonly RuleCheck[] _byAnswers;
+    private readonly RuleCheck[] _byReach;
     private readonly AnswerMemo<Space> _spaces = new();
     private readonly Dictionary<(string, bool, bool, bool, bool), Space> _spacesByKey = [];
     private readonly Dictionary<(string Aid, string? Companion, string AddOns), Outfit> _outfits = [];
@@ -45,8 +45,14 @@ internal sealed class Worths
     private readonly Dictionary<PriorityOrder, double[]> _weightsByOrder = [];
     private double[] _static = [];
 
+    /// <summary>The hazard table.</summary>
+    internal HazardTable Hazards { get; }
+
     internal Worths(KnowledgeBase knowledge, int draws, ulong seed)
     {
+        Hazards = new(knowledge.Rules, knowledge.Questions, knowledge.Evidence);
+        _byAnswers = [.. Hazards.RulesOut.Where(r => !r.HangsOnHand && !r.HangsOnReach)];
+        _byReach = [.. Hazards.RulesOut.Where(r => r.HangsOnReach)];
         _knowledge = knowledge;
         _functions = new(knowledge);
         _draws = draws;

@@ -23,4 +23,7 @@ public sealed class EvidenceTable
     /// <summary>The most plausible value of the entry called <paramref name="id"/>, SI.</summary>
     /// <exception cref="KeyNotFoundException">No such entry.</exception>
     public double Value(string id) => this[id].Value;
+
+    /// <summary>True when there is an entry called <paramref name="id"/>.</summary>
+    public bool Has(string id) => _items.ContainsKey(id);
 }

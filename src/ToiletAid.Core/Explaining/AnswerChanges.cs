@@ -9,7 +9,7 @@ namespace ToiletAid.Core.Explaining;
 internal static class AnswerChanges
 {
     /// <summary>What nobody can change and nobody should be told to: who the person is, and red flags.</summary>
-    private static readonly string[] Fixed = ["age", "sex", "stature", "red-flags", "priorities", "budget", "cleans"];
+    private static readonly string[] Fixed = ["age", "sex", "stature", "red-flags", "feeling-since", "conditions", "precaution-side", "priorities", "budget", "cleans"];
 
     /// <summary>Questions whose options stand in order, so that the next one is a smaller change than the one after it.</summary>
     private static readonly string[] Ordered =

@@ -13,7 +13,7 @@ internal static class TaskMaking
     public static HandTask Task(
         Aid aid, Operation operation, HandHelp help, HoldDemand hold, HandFacts person, double slowness, HandCoefficients coefficients)
     {
-        bool prepared = help.PreparedPaper && operation.Kind == OperationKind.Load && aid.Paper is not null;
+        bool prepared = help.PreparedPaper && operation.Kind == OperationKind.Load && aid.Paper is { Hold: PaperHold.Pad };
         var fine = prepared ? FineHandling.None : operation.Fine;
         int hands = prepared ? 1 : operation.Hands;
 

@@ -6,4 +6,5 @@ namespace ToiletAid.Core.Interview;
 /// <param name="Question">Id of the earlier question.</param>
 /// <param name="Is">The clause holds when the answer is one of these; null where not used.</param>
 /// <param name="IsNot">The clause holds when the answer is none of these; null where not used.</param>
-public sealed record Clause(string Question, ImmutableArray<string>? Is = null, ImmutableArray<string>? IsNot = null);
+/// <param name="Known">Other than the rest, the clause holds only when the answer is known and is, or holds, one of these; null where not used.</param>
+public sealed record Clause(string Question, ImmutableArray<string>? Is = null, ImmutableArray<string>? IsNot = null, ImmutableArray<string>? Known = null);

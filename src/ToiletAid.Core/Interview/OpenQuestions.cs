@@ -20,6 +20,11 @@ public static class OpenQuestions
     private static bool Holds(Clause clause, Answers answers)
     {
         string? choice = answers.Choice(clause.Question);
+        if (clause.Known is { } known)
+        {
+            return choice is not null ? known.Contains(choice) : answers.Many(clause.Question) is { } many && many.Any(known.Contains);
+        }
+
         if (choice is null)
         {
             return true;

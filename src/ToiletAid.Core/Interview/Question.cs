@@ -67,5 +67,5 @@ public sealed record Question
     public string? Assume { get; init; }
 
     /// <summary>The option called <paramref name="id"/>, or null.</summary>
-    public Option? FindOption(string id) => Options.FirstOrDefault(o => o.Id == id);
+    public Option? FindOption(string id) => Options.FirstOrDefault(o => o.Id == id) ?? Options.FirstOrDefault(o => o.Was is { } was && was.Contains(id));
 }

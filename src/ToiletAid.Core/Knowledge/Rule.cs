@@ -2,7 +2,7 @@ using ToiletAid.Core.Evidence;
 
 namespace ToiletAid.Core.Knowledge;
 
-/// <summary>The words of a rule; its condition is code, joined by id.</summary>
+/// <summary>A row of the hazard table as it stands in the file.</summary>
 public sealed record Rule
 {
     /// <summary>Stable id, kebab-case.</summary>
@@ -14,8 +14,29 @@ public sealed record Rule
     /// <summary>How serious it is.</summary>
     public required Severity Severity { get; init; }
 
+    /// <summary>The harm in a few words.</summary>
+    public required string Hazard { get; init; }
+
+    /// <summary>Who is exposed, as a condition over answers and plans; empty for everybody.</summary>
+    public string Exposed { get; init; } = string.Empty;
+
+    /// <summary>What of the whole plan brings it, in the same language; empty for any plan.</summary>
+    public string Brings { get; init; } = string.Empty;
+
     /// <summary>What is said. Slots in braces are filled with numbers of the case.</summary>
     public required string Text { get; init; }
+
+    /// <summary>What to do, in at most twelve words; null where the plan is not offered.</summary>
+    public string? Brief { get; init; }
+
+    /// <summary>What is said to the person, in plain words; null where the plan is not offered.</summary>
+    public string? Person { get; init; }
+
+    /// <summary>What is said to a helper, where it is not the same.</summary>
+    public string? Helper { get; init; }
+
+    /// <summary>What can be arranged so that it no longer stands in the way, and whom to ask; null where nothing can.</summary>
+    public string? Arrange { get; init; }
 
     /// <summary>What it is for.</summary>
     public required string Purpose { get; init; }

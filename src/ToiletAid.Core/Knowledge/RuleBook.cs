@@ -3,7 +3,7 @@ using System.Collections.Immutable;
 
 namespace ToiletAid.Core.Knowledge;
 
-/// <summary>The words of every rule, by id.</summary>
+/// <summary>The rows of the hazard table, by id.</summary>
 public sealed class RuleBook
 {
     private readonly FrozenDictionary<string, Rule> _byId;

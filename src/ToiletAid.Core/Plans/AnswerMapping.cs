@@ -31,6 +31,7 @@ public static class AnswerMapping
     [
         ("hip-flexion-limit", ReachPrecaution.HipFlexionLimit),
         ("no-twisting-or-bending", ReachPrecaution.NoTwistingOrBending),
+        ("brittle-bones", ReachPrecaution.NoTwistingOrBending),
         ("sternal", ReachPrecaution.Sternal),
         ("shoulder-surgery", ReachPrecaution.ShoulderSurgery),
         ("no-weight-through-the-hand", ReachPrecaution.NoWeightThroughHand),
@@ -56,7 +57,9 @@ public static class AnswerMapping
             Lean = dizzy ? Lean.NotAtAll : Words.Find<Lean>(known.Choice("lean")),
             LeanForward = dizzy ? null : Input(known, "lean"),
             Joints = known["joints"]?.Value is AnswerValue.Parts parts ? Measured(parts, known["joints"]!.How) : ImmutableDictionary<JointMotion, ReachInput>.Empty,
-            Precautions = known.Many("precautions") is { } some ? [.. Precautions.Where(p => some.Contains(p.Option)).Select(p => p.Precaution)] : [],
+            Precautions = known.Many("precautions") is { } some
+                ? [.. Precautions.Where(p => some.Contains(p.Option) && !(p.Precaution == ReachPrecaution.ShoulderSurgery && CleaningSide.IsSpared(known))).Select(p => p.Precaution).Distinct()]
+                : [],
         };
     }
 

@@ -97,6 +97,7 @@ internal sealed record Appraiser
             Need = need,
             GivenLength = shortest is null ? double.PositiveInfinity : Length(shortest),
             ByBareHand = shortest?.Reach == ReachKind.BareHand,
+            SeenShort = shortest?.Reach == ReachKind.BareHand && plan.Approach is { } seen && SeenShort(seen) is not null,
             ReachShare = plan.Methods.Min(m => ReachShare(m, plan, null)),
             OutsideSurvey = Reach.OutsideSurvey,
         };
@@ -119,7 +120,7 @@ internal sealed record Appraiser
         if (draw is not { } number || need.Draws.IsEmpty)
         {
             return aid.Reach == ReachKind.BareHand
-                ? Math.Max(need.ProbabilityBareHand(), SeenAtTheSkin(approach))
+                ? Math.Min(Math.Max(need.ProbabilityBareHand(), SeenAtTheSkin(approach)), SeenShort(approach) ?? 1)
                 : need.ProbabilityLongEnough(Length(aid), aid.Shape);
         }
 
@@ -127,7 +128,8 @@ internal sealed record Appraiser
         if (aid.Reach == ReachKind.BareHand)
         {
             // The same part of the persons in every draw, so that plans are compared on the same persons.
-            return need.Draws[i] - need.Stroke <= need.HandReach[i] || (i + 0.5) / need.Draws.Length < SeenAtTheSkin(approach) ? 1 : 0;
+            bool reaches = need.Draws[i] - need.Stroke <= need.HandReach[i] || (i + 0.5) / need.Draws.Length < SeenAtTheSkin(approach);
+            return reaches && (SeenShort(approach) is not { } most || (i + 0.5) / need.Draws.Length < most) ? 1 : 0;
         }
 
         return need.Draws[i] <= Length(aid) - (aid.Shape == AidShape.Straight ? need.StraightExtra : 0) ? 1 : 0;
@@ -143,6 +145,20 @@ internal sealed record Appraiser
             _ => null,
         };
         return seen is null ? 0 : _knowledge.Evidence.Value(seen);
+    }
+
+    /// <summary>Share of persons whose hand alone may be enough though it was seen to stop short of the skin; null where it was not seen to. Pain, spasticity
+    /// and weakness stop a hand that the joints would let pass, so that what was seen caps what is computed.</summary>
+    private double? SeenShort(Approach approach)
+    {
+        string? seen = (approach, Known.Choice("reach-behind"), Known.Choice("reach-front")) switch
+        {
+            (Approach.Behind, "not-past-the-hip" or "outer-buttock", _) => "reach.hand-behind." + Known.Choice("reach-behind"),
+            (Approach.Side, "not-past-the-hip", _) => "reach.hand-behind.not-past-the-hip",
+            (Approach.Front, _, "not-past-mid-thigh" or "groin") => "reach.hand-front." + Known.Choice("reach-front"),
+            _ => null,
+        };
+        return seen is null ? null : _knowledge.Evidence.Value(seen);
     }
 
     private double Length(Aid aid) => aid.Reach == ReachKind.BareHand ? Reach.HandReach : (aid.Length?.Value ?? 0) + (aid.JetReach?.Value ?? 0);

@@ -20,6 +20,7 @@ internal sealed class CriterionFunctions(KnowledgeBase knowledge)
     private readonly double _menstrualDry = knowledge.Evidence.Value("cleaning.menstrual-dry");
     private readonly double _unwanted = knowledge.Evidence.Value("cleaning.unwanted");
     private readonly double _companionShare = knowledge.Evidence.Value("cleaning.companion-share");
+    private readonly double _afterWash = knowledge.Evidence.Value("contact.after-wash");
     private readonly double _hardTip = knowledge.Evidence.Value("skin.hard-tip");
     private readonly double _scald = knowledge.Evidence.Value("skin.scald");
     private readonly double _wetSkin = knowledge.Evidence.Value("skin.wet");
@@ -102,9 +103,11 @@ internal sealed class CriterionFunctions(KnowledgeBase knowledge)
     }
 
     /// <summary>How little soil is touched and how easily everything is disinfected.</summary>
-    internal static double Contact(Plan plan, PersonView person)
+    /// <remarks>What follows a wash touches skin that is clean already.</remarks>
+    internal double Contact(Plan plan, PersonView person)
     {
-        double touched = plan.Methods.Max(m => m.SoilTouched.Value), easy = plan.Methods.Min(m => m.EasyToClean.Value);
+        double follows = plan.Aid.Method is MethodKind.Wash or MethodKind.WashAndDry ? _afterWash : 1;
+        double touched = Math.Max(plan.Aid.SoilTouched.Value, (plan.Companion?.SoilTouched.Value ?? 0) * follows), easy = plan.Methods.Min(m => m.EasyToClean.Value);
         return Math.Clamp(1 - (touched * person.TouchCounts) - ((1 - easy) * person.CleaningCounts), 0, 1);
     }
 

@@ -42,6 +42,9 @@ public sealed record Plan
     /// <param name="material">A material as the catalogue names it, such as latex.</param>
     public bool Touches(string material) => Methods.Any(m => m.Materials.Contains(material)) || AddOns.Any(a => a.Materials.Contains(material));
 
+    /// <summary>True when one handled tool follows another: two things to buy, to load and to wash.</summary>
+    public bool TakesTwoTools => Aid.Reach is ReachKind.Handle or ReachKind.Jet && Companion is { Reach: ReachKind.Handle };
+
     /// <summary>Steps that must be remembered.</summary>
     public int Steps
     {

@@ -15,6 +15,9 @@ public sealed record PlanDemands
     /// <summary>True when it is the bare hand that must reach.</summary>
     public bool ByBareHand { get; init; }
 
+    /// <summary>True when it is the bare hand that must reach, and it was seen to stop short of the skin.</summary>
+    public bool SeenShort { get; init; }
+
     /// <summary>Probability that the plan is long enough, 0 to 1.</summary>
     public double ReachShare { get; init; } = 1;
 

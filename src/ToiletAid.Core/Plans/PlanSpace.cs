@@ -16,7 +16,7 @@ internal sealed class PlanSpace
     private readonly Dictionary<(string Aid, string? Companion, string Needed), ImmutableArray<ImmutableArray<AddOn>>> _sets = [];
     private readonly ImmutableArray<Posture> _postures;
     private readonly bool _hipLimit;
-    private readonly bool _poorFeeling;
+    private readonly bool _looksForHarm;
     private readonly bool _short;
     private readonly bool _mayMount;
 
@@ -26,13 +26,13 @@ internal sealed class PlanSpace
         _aids = catalogue.Aids.ToDictionary(a => a.Id, StringComparer.Ordinal);
         _postures = Postures(known);
         _hipLimit = known.Many("precautions") is { } p && p.Contains("hip-flexion-limit");
-        _poorFeeling = known.Choice("feeling") is "reduced" or "none";
+        _looksForHarm = known.Choice("feeling") is "reduced" or "none" && known.Choice("sight") != "none";
         _short = known.Si("stature") < evidence.Value("body.short");
         _mayMount = known.Choice("fixtures") != "no" && known.Choice("place") is null or "own-toilet";
     }
 
     /// <summary>Two people with the same key have the same plans.</summary>
-    internal (string Postures, bool HipLimit, bool PoorFeeling, bool Short, bool MayMount) Key => (string.Join(' ', _postures), _hipLimit, _poorFeeling, _short, _mayMount);
+    internal (string Postures, bool HipLimit, bool LooksForHarm, bool Short, bool MayMount) Key => (string.Join(' ', _postures), _hipLimit, _looksForHarm, _short, _mayMount);
 
     /// <summary>Every plan of a method.</summary>
     internal IEnumerable<Plan> Of(Aid aid) =>
@@ -49,8 +49,10 @@ internal sealed class PlanSpace
         return Words.Find<Posture>(known.Choice("posture")) switch
         {
             null => place == "bed" ? InBed : OnASeat,
+            Posture.Reclined when place is "commode" or "own-toilet" or "shared-or-public-toilet" => [Posture.Reclined],
             Posture.SideLying => [Posture.SideLying],
             Posture.Reclined => [Posture.Reclined, Posture.SideLying],
+            { } inBed when place == "bed" => [inBed],
             Posture.HalfStanding => [Posture.HalfStanding, .. OnASeat],
             Posture.Standing => [Posture.Standing, .. OnASeat],
             _ => OnASeat,
@@ -64,7 +66,9 @@ internal sealed class PlanSpace
         return usable.Count > 0 ? usable : _postures.Take(1);
     }
 
-    private IEnumerable<Aid?> Companions(Aid aid) => [null, .. aid.Companions.Select(id => _aids.GetValueOrDefault(id)).Where(a => a is not null)];
+    /// <summary>A moist wipe does not dry what a wash leaves wet, whatever a stock file says.</summary>
+    private IEnumerable<Aid?> Companions(Aid aid) =>
+        [null, .. aid.Companions.Select(id => _aids.GetValueOrDefault(id)).Where(a => a is not null && !(aid.Water is not null && a is { NeedsBin: true, Method: MethodKind.Wipe }))];
 
     private static IEnumerable<Approach?> Approaches(Aid aid, Aid? companion)
     {
@@ -76,7 +80,7 @@ internal sealed class PlanSpace
     /// was worked out for one of them need not be worked out anew.</summary>
     private ImmutableArray<ImmutableArray<AddOn>> AddOns(Aid aid, Aid? companion, Posture posture, Approach? approach)
     {
-        var possible = _catalogue.AddOns.Where(a => aid.AddOns.Contains(a.Id) || (companion?.AddOns.Contains(a.Id) ?? false)).ToList();
+        var possible = _catalogue.AddOns.Where(a => Serves(a, aid) || (companion is not null && Serves(a, companion))).ToList();
         var needed = possible.Where(a => IsNeeded(a, posture, approach)).ToList();
         var key = (aid.Id, companion?.Id, string.Join('+', needed.Select(a => a.Id)));
         if (!_sets.TryGetValue(key, out var sets))
@@ -94,9 +98,12 @@ internal sealed class PlanSpace
         return sets;
     }
 
+    /// <summary>Paper that is folded ahead helps what takes it as a pad: ends still have to be tucked in, and a strip still has to be wrapped.</summary>
+    private static bool Serves(AddOn addOn, Aid aid) => aid.AddOns.Contains(addOn.Id) && (!addOn.PreparesPaper || aid.Paper is { Hold: PaperHold.Pad });
+
     /// <summary>What safety asks for is part of every plan that needs it; what only helps the hand is tried with and without.</summary>
     private bool IsNeeded(AddOn addOn, Posture posture, Approach? approach) =>
-        (addOn.ShowsTheSkin && _poorFeeling)
+        (addOn.ShowsTheSkin && _looksForHarm)
         || (addOn.RoomGained is not null && _hipLimit && posture == Posture.Seated)
         || (addOn.Steadies && addOn.ChangesFixtures && _mayMount && (posture == Posture.HalfStanding || (approach == Approach.Side && OnASeat.Contains(posture))))
         || (addOn.Steadies && !addOn.ChangesFixtures && _short && !_hipLimit && posture == Posture.Seated);

@@ -31,7 +31,7 @@ public sealed class RefusalTests
         { "reach|--stature|NaN", "--stature: That is not a number with a unit. Type stature like this: 170 centimetres." },
         { "reach|--shoulder-extension|200", "--shoulder-extension: 200 degrees is out of range for shoulder extension. Give a number from 0 to 80 degrees." },
         { "reach|--lean|sideways", "--lean: sideways is not an answer, use forward, to-a-side, both or not-at-all, or a number of degrees." },
-        { "reach|--precautions|sternal,knee", "--precautions: knee is not an answer, use hip-flexion-limit, no-twisting-or-bending, sternal, shoulder-surgery, no-weight-through-the-hand, dysreflexia-risk, dizzy-when-leaning, allergy-latex, allergy-silicone, allergy-nickel or none." },
+        { "reach|--precautions|sternal,knee", "--precautions: knee is not an answer, use hip-flexion-limit, hip-extension-limit, no-twisting-or-bending, brittle-bones, sternal, shoulder-surgery, no-weight-through-the-hand, no-weight-on-a-leg, no-strong-grip, dysreflexia-risk, dizzy-when-leaning, allergy-latex, allergy-silicone, allergy-nickel, allergy-wipes or none." },
         { "reach|--approach|above", "--approach: above is not an approach, use behind, front or side." },
         { "reach|--posture|reclined|--approach|behind|--draws|0|--picture|never.svg", "--picture: There is no way to the skin in this posture, so there is nothing to draw. Try another posture." },
         { "reach|--draws|0|--picture|no-such-folder/reach.svg", "--picture: no-such-folder/reach.svg could not be written, its folder does not exist." },

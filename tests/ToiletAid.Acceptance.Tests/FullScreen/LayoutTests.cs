@@ -52,7 +52,7 @@ public sealed class LayoutTests
         stage.Size(40, 12);
         Check(stage, model, 40, 12);
         stage.Size(200, 50);
-        Assert.Equal("Option 2 of 4, no: Unexplained bleeding", stage.Rows[stage.Laid.AnswerRow]);
+        Assert.Equal("Option 2 of 10, no: New retention or incontinence", stage.Rows[stage.Laid.AnswerRow]);
     }
 
     [Fact]

@@ -7,7 +7,7 @@ namespace ToiletAid.Acceptance.Tests.Linear;
 
 public sealed class LinearInterviewTests
 {
-    private const string Quick = "red-flags=none precautions=none behind=outer-buttock front=groin lean=forward grasp=whole-hand\nfinish\nunknown\nunknown\nunknown\nunknown\n";
+    private const string Quick = "red-flags=none precautions=none conditions=none behind=outer-buttock front=groin lean=forward grasp=whole-hand\nfinish\nunknown\nunknown\nunknown\nunknown\n";
 
     [Fact]
     public void A_piped_quick_interview_reads_as_approved() =>
@@ -20,7 +20,7 @@ public sealed class LinearInterviewTests
         string byNumber = folder.File("a.json"), byName = folder.File("b.json");
 
         Assert.Equal(0, Cli.Run(Quick, "assess", "--linear", "--save", byNumber, "--person", "K-014").Code);
-        Assert.Equal(0, Cli.Run("RED-FLAGS=none precautions=none reach-behind=outer-buttock reach-front=groin lean=forward grasp=whole-hand\nfinish\nunknown\nunknown\nunknown\nunknown\n", "assess", "--linear", "--save", byName, "--person", "K-014").Code);
+        Assert.Equal(0, Cli.Run("RED-FLAGS=none precautions=none conditions=none reach-behind=outer-buttock reach-front=groin lean=forward grasp=whole-hand\nfinish\nunknown\nunknown\nunknown\nunknown\n", "assess", "--linear", "--save", byName, "--person", "K-014").Code);
 
         Assert.Equal(File.ReadAllText(byNumber), File.ReadAllText(byName));
     }
@@ -28,11 +28,11 @@ public sealed class LinearInterviewTests
     [Fact]
     public void Who_asks_for_the_result_at_once_is_still_asked_about_safety_and_told_what_is_not_known()
     {
-        string said = Cli.Run("finish\nunknown\nfinish\nunknown\nunknown\nunknown\nunknown\nunknown\n", "assess", "--linear").Output;
+        string said = Cli.Run("finish\nunknown\nfinish\nunknown\nunknown\nunknown\nunknown\nunknown\nunknown\n", "assess", "--linear").Output;
 
         string[] asked = [.. said.Split('\n').Where(l => l.StartsWith("Question ", StringComparison.Ordinal)).Select(l => l[(l.IndexOf('.', StringComparison.Ordinal) + 2)..])];
         Assert.Equal(
-            BuiltIn.Questions().All.Where(q => q.Safety && q.Depths.Contains(Depth.Quick)).Select(q => q.Prompt),
+            BuiltIn.Questions().All.Where(q => q.Safety && q.Depths.Contains(Depth.Quick) && q.AskWhen.IsEmpty).Select(q => q.Prompt),
             asked.Distinct());
         Assert.Contains("The questions were ended early. Result:", said, StringComparison.Ordinal);
         Assert.Contains("It is not known whether there is a sign that needs a doctor today.", said, StringComparison.Ordinal);
@@ -125,7 +125,7 @@ public sealed class LinearInterviewTests
     [Fact]
     public void A_wrong_answer_changes_the_line_with_the_cursor()
     {
-        string output = Cli.Run("none\nnone\n9\n2\n", "assess", "--linear").Output;
+        string output = Cli.Run("none\nnone\nnone\n9\n2\n", "assess", "--linear").Output;
 
         Assert.Contains("Error: 9 is not a number from 1 to 6 and not a name from the list.\nNot 1 to 6. Number: \nYou chose Seated, leaning forward", output, StringComparison.Ordinal);
     }
@@ -150,7 +150,7 @@ public sealed class LinearInterviewTests
         using var folder = new TempFolder();
         string path = folder.File("a.json");
 
-        Cli.Run("none\nnone\n2 reported\nfinish\nunknown\nunknown\nunknown\nunknown\n", "assess", "--linear", "--save", path, "--person", "K-014");
+        Cli.Run("none\nnone\nnone\n2 reported\nfinish\nunknown\nunknown\nunknown\nunknown\n", "assess", "--linear", "--save", path, "--person", "K-014");
 
         Assert.Contains("\"posture\": {\n          \"value\": \"seated-leaning-forward\",\n          \"how\": \"reported\"", File.ReadAllText(path), StringComparison.Ordinal);
     }

@@ -25,7 +25,7 @@ public sealed class RankOutputTests
         Assert.Equal(DemoPeople.Names.Count, all.Count);
         foreach (var result in all)
         {
-            Assert.Equal(["person", "date", "stop", "brief", "shortlist", "ruledOut"], result.EnumerateObject().Select(p => p.Name));
+            Assert.Equal(["person", "date", "stop", "brief", "aidNeeded", "arrange", "conflicts", "shortlist", "ruledOut"], result.EnumerateObject().Select(p => p.Name));
             foreach (var plan in result.GetProperty("shortlist").EnumerateArray())
             {
                 Assert.Equal(["aid", "addOns", "companion", "approach", "posture"], plan.GetProperty("plan").EnumerateObject().Select(p => p.Name));
@@ -79,7 +79,7 @@ public sealed class RankOutputTests
 
         string output = Cli.Run("", "rank", folder.File("k.json", profile.ToJsonString())).Output;
 
-        Assert.Contains("The answer on reach behind is better than the measured joints allow. Ask or measure again.\n", output, StringComparison.Ordinal);
+        Assert.Contains("The answer on reach behind is better than the measured joints allow. What was seen counts. Ask or measure again.\n", output, StringComparison.Ordinal);
     }
 
     [Fact]

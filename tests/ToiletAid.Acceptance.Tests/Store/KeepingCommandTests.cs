@@ -39,7 +39,7 @@ public sealed class KeepingCommandTests : IDisposable
     {
         Cli.Run("", "protect", _path, "--passphrase-file", _right);
 
-        Assert.Equal(0, Cli.Run("none\nfinish\nunknown\nunknown\nunknown\nunknown\nunknown\n", "assess", "--linear", "--save", _path, "--passphrase-file", _right).Code);
+        Assert.Equal(0, Cli.Run("none\nfinish\nunknown\nunknown\nunknown\nunknown\nunknown\nunknown\n", "assess", "--linear", "--save", _path, "--passphrase-file", _right).Code);
 
         Assert.True(ProfileFile.IsProtected(_path));
         Assert.Equal(3, new ProfileFile(BuiltIn.Questions()).Read(_path, () => "four quiet otters swim").Value!.Sessions.Length);
@@ -200,7 +200,7 @@ public sealed class KeepingCommandTests : IDisposable
     [Fact]
     public void A_code_stands_for_its_file_in_the_folder()
     {
-        Assert.Equal(0, Cli.Run("none\nfinish\nunknown\nunknown\nunknown\nunknown\nunknown\n", "assess", "--linear", "--save", "M-207", "--folder", _folder.Path).Code);
+        Assert.Equal(0, Cli.Run("none\nfinish\nunknown\nunknown\nunknown\nunknown\nunknown\nunknown\n", "assess", "--linear", "--save", "M-207", "--folder", _folder.Path).Code);
 
         Assert.Equal("M-207", new ProfileFile(BuiltIn.Questions()).Read(_folder.File("M-207.json")).Value!.Person);
         Assert.Equal(0, Cli.Run("", "protect", "M-207", "--folder", _folder.Path, "--passphrase-file", _right).Code);
@@ -231,7 +231,7 @@ public sealed class KeepingCommandTests : IDisposable
     [Fact]
     public void No_draft_is_left_once_a_visit_is_saved()
     {
-        Cli.Run("none\nfinish\nunknown\nunknown\nunknown\nunknown\nunknown\n", "assess", "--linear", "--save", _path);
+        Cli.Run("none\nfinish\nunknown\nunknown\nunknown\nunknown\nunknown\nunknown\n", "assess", "--linear", "--save", _path);
 
         Assert.DoesNotContain(Directory.GetFiles(_folder.Path), f => f.EndsWith(".draft", StringComparison.Ordinal));
     }

@@ -47,7 +47,7 @@ public sealed class OwnFolderTests
     {
         Assert.SkipWhen(OperatingSystem.IsWindows(), "the system has folders of its own");
         using var folder = new TempFolder();
-        using var input = new MemoryStream("none\nfinish\nunknown\nunknown\nunknown\nunknown\nunknown\n"u8.ToArray());
+        using var input = new MemoryStream("none\nfinish\nunknown\nunknown\nunknown\nunknown\nunknown\nunknown\n"u8.ToArray());
         using var output = new StringWriter();
 
         int code = ToiletAidTui.Commands.CliHost.Run(["assess", "--linear", "--save", "K-014"], new() { Input = input, Output = output, Error = output, Variable = name => name == "XDG_DATA_HOME" ? folder.Path : null });

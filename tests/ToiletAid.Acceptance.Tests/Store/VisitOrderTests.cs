@@ -9,8 +9,8 @@ namespace ToiletAid.Acceptance.Tests.Store;
 /// <summary>Clocks that were set back and years that were mistyped: what was written last is heard.</summary>
 public sealed class VisitOrderTests : IDisposable
 {
-    private const string Flagged = "1\nfinish\nunknown\nunknown\nunknown\nunknown\nunknown\n";
-    private const string Clear = "none\nfinish\nunknown\nunknown\nunknown\nunknown\nunknown\n";
+    private const string Flagged = "1\nfinish\nunknown\nunknown\nunknown\nunknown\nunknown\nunknown\nunknown\n";
+    private const string Clear = "none\nfinish\nunknown\nunknown\nunknown\nunknown\nunknown\nunknown\nunknown\n";
 
     private static readonly DateTimeOffset March = new(2026, 3, 9, 10, 0, 0, TimeSpan.Zero);
 

@@ -56,7 +56,7 @@ public sealed class TrialTests
     {
         using var folder = new TempFolder();
         string file = Tried(folder), untried = Copy(folder, "k-014-stiff-shoulder", "untried");
-        const string answers = "red-flags=none precautions=none behind=outer-buttock front=groin lean=forward grasp=whole-hand\nfinish\nunknown\nunknown\nunknown\nunknown\n";
+        const string answers = "red-flags=none precautions=none conditions=none behind=outer-buttock front=groin lean=forward grasp=whole-hand\nfinish\nunknown\nunknown\nunknown\nunknown\n";
 
         string with = Cli.Run(answers, "assess", "--linear", "--save", file).Output, without = Cli.Run(answers, "assess", "--linear", "--save", untried).Output;
 

@@ -29,7 +29,7 @@ public sealed class AdvisorTests
         var advice = Cases.Able.Choose("reach-behind", "not-past-the-hip").Choose("reach-front", "not-past-mid-thigh").Advice();
 
         Assert.DoesNotContain("by-hand", advice.Offered());
-        Assert.Equal("hand-does-not-reach", advice.WhyNot("by-hand"));
+        Assert.Equal("seen-not-to-reach", advice.WhyNot("by-hand"));
     }
 
     [Fact]

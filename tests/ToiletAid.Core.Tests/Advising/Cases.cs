@@ -11,6 +11,8 @@ internal static class Cases
 {
     internal static readonly KnowledgeBase Knowledge = BuiltIn.Knowledge();
 
+    internal static readonly Core.Safety.HazardTable Hazards = new(Knowledge.Rules, Knowledge.Questions, Knowledge.Evidence);
+
     /// <summary>Few draws: these tests look at what is offered and ruled out, which rests on the middle case.</summary>
     internal static readonly AdviceSettings Quick = new() { ValueDraws = 16, WeightDraws = 200 };
 
@@ -20,8 +22,8 @@ internal static class Cases
         .Choose("hands-free", "two").Choose("reach-behind", "waist-or-above").Choose("grasp", "fine-pinch").Choose("dexterity", "usual")
         .Choose("tremor", "none").Choose("feeling", "usual").Choose("skin", "sound").Choose("bleeding", "no").Choose("sore-when-wiped", "no")
         .Choose("stool", "4").Choose("deep", "no").Choose("infection", "no").Choose("steps", "four-or-more").Choose("sight", "enough")
-        .Choose("water", "basin-in-reach").Choose("socket", "yes").Choose("fixtures", "yes").Choose("drain", "mains").Choose("helper", "always")
-        .Mark("red-flags").Mark("precautions");
+        .Choose("water", "basin-in-reach").Choose("socket", "yes").Choose("fixtures", "yes").Choose("drain", "mains").Choose("helper", "always").Choose("method", "either")
+        .Mark("red-flags").Mark("precautions").Mark("conditions");
 
     internal static Answers Choose(this Answers answers, string question, string option) =>
         answers.With(question, new(new AnswerValue.Choice(option), HowObtained.Observed));

@@ -104,11 +104,12 @@ public sealed class HandlingTests
     }
 
     [Fact]
-    public void Prepared_paper_frees_the_second_hand_and_the_fingertips()
+    public void Prepared_paper_serves_what_takes_a_pad_and_not_what_is_tucked_in()
     {
         var person = HandData.Usual with { HandsFree = 1, Dexterity = Dexterity.Cannot, BestGrasp = Grasp.WholeHand };
         Assert.Equal(HandlingObstacle.NeedsTwoHands, HandData.Assess(HandData.Aid("short-soft"), [], person).Score.Obstacle);
-        Assert.True(HandData.Assess(HandData.Aid("short-soft"), [HandData.AddOn("prepared-paper")], person).Possible);
+        Assert.Equal(HandlingObstacle.NeedsTwoHands, HandData.Assess(HandData.Aid("short-soft"), [HandData.AddOn("prepared-paper")], person).Score.Obstacle);
+        Assert.True(HandData.Assess(HandData.Aid("by-hand"), [HandData.AddOn("prepared-paper")], person).Value > HandData.Assess(HandData.Aid("by-hand"), [], person).Value);
     }
 
     [Fact]

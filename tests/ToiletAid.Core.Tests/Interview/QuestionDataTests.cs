@@ -14,9 +14,9 @@ public sealed class QuestionDataTests
     [Fact]
     public void Ids_never_change_silently() => Assert.Equal(
         [
-            "age", "also", "bleeding", "budget", "carry", "cleans", "deep", "dexterity", "drain", "feeling", "fixtures", "grasp", "grip",
+            "age", "also", "bleeding", "budget", "carry", "cleans", "conditions", "deep", "dexterity", "drain", "feeling", "feeling-since", "fixtures", "grasp", "grip",
             "hand", "hands-free", "helper", "infection", "joints", "lean", "look", "mass", "method", "noise", "paper-touch", "pinch", "place",
-            "posture", "precautions", "priorities", "reach-behind", "reach-front", "red-flags", "sex", "sight", "skin", "socket",
+            "posture", "precaution-side", "precautions", "priorities", "reach-behind", "reach-front", "red-flags", "sex", "sight", "skin", "socket",
             "sore-when-wiped", "stature", "steps", "stool", "tremor", "water",
         ],
         Questions.All.Select(q => q.Id).Order(StringComparer.Ordinal));

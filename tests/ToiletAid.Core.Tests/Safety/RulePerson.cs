@@ -28,6 +28,9 @@ internal sealed record RulePerson(string Rule, string Who, string Fires, string 
         ["Commode"] = Answer(Cases.Able, "place=commode posture=seated"),
         ["In bed"] = Answer(Cases.Able, "place=bed posture=side-lying lean=not-at-all helper=always"),
         ["Stands"] = Answer(Cases.Able, "posture=half-standing"),
+        ["Upright"] = Answer(Cases.Able, "posture=standing"),
+        ["Alone"] = Answer(Cases.Able, "helper=never"),
+        ["Old"] = Answer(Cases.Able, "age=80years posture=seated-leaning-forward"),
         ["Weak"] = Answer(Cases.Able, "grip=60N pinch=15N"),
     };
 
@@ -58,7 +61,7 @@ internal sealed record RulePerson(string Rule, string Who, string Fires, string 
 
         var (appraiser, _) = Advisor.Appraise(known, 4);
         var space = new PlanSpace(Cases.Knowledge.Catalogue, Cases.Knowledge.Evidence, known);
-        var refused = Cases.Knowledge.Catalogue.Aids.SelectMany(space.Of).SelectMany(p => PlanCheck.Of(Cases.Knowledge, appraiser, p).Reasons);
+        var refused = Cases.Knowledge.Catalogue.Aids.SelectMany(space.Of).SelectMany(p => PlanCheck.Of(Cases.Knowledge, Cases.Hazards, appraiser, p).Reasons);
         return [.. refused.Concat(Advisor.Advise(known).Ranked.SelectMany(r => r.Cautions)).Select(f => f.Rule.Id)];
     }
 

@@ -225,7 +225,7 @@ public sealed class BrokenOffTests : IDisposable
         using (var terminal = Run("assess", "--linear", "--save", path, "--person", "K-014"))
         {
             Next(terminal, "1 of ");
-            terminal.Send("none\nfinish\nunknown\nunknown\nunknown\nunknown\nunknown\n");
+            terminal.Send("none\nfinish\nunknown\nunknown\nunknown\nunknown\nunknown\nunknown\n");
             Next(terminal, "Try again? yes or no: ");
             terminal.Send("no\n");
             Next(terminal, "The next start offers them.");

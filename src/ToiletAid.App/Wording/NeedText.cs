@@ -1,0 +1,40 @@
+using ToiletAid.Core.Advising;
+using ToiletAid.Core.Catalogue;
+
+namespace ToiletAid.App.Wording;
+
+/// <summary>Whether an aid is needed at all, and what to arrange where nothing can be offered.</summary>
+public static class NeedText
+{
+    /// <summary>The first thing to say of advice that no red flag stops.</summary>
+    /// <param name="advice">The advice.</param>
+    public static string Sentence(Advice advice)
+    {
+        ArgumentNullException.ThrowIfNull(advice);
+        return advice.Need switch
+        {
+            AidNeed.No => "On these answers no aid is needed to get there: the person's own hand does it.",
+            AidNeed.TryHandFirst => "Perhaps no aid is needed: try the person's own hand first.",
+            AidNeed.Better => "The person's own hand can do it, but another way suits better.",
+            AidNeed.Yes => $"The person's own hand cannot do it. {Why(advice)}".TrimEnd(),
+            _ => "No plan can be offered on these answers.",
+        };
+    }
+
+    /// <summary>What to arrange, and whom to ask, where nothing can be offered.</summary>
+    /// <param name="advice">The advice.</param>
+    public static IEnumerable<string> Arrange(Advice advice)
+    {
+        ArgumentNullException.ThrowIfNull(advice);
+        yield return "This can be arranged:";
+        foreach (string way in advice.ToArrange)
+        {
+            yield return way;
+        }
+
+        yield return "Until one of these is in place, ask the community nursing or social care team for visits at the times of cleaning.";
+    }
+
+    private static string Why(Advice advice) =>
+        advice.RuledOut.FirstOrDefault(r => r.Aid.Reach == ReachKind.BareHand) is { } hand ? AdviceText.Sentence(hand.Reasons[0]) : string.Empty;
+}

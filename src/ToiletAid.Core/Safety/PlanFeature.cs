@@ -1,0 +1,18 @@
+using System.Collections.Immutable;
+
+namespace ToiletAid.Core.Safety;
+
+/// <summary>Something that a whole plan may bring: a method in it, main or companion, an add-on, the posture, the approach, or what it asks of this person.</summary>
+/// <param name="Name">Name in the hazard table, kebab-case.</param>
+/// <param name="Of">Whether the plan has it, with numbers of the case; it cannot tell where an answer is missing.</param>
+public sealed record PlanFeature(string Name, Func<RuleContext, RuleOutcome> Of)
+{
+    /// <summary>True when it looks at what the hand does, which is drawn together with the values.</summary>
+    public bool HangsOnHand { get; init; }
+
+    /// <summary>True when it looks at how far the hand reaches.</summary>
+    public bool HangsOnReach { get; init; }
+
+    /// <summary>Names of the slots that it fills.</summary>
+    public ImmutableArray<string> Slots { get => field.IsDefault ? [] : field; init; }
+}

@@ -1,0 +1,226 @@
+using System.Collections.Frozen;
+using System.Collections.Immutable;
+using ToiletAid.Core.Catalogue;
+using ToiletAid.Core.Hand;
+using ToiletAid.Core.Person;
+using ToiletAid.Core.Plans;
+using ToiletAid.Core.Quantities;
+
+namespace ToiletAid.Core.Safety;
+
+/// <summary>Every feature of plans that the hazard table may name. Each looks at the plan as a whole: what follows the cleaning counts like the cleaning.</summary>
+internal static class PlanFeatures
+{
+    private static readonly ImmutableArray<string> Allergens = ["silicone", "latex", "nickel"];
+
+    /// <summary>Reasons of the reach computation that are precautions, each with the feature's name after "forbidden-by-".</summary>
+    private static readonly ImmutableArray<(string Name, string Reason)> Precautions =
+    [
+        ("hip-flexion-limit", "hip-flexion-limit"),
+        ("no-twisting-or-bending", "no-twisting-or-bending"),
+        ("sternal", "sternal"),
+        ("shoulder-surgery", "shoulder-surgery"),
+        ("no-weight-through-the-hand", "no-weight-through-hand"),
+    ];
+
+    private static readonly FrozenDictionary<string, PlanFeature> ByName = All().ToFrozenDictionary(f => f.Name, StringComparer.Ordinal);
+
+    /// <summary>Names of all features.</summary>
+    internal static IEnumerable<string> Names => ByName.Keys;
+
+    /// <summary>The feature called so, or null.</summary>
+    internal static PlanFeature? Find(string name) => ByName.GetValueOrDefault(name);
+
+    /// <summary>True when posture or approach take a lean that can cost balance.</summary>
+    internal static bool Leans(Plan plan) =>
+        plan.Posture is Posture.SeatedLeaningForward or Posture.HalfStanding || (plan.Approach == Approach.Side && plan.Posture is not (Posture.SideLying or Posture.Reclined));
+
+    /// <summary>True when the pose that was found leans or turns far enough to cost balance, though the posture need not.</summary>
+    internal static bool PoseLeans(RuleContext c) =>
+        c.Plan.Posture is not (Posture.SideLying or Posture.Reclined)
+        && c.Plan.Approach is not null
+        && c.Demands.Need?.Pose is { } pose
+        && (pose.Lean >= c.Value("balance.lean-caution")
+            || Math.Abs(pose.Bend) >= c.Value("balance.bend-caution")
+            || Math.Abs(pose.Twist) >= c.Value("balance.twist-caution"));
+
+    private static IEnumerable<PlanFeature> All() =>
+    [
+        // What touches the skin, and how.
+        Whole("wipes", p => p.Methods.Any(m => m.Method == MethodKind.Wipe)),
+        Whole("strokes", p => p.Aid.Method == MethodKind.Wipe),
+        Whole("hard-tip", p => p.Methods.Any(m => m.Tip == Tip.Hard)),
+        Whole("moist-wipes", p => p.Methods.Any(IsMoistWipe)),
+        Whole("washes-by-hand", p => p.Methods.Any(m => m.Reach == ReachKind.Jet)),
+        Whole("helper-cleans", p => p.Methods.Any(m => m.Method == MethodKind.Helper)),
+        Whole("leaves-water", p => p.Last.Method == MethodKind.Wash),
+        Whole("warm-air", p => p.Methods.Any(m => m.Method == MethodKind.WashAndDry)),
+        new("water-as-warm-as-chosen", WaterAsWarmAsChosen) { Slots = ["limit", "example", "burn"] },
+        new("allergen", Allergen) { Slots = ["material"] },
+
+        // What it needs around it.
+        Whole("carried-water", p => p.Methods.Any(m => m.Water is { Plumbed: false })),
+        Whole("mains-power", p => p.Methods.Any(m => m.Water is { NeedsSocket: true })),
+        Whole("mounted", p => p.ChangesFixtures),
+        Whole("plumbed-hose", p => p.Methods.Any(m => m is { Water.Plumbed: true, Reach: ReachKind.Jet })),
+        Whole("seat-aid", p => p.Methods.Any(m => m is { Reach: ReachKind.None, Method: not MethodKind.Helper })),
+        Whole("stays-put", p => p.Methods.Any(m => m is { Reach: ReachKind.None, Method: not MethodKind.Helper } or { ChangesFixtures: true })),
+        Whole("needs-bin", p => p.Methods.Any(m => m.NeedsBin)),
+        Whole("paper-or-bin", p => p.Methods.Any(m => m.Paper is not null || m.NeedsBin)),
+        Whole("raised-seat", p => p.AddOns.Any(a => a.RoomGained is not null)),
+        Whole("rail", p => p.AddOns.Any(a => a is { Steadies: true, ChangesFixtures: true })),
+        Whole("footstool", p => p.AddOns.Any(a => a is { Steadies: true, ChangesFixtures: false })),
+        Whole("prepared-paper", p => p.AddOns.Any(a => a.PreparesPaper)),
+
+        // Posture and way.
+        Whole("on-a-seat", p => p.Posture is Posture.Seated or Posture.SeatedLeaningForward),
+        Whole("stands", p => p.Posture == Posture.Standing),
+        Whole("half-stands", p => p.Posture == Posture.HalfStanding),
+        Whole("posture-unsuited", p => p.Methods.Any(m => !m.Postures.Contains(p.Posture))),
+        Whole("leans", Leans),
+        new("fall-likely", c => RuleOutcome.If(FallRisk.Points(c) >= c.Value("falls.likely"))),
+        new("fall-possible", c => RuleOutcome.If(FallRisk.Points(c) is > 0 and var points && points < c.Value("falls.likely"))),
+        .. Precautions.Select(p => new PlanFeature("forbidden-by-" + p.Name, c => RuleOutcome.If(c.Demands.Need is { Allowed: false } need && need.ForbiddenBecause == p.Reason)) { HangsOnReach = true }),
+        new("cannot-hold", CannotHold) { HangsOnReach = true },
+        new("operated-side-cleans", c => RuleOutcome.If(!CleaningSide.IsSpared(c.Known))),
+
+        // Reach.
+        new("no-way", c => RuleOutcome.If(c.Demands.Need is { Allowed: true } need && need.SharePossible < c.Value("reach.least-share")).With(Way(c.Plan))) { Slots = ["approach"], HangsOnReach = true },
+        new("hand-seen-short", c => RuleOutcome.If(c.Demands.ByBareHand && c.Demands.SeenShort && Short(c)).With(Way(c.Plan))) { Slots = ["approach"], HangsOnReach = true },
+        new("hand-short", HandShort) { Slots = ["approach", "needed"], HangsOnReach = true },
+        new("aid-short", AidShort) { Slots = ["approach", "length", "needed", "share"], HangsOnReach = true },
+        new("length-unsure", c => Unsure(c, byHand: false)) { Slots = ["share"], HangsOnReach = true },
+        new("hand-unsure", c => Unsure(c, byHand: true)) { Slots = ["share"], HangsOnReach = true },
+        new("outside-the-survey", c => RuleOutcome.If(c.Demands is { Need: not null, OutsideSurvey: true })),
+
+        // What the hand must do.
+        Step("step-needs-two-hands", (c, o) => o.Obstacle == HandlingObstacle.NeedsTwoHands, _ => "hands-free"),
+        Step("step-needs-a-grasp", (c, o) => o.Obstacle == HandlingObstacle.NoUsableGrasp, _ => "grasp"),
+        Step("step-too-strong", (c, o) => o.Obstacle == HandlingObstacle.TooWeak && o.DemandNewtons > o.CapacityNewtons, Strength),
+        Step("step-too-hard-to-repeat", (c, o) => o.Obstacle == HandlingObstacle.TooWeak && o.DemandNewtons <= o.CapacityNewtons, Strength),
+        Step("step-too-fine", (c, o) => o.Obstacle == HandlingObstacle.NeedsFineHandling, _ => "dexterity"),
+        new("squeezes-hard", SqueezesHard),
+        new("near-the-limit-of-strength", NearTheLimit) { Slots = ["operation", "share"], HangsOnHand = true },
+        new("cannot-fold", c => FoldingAhead.HandCannot(c.Known)),
+
+        // What must be remembered and seen.
+        new("steps-beyond-prompting", StepsBeyondPrompting) { Slots = ["steps", "follows"] },
+        new("steps-beyond-followed", c => StepsBeyond(c, c.Plan.Steps)) { Slots = ["steps", "follows"] },
+        new("folding-beyond-followed", c => !c.Plan.AddOns.Any(a => a.PreparesPaper) ? RuleOutcome.No : StepsBeyond(c, c.Value("learning.prepare-steps"))) { Slots = ["steps", "follows"] },
+        new("loaded-by-eye", c => RuleOutcome.If(c.Plan.Methods.Any(m => m.NeedsSight.Value >= c.Value("learning.sight-matters")))),
+        new("wide-head", c => RuleOutcome.If(c.Plan.Aid.TipWidth is { } width && width.Value > c.Value("cleaning.too-wide"))),
+    ];
+
+    private static PlanFeature Whole(string name, Func<Plan, bool> has) => new(name, c => RuleOutcome.If(has(c.Plan)));
+
+    private static bool IsMoistWipe(Aid aid) => aid is { NeedsBin: true, Method: MethodKind.Wipe };
+
+    private static Slot Way(Plan plan) => new("approach", 0, Dimension.Number, plan.Approach is { } approach ? Words.Of(approach) : null);
+
+    private static RuleOutcome WaterAsWarmAsChosen(RuleContext c)
+    {
+        if (!c.Plan.Methods.Any(m => m.Water is { CanBeWarm: true, LimitsTemperature: false }))
+        {
+            return RuleOutcome.No;
+        }
+
+        // Where nobody knows whether heat is felt, the limit is that of skin that does not feel it.
+        double example = c.Value("scald.example");
+        return RuleOutcome.Yes.With(
+            new Slot("limit", c.Knowledge.Water.LimitCelsius(HeatSense.MayBePoor(c.Known)), Dimension.Temperature),
+            new Slot("example", example, Dimension.Temperature),
+            new Slot("burn", c.Knowledge.Water.Burns.At(example).Seconds, Dimension.Time));
+    }
+
+    private static RuleOutcome Allergen(RuleContext c)
+    {
+        foreach (string material in Allergens)
+        {
+            if (c.Plan.Touches(material))
+            {
+                var outcome = c.Has("precautions", "allergy-" + material);
+                if (outcome.Applies != false)
+                {
+                    return outcome.With(new Slot("material", 0, Dimension.Number, material));
+                }
+            }
+        }
+
+        return RuleOutcome.No;
+    }
+
+    private static RuleOutcome CannotHold(RuleContext c) =>
+        RuleOutcome.If(c.Demands.Need is { Allowed: false } need && !Precautions.Any(p => p.Reason == need.ForbiddenBecause))
+        | (c.Plan.Approach == Approach.Side && c.Plan.Posture is (Posture.Seated or Posture.SeatedLeaningForward) ? c.Is("lean", "forward", "not-at-all") : RuleOutcome.No);
+
+    private static bool Short(RuleContext c) =>
+        c.Demands.Need is { Allowed: true } need && need.SharePossible >= c.Value("reach.least-share") && c.Demands.ReachShare < c.Value("reach.least-share");
+
+    private static RuleOutcome HandShort(RuleContext c) =>
+        RuleOutcome.If(c.Demands is { ByBareHand: true, SeenShort: false } && Short(c)).With(
+            Way(c.Plan), new Slot("needed", c.Demands.Need?.MissingForBareHand ?? 0, Dimension.Length));
+
+    private static RuleOutcome AidShort(RuleContext c) =>
+        RuleOutcome.If(!c.Demands.ByBareHand && Short(c)).With(
+            Way(c.Plan),
+            new Slot("length", c.Demands.GivenLength, Dimension.Length),
+            new Slot("needed", c.Demands.Need?.MedianLength ?? 0, Dimension.Length),
+            new Slot("share", c.Demands.ReachShare, Dimension.Number));
+
+    private static RuleOutcome Unsure(RuleContext c, bool byHand) =>
+        RuleOutcome.If(c.Demands.Need is not null && c.Demands.ByBareHand == byHand && c.Demands.ReachShare < c.Value("reach.sure-share"))
+            .With(new Slot("share", c.Demands.ReachShare, Dimension.Number));
+
+    private static PlanFeature Step(string name, Func<RuleContext, OperationHandling, bool> fails, Func<OperationHandling, string> question) =>
+        new(name, c => Failing(c, fails, question)) { Slots = ["operation", "force", "capacity"], HangsOnHand = true };
+
+    /// <summary>What is assumed of a hand rules nothing out; it only lowers the value.</summary>
+    private static RuleOutcome Failing(RuleContext c, Func<RuleContext, OperationHandling, bool> fails, Func<OperationHandling, string> question)
+    {
+        var unclear = RuleOutcome.No;
+        foreach (var operation in (IEnumerable<OperationHandling>)[.. c.Demands.Handling?.Operations ?? [], .. c.Demands.CompanionHandling?.Operations ?? []])
+        {
+            if (!fails(c, operation))
+            {
+                continue;
+            }
+
+            if (c.Known.Knows(question(operation)))
+            {
+                return RuleOutcome.Yes.With(
+                    new Slot("operation", 0, Dimension.Number, Words.Of(operation.Kind)),
+                    new Slot("force", operation.DemandNewtons, Dimension.Force),
+                    new Slot("capacity", operation.CapacityNewtons, Dimension.Force));
+            }
+
+            unclear |= RuleOutcome.Unclear(question(operation));
+        }
+
+        return unclear;
+    }
+
+    /// <summary>The measurement that would settle how strong the hand is in the grasp that was used.</summary>
+    private static string Strength(OperationHandling operation) => operation.GraspUsed == Grasp.FinePinch ? "pinch" : "grip";
+
+    private static RuleOutcome SqueezesHard(RuleContext c) => RuleOutcome.If(c.Plan.Methods.Any(m => m.Operations.Any(o =>
+        o.Force.Value > c.Value("grip.light") && !o.AgainstTheBody && o.Grasps.All(g => g is Grasp.FinePinch or Grasp.WholeHand))));
+
+    private static RuleOutcome NearTheLimit(RuleContext c) =>
+        c.Demands.Hardest is { Possible: true, Band: EffortBand.Caution or EffortBand.Poor } hardest
+            ? RuleOutcome.Yes.With(
+                new Slot("operation", 0, Dimension.Number, Words.Of(hardest.Kind)), new Slot("share", hardest.ShareOfAcceptable, Dimension.Number))
+            : RuleOutcome.No;
+
+    private static RuleOutcome StepsBeyond(RuleContext c, double steps) =>
+        c.Known.Choice("steps") is not { } choice ? (steps > 1 ? RuleOutcome.Unclear("steps") : RuleOutcome.No)
+        : RuleOutcome.If(steps > Follows(c, choice)).With(new Slot("steps", steps, Dimension.Number), new Slot("follows", Follows(c, choice), Dimension.Number));
+
+    private static RuleOutcome StepsBeyondPrompting(RuleContext c)
+    {
+        var beyond = StepsBeyond(c, c.Plan.Steps);
+        return beyond.Applies != true ? beyond
+            : (c.Is("helper", "never") | RuleOutcome.If(c.Plan.Steps > Follows(c, c.Known.Choice("steps")!) + c.Value("learning.prompt-most"))).With(beyond.Slots);
+    }
+
+    private static double Follows(RuleContext c, string choice) => PersonView.StepsFollowed(c.Knowledge.Evidence, choice);
+}

@@ -1,0 +1,100 @@
+using System.Collections.Concurrent;
+using System.Globalization;
+using ToiletAid.App.Files;
+using ToiletAid.Core.Advising;
+using ToiletAid.Core.Person;
+using ToiletAid.Core.Simulation;
+using ToiletAid.Core.Tests.Advising;
+using ToiletAid.Core.Tests.Trials;
+
+namespace ToiletAid.Core.Tests.Safety;
+
+/// <summary>Every plan of every shortlist of simulated people, against a checker that shares no code with the program.</summary>
+public sealed class HazardCheckerTests
+{
+    private static readonly DateOnly Day = new(2026, 3, 9);
+
+    /// <summary>One weighting and one person drawn: what is offered and what is said rests on the middle case.</summary>
+    private static readonly AdviceSettings Bare = new() { ValueDraws = 1, WeightDraws = 8, ReachesKept = 8192 };
+
+    [Theory]
+    [InlineData(Depth.Full, 150)]
+    [InlineData(Depth.Quick, 150)]
+    public void Nothing_forbidden_is_advised_and_nothing_needed_is_left_unsaid(Depth depth, int people) => Check(depth, people, 20260309, a => a);
+
+    /// <summary>Build and joints are left out, so that reach is worked out once for many: what is checked here does not hang on them.</summary>
+    [Fact]
+    [Trait("Speed", "Slow")]
+    public void A_hundred_thousand_people() => Check(
+        Depth.Full, int.Parse(Environment.GetEnvironmentVariable("HAZARD_PEOPLE") ?? "100000", CultureInfo.InvariantCulture), 7,
+        a => a.Without("stature").Without("mass").Without("age").Without("joints"));
+
+    [Fact]
+    public void The_simulated_people_cover_every_posture_place_precaution_condition_and_skin()
+    {
+        var simulator = new PeopleSimulator(Cases.Knowledge, BuiltIn.People());
+        Answers[] people = [.. Enumerable.Range(0, 4000).Select(i => simulator.Make(7, i, Depth.Full, Day).Sessions[0].Answers)];
+
+        Assert.All(new[] { "posture", "place", "skin", "feeling", "precaution-side", "feeling-since" }, q => Assert.Equal(
+            Cases.Knowledge.Questions[q].Options.Select(o => o.Id).Order(StringComparer.Ordinal),
+            people.Select(p => p.Choice(q)).OfType<string>().Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)));
+        Assert.All(new[] { "precautions", "conditions", "red-flags" }, q => Assert.Equal(
+            Cases.Knowledge.Questions[q].Options.Select(o => o.Id).Order(StringComparer.Ordinal),
+            people.SelectMany(p => p.Many(q) ?? []).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)));
+    }
+
+    /// <summary>A checker that finds nothing has to be seen to find something.</summary>
+    [Theory]
+    [InlineData("skin", "pressure-injury", "long-clamp", "rubs")]
+    [InlineData("fixtures", "no", "seat-wash", "fixtures")]
+    [InlineData("reach-behind", "outer-buttock", "by-hand", "bare hand")]
+    [InlineData("feeling", "none", "squeeze-wash", "scald")]
+    [InlineData("posture", "side-lying", "by-hand", "lies")]
+    public void The_checker_finds_what_is_put_before_it(string question, string option, string aid, string says)
+    {
+        var able = Cases.Able.Advice();
+        var one = able with { Ranked = [able.Place(aid) with { Plan = TrialCases.Plan(aid, approach: able.Place(aid).Plan.Approach) }] };
+
+        Assert.Contains(HazardChecker.Faults(Cases.Able.Choose(question, option), one), f => f.Contains(says, StringComparison.Ordinal));
+        Assert.Empty(HazardChecker.Faults(Cases.Able, able));
+    }
+
+    /// <summary>A first place has at most two warnings of high or above for nine in ten: more are not heeded.</summary>
+    [Fact]
+    public void Warnings_are_few_enough_to_be_heeded()
+    {
+        var simulator = new PeopleSimulator(Cases.Knowledge, BuiltIn.People());
+        var advisor = new Advisor(Cases.Knowledge, Bare);
+        var firsts = Enumerable.Range(0, 300).Select(i => advisor.Advise(Plain(simulator.Make(11, i, Depth.Full, Day).Sessions[0].Answers)))
+            .Where(a => !a.Ranked.IsEmpty).Select(a => a.Ranked[0].Cautions.Count(c => c.Rule.Severity <= Core.Knowledge.Severity.High)).ToList();
+
+        Assert.True(firsts.Count(n => n <= 2) >= 0.9 * firsts.Count, $"{firsts.Count(n => n <= 2)} of {firsts.Count}");
+    }
+
+    private static Answers Plain(Answers a) => a.Without("stature").Without("mass").Without("joints");
+
+    private static void Check(Depth depth, int people, ulong seed, Func<Answers, Answers> keep)
+    {
+        var simulator = new PeopleSimulator(Cases.Knowledge, BuiltIn.People());
+        var faults = new ConcurrentQueue<string>();
+        int plans = 0;
+        int parts = Environment.ProcessorCount;
+        Parallel.For(0, parts, part =>
+        {
+            var advisor = new Advisor(Cases.Knowledge, Bare);
+            for (int i = part; i < people && faults.Count < 20; i += parts)
+            {
+                var answers = keep(simulator.Make(seed, i, depth, Day).Sessions[0].Answers);
+                var advice = advisor.Advise(answers);
+                Interlocked.Add(ref plans, advice.Ranked.Length);
+                foreach (string fault in HazardChecker.Faults(answers, advice))
+                {
+                    faults.Enqueue($"person {i.ToString(CultureInfo.InvariantCulture)}, {fault}");
+                }
+            }
+        });
+
+        Assert.True(plans > people, $"only {plans} plans");
+        Assert.Empty(faults);
+    }
+}
