@@ -3,7 +3,6 @@ using ToiletAid.App.Files;
 using ToiletAid.App.Wording;
 using ToiletAid.Core.Advising;
 using ToiletAid.Core.Knowledge;
-using ToiletAid.Core.Safety;
 
 namespace ToiletAid.App.Documents;
 

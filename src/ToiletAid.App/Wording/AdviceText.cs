@@ -177,7 +177,14 @@ public sealed class AdviceText(KnowledgeBase knowledge)
             }
         }
 
-        var rest = advice.Ranked.Except(shown).ToList();
+        foreach (string line in AlsoPossible([.. advice.Ranked.Except(shown)]))
+        {
+            yield return line;
+        }
+    }
+
+    private static IEnumerable<string> AlsoPossible(IReadOnlyCollection<RankedPlan> rest)
+    {
         if (rest.Count > 0)
         {
             yield return "Also possible:";

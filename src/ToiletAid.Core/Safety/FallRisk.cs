@@ -1,5 +1,4 @@
 using ToiletAid.Core.Person;
-using ToiletAid.Core.Plans;
 
 namespace ToiletAid.Core.Safety;
 

@@ -44,7 +44,9 @@ internal static class PlanFeatures
             || Math.Abs(pose.Bend) >= c.Value("balance.bend-caution")
             || Math.Abs(pose.Twist) >= c.Value("balance.twist-caution"));
 
-    private static IEnumerable<PlanFeature> All() =>
+    private static IEnumerable<PlanFeature> All() => [.. OfAid(), .. OfPosture(), .. OfReach(), .. OfHandAndMind()];
+
+    private static IEnumerable<PlanFeature> OfAid() =>
     [
         // What touches the skin, and how.
         Whole("wipes", p => p.Methods.Any(m => m.Method == MethodKind.Wipe)),
@@ -71,7 +73,10 @@ internal static class PlanFeatures
         Whole("rail", p => p.AddOns.Any(a => a is { Steadies: true, ChangesFixtures: true })),
         Whole("footstool", p => p.AddOns.Any(a => a is { Steadies: true, ChangesFixtures: false })),
         Whole("prepared-paper", p => p.AddOns.Any(a => a.PreparesPaper)),
+    ];
 
+    private static IEnumerable<PlanFeature> OfPosture() =>
+    [
         // Posture and way.
         Whole("on-a-seat", p => p.Posture is Posture.Seated or Posture.SeatedLeaningForward),
         Whole("stands", p => p.Posture == Posture.Standing),
@@ -83,7 +88,10 @@ internal static class PlanFeatures
         .. Precautions.Select(p => new PlanFeature("forbidden-by-" + p.Name, c => RuleOutcome.If(c.Demands.Need is { Allowed: false } need && need.ForbiddenBecause == p.Reason)) { HangsOnReach = true }),
         new("cannot-hold", CannotHold) { HangsOnReach = true },
         new("operated-side-cleans", c => RuleOutcome.If(!CleaningSide.IsSpared(c.Known))),
+    ];
 
+    private static IEnumerable<PlanFeature> OfReach() =>
+    [
         // Reach.
         new("no-way", c => RuleOutcome.If(c.Demands.Need is { Allowed: true } need && need.SharePossible < c.Value("reach.least-share")).With(Way(c.Plan))) { Slots = ["approach"], HangsOnReach = true },
         new("hand-seen-short", c => RuleOutcome.If(c.Demands.ByBareHand && c.Demands.SeenShort && Short(c)).With(Way(c.Plan))) { Slots = ["approach"], HangsOnReach = true },
@@ -92,7 +100,10 @@ internal static class PlanFeatures
         new("length-unsure", c => Unsure(c, byHand: false)) { Slots = ["share"], HangsOnReach = true },
         new("hand-unsure", c => Unsure(c, byHand: true)) { Slots = ["share"], HangsOnReach = true },
         new("outside-the-survey", c => RuleOutcome.If(c.Demands is { Need: not null, OutsideSurvey: true })),
+    ];
 
+    private static IEnumerable<PlanFeature> OfHandAndMind() =>
+    [
         // What the hand must do.
         Step("step-needs-two-hands", (c, o) => o.Obstacle == HandlingObstacle.NeedsTwoHands, _ => "hands-free"),
         Step("step-needs-a-grasp", (c, o) => o.Obstacle == HandlingObstacle.NoUsableGrasp, _ => "grasp"),

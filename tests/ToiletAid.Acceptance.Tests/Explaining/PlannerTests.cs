@@ -69,11 +69,13 @@ public sealed class PlannerTests
         Assert.Matches("^[A-Z][a-z-]+ more questions? could change the result\\.\nNext: .*\\?\n", text);
     }
 
+    private static readonly string[] Some = ["red-flags", "precautions", "conditions", "posture", "grasp", "reach-behind", "helper"];
+
     [Fact]
     public void The_same_answers_give_the_same_outlook_whatever_was_looked_at_before()
     {
         var session = new ProfileFile(Knowledge.Questions).Read(DemoPeople.File("k-014-stiff-shoulder")).Value!.Latest;
-        var some = Answers.None.With(new[] { "red-flags", "precautions", "conditions", "posture", "grasp", "reach-behind", "helper" }.Where(q => session.Answers[q] is not null).Select(q => KeyValuePair.Create(q, session.Answers[q]!)));
+        var some = Answers.None.With(Some.Where(q => session.Answers[q] is not null).Select(q => KeyValuePair.Create(q, session.Answers[q]!)));
         var fresh = new QuestionPlanner(Knowledge).Look(Depth.Quick, some);
         var used = Planner.Look(Depth.Quick, some.With("look", new(new AnswerValue.NotKnown(), null)).Without("look"));
 

@@ -7,10 +7,12 @@ namespace ToiletAid.Core.Tests.Conventions;
 /// <summary>Ids of questions and options in code are those of the data: a misspelt one would read as not answered, and what rests on it would be lost unseen.</summary>
 public sealed partial class AnswerIdTests
 {
+    private static readonly string[] Projects = ["ToiletAid.Core", "ToiletAid.App"];
+
     [Fact]
     public void Every_question_and_option_that_code_asks_for_exists()
     {
-        string[] sources = [.. new[] { "ToiletAid.Core", "ToiletAid.App" }.SelectMany(p => Directory.EnumerateFiles(Repository.Path("src", p), "*.cs", SearchOption.AllDirectories)).Select(File.ReadAllText)];
+        string[] sources = [.. Projects.SelectMany(p => Directory.EnumerateFiles(Repository.Path("src", p), "*.cs", SearchOption.AllDirectories)).Select(File.ReadAllText)];
 
         Assert.InRange(sources.Sum(s => Asked().Count(s)), 60, int.MaxValue);
         Assert.Empty(sources.SelectMany(Wrong));

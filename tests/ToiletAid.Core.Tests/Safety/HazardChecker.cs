@@ -57,12 +57,21 @@ internal static class HazardChecker
     private static IEnumerable<string> Forbidden(Answers a, RankedPlan ranked)
     {
         var plan = ranked.Plan;
-        Aid main = plan.Aid;
-        Aid[] all = plan.Companion is { } c ? [main, c] : [main];
-        bool seat = all.Any(m => m.Method is MethodKind.Wash or MethodKind.WashAndDry && m.Reach == ReachKind.None);
-        bool bareHand = all.Any(m => m.Reach == ReachKind.BareHand);
-        bool onSeat = plan.Posture is Posture.Seated or Posture.SeatedLeaningForward;
+        Aid[] all = plan.Companion is { } c ? [plan.Aid, c] : [plan.Aid];
+        return
+        [
+            .. OnSkin(a, ranked, all),
+            .. InPostureAndPlace(a, ranked, all),
+            .. ByHand(a, ranked, all),
+            .. UnderPrecautions(a, ranked, all),
+            .. OfSteps(a, ranked, all),
+        ];
+    }
 
+    private static IEnumerable<string> OnSkin(Answers a, RankedPlan ranked, Aid[] all)
+    {
+        var plan = ranked.Plan;
+        Aid main = ranked.Plan.Aid;
         if (NotWhole(a) && (main.Method == MethodKind.Wipe || all.Any(m => m.Tip == Tip.Hard || m.Method == MethodKind.Wipe && m.NeedsBin)))
         {
             yield return "something that rubs, or is hard, on skin that is not whole";
@@ -78,14 +87,21 @@ internal static class HazardChecker
             yield return "moist wipes in spite of an allergy";
         }
 
-        foreach (string material in new[] { "latex", "silicone", "nickel" })
+        foreach (string material in (string[])["latex", "silicone", "nickel"])
         {
             if (Holds(a, "precautions", "allergy-" + material) && (all.Any(m => m.Materials.Contains(material)) || plan.AddOns.Any(o => o.Materials.Contains(material))))
             {
                 yield return $"{material} in spite of an allergy";
             }
         }
+    }
 
+    private static IEnumerable<string> InPostureAndPlace(Answers a, RankedPlan ranked, Aid[] all)
+    {
+        var plan = ranked.Plan;
+        Aid main = ranked.Plan.Aid;
+        bool seat = all.Any(m => m.Method is MethodKind.Wash or MethodKind.WashAndDry && m.Reach == ReachKind.None);
+        bool onSeat = plan.Posture is Posture.Seated or Posture.SeatedLeaningForward;
         if (Is(a, "posture", "side-lying", "reclined") && plan.Posture is not (Posture.SideLying or Posture.Reclined))
         {
             yield return "somebody who lies is told to sit or stand";
@@ -125,7 +141,13 @@ internal static class HazardChecker
         {
             yield return "a helper who is never there";
         }
+    }
 
+    private static IEnumerable<string> ByHand(Answers a, RankedPlan ranked, Aid[] all)
+    {
+        var plan = ranked.Plan;
+        Aid main = ranked.Plan.Aid;
+        bool bareHand = all.Any(m => m.Reach == ReachKind.BareHand);
         bool cannotFold = Is(a, "grasp", "press-with-palm-or-fist", "press-with-forearm", "none") || Is(a, "dexterity", "cannot");
         if (plan.AddOns.Any(o => o.PreparesPaper) && Is(a, "helper", "never") && cannotFold)
         {
@@ -156,7 +178,11 @@ internal static class HazardChecker
         {
             yield return "the bare hand from the front, though it was seen not to get there";
         }
+    }
 
+    private static IEnumerable<string> UnderPrecautions(Answers a, RankedPlan ranked, Aid[] all)
+    {
+        var plan = ranked.Plan;
         string? side = a.Choice("precaution-side"), hand = a.Choice("hand");
         bool otherArm = side is "left" or "right" && (hand == "either" || (hand is "left" or "right" && hand != side));
         if (plan.Approach == Approach.Behind && (Holds(a, "precautions", "sternal") || (Holds(a, "precautions", "shoulder-surgery") && !otherArm)))
@@ -188,7 +214,11 @@ internal static class HazardChecker
         {
             yield return "a lean aside that cannot be held";
         }
+    }
 
+    private static IEnumerable<string> OfSteps(Answers a, RankedPlan ranked, Aid[] all)
+    {
+        var plan = ranked.Plan;
         if (Is(a, "hands-free", "one") && all.Any(m => m.Method != MethodKind.Helper && m.Operations.Any(o => o.Hands > 1 && !o.AgainstTheBody && !(o.Kind == OperationKind.Load && m.Paper is { Hold: PaperHold.Pad } && plan.AddOns.Any(x => x.PreparesPaper)))))
         {
             yield return "a step for two hands";

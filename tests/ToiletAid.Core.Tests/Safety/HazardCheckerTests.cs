@@ -12,6 +12,9 @@ namespace ToiletAid.Core.Tests.Safety;
 /// <summary>Every plan of every shortlist of simulated people, against a checker that shares no code with the program.</summary>
 public sealed class HazardCheckerTests
 {
+    private static readonly string[] OneOf = ["posture", "place", "skin", "feeling", "precaution-side", "feeling-since"];
+    private static readonly string[] AnyOf = ["precautions", "conditions", "red-flags"];
+
     private static readonly DateOnly Day = new(2026, 3, 9);
 
     /// <summary>One weighting and one person drawn: what is offered and what is said rests on the middle case.</summary>
@@ -35,10 +38,10 @@ public sealed class HazardCheckerTests
         var simulator = new PeopleSimulator(Cases.Knowledge, BuiltIn.People());
         Answers[] people = [.. Enumerable.Range(0, 4000).Select(i => simulator.Make(7, i, Depth.Full, Day).Sessions[0].Answers)];
 
-        Assert.All(new[] { "posture", "place", "skin", "feeling", "precaution-side", "feeling-since" }, q => Assert.Equal(
+        Assert.All(OneOf, q => Assert.Equal(
             Cases.Knowledge.Questions[q].Options.Select(o => o.Id).Order(StringComparer.Ordinal),
             people.Select(p => p.Choice(q)).OfType<string>().Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)));
-        Assert.All(new[] { "precautions", "conditions", "red-flags" }, q => Assert.Equal(
+        Assert.All(AnyOf, q => Assert.Equal(
             Cases.Knowledge.Questions[q].Options.Select(o => o.Id).Order(StringComparer.Ordinal),
             people.SelectMany(p => p.Many(q) ?? []).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)));
     }

@@ -13,7 +13,14 @@ public sealed class HazardTableTests
 {
     private static readonly Rule Row = new()
     {
-        Id = "row", Kind = RuleKind.Caution, Severity = Severity.Note, Hazard = "harm", Text = "Take care.", Purpose = "Care.", Basis = Basis.Decision, Source = "Test.",
+        Id = "row",
+        Kind = RuleKind.Caution,
+        Severity = Severity.Note,
+        Hazard = "harm",
+        Text = "Take care.",
+        Purpose = "Care.",
+        Basis = Basis.Decision,
+        Source = "Test.",
     };
 
     [Theory]

@@ -2,7 +2,6 @@ using System.Text.RegularExpressions;
 using ToiletAid.App.Files;
 using ToiletAid.App.Wording;
 using ToiletAid.Core.Advising;
-using ToiletAid.Core.Interview;
 using ToiletAid.Core.Person;
 using ToiletAid.Core.Simulation;
 using ToiletAid.Core.Tests.Advising;
@@ -58,7 +57,7 @@ public sealed class BriefTextTests
         {
             foreach (string reason in parts.Where(p => p.Topic == BriefTopic.Reason).Select(p => p.Sentence))
             {
-                string[] numbers = [.. Regex.Matches(reason, @"\d+(\.\d+)?", RegexOptions.None, TimeSpan.FromSeconds(1)).Select(m => m.Value)];
+                string[] numbers = [.. Regex.Matches(reason, @"\d+(?:\.\d+)?", RegexOptions.ExplicitCapture, TimeSpan.FromSeconds(1)).Select(m => m.Value)];
                 Assert.True(numbers.Distinct().Count() == numbers.Length || numbers.Length > 2, reason);
             }
         }
