@@ -22,14 +22,12 @@ public static class PersonCode
             return "looks like a name, and names are not kept on shared PCs, use a code with at most two letters in a row and a digit such as K-014";
         }
 
-        if (IsNumberOrFormula(code))
+        if (digits > MostDigits)
         {
-            return "would be taken for a number or a formula in a table, begin it with a letter such as K-014";
+            return "looks like a birth date or a phone number, and these are not kept on shared PCs, use a code with at most five digits such as K-014";
         }
 
-        return digits > MostDigits
-            ? "looks like a birth date or a phone number, and these are not kept on shared PCs, use a code with at most five digits such as K-014"
-            : null;
+        return IsNumberOrFormula(code) ? "would be taken for a number or a formula in a table, begin it with a letter such as K-014" : null;
     }
 
     /// <summary>Digits and hyphens are a number or a date to a spreadsheet, 1E5 is a number too, and a hyphen in front begins a formula (common practice).</summary>

@@ -11,7 +11,7 @@ public sealed class NumberOriginTests
     private static readonly Dictionary<string, string[]> OfTheWholeFile = new()
     {
         ["aids.json"] = ["hands", "repetitions", "sheets", "folds", "steps", "extraSteps"],
-        ["questions.json"] = ["share", "assume"],
+        ["questions.json"] = ["share", "assume", "effort"],
         ["ranges.json"] = ["low", "high"],
     };
 

@@ -62,14 +62,14 @@ public sealed class SharedSaveTests
     }
 
     [Fact]
-    public void Sessions_stand_in_the_order_of_their_days()
+    public void Sessions_stand_in_the_order_of_writing()
     {
         using var folder = new TempFolder();
         string path = folder.File("K-014.json");
         Session late = NumberedVisit.Session(0) with { Date = new(2026, 5, 1) }, early = NumberedVisit.Session(1) with { Date = new(2026, 1, 1) };
         var once = Profiles.Add(path, "K-014", late, seen: null).Value!;
 
-        Assert.Equal([early.Date, late.Date], Profiles.Add(path, "K-014", early, once.Stored).Value!.Stored.Profile.Sessions.Select(s => s.Date));
+        Assert.Equal([late.Date, early.Date], Profiles.Add(path, "K-014", early, once.Stored).Value!.Stored.Profile.Sessions.Select(s => s.Date));
     }
 
     [Fact]

@@ -78,9 +78,9 @@ public sealed class PelvisPathTests
             x =>
             {
                 (Body pelvis, Vector3D target, Vector3D from) = x;
-                double radial = Enumerable.Range(0, 1001).Max(i =>
+                double radial = Enumerable.Range(0, 40001).Max(i =>
                 {
-                    Vector3D point = ((i / 1000.0) * from) + ((1 - (i / 1000.0)) * target);
+                    Vector3D point = ((i / 40000.0) * from) + ((1 - (i / 40000.0)) * target);
                     return (Push(in pelvis, point) - point).Length;
                 });
                 double depth = PelvisPath.StraightDepth(in pelvis, target, from);
