@@ -122,8 +122,8 @@ internal static class ReachSolver
             _ => SideStarts,
         };
         // The field is narrowed in steps, because which valley is deepest shows only some way down.
-        // From the front the valleys are too many for giving up on one so early.
-        double hope = approach == Approach.Front ? double.PositiveInfinity : Hope;
+        // From the front and the side the valleys are too many for giving up on one so early.
+        double hope = approach == Approach.Behind ? Hope : double.PositiveInfinity;
         PoseLeaders first = default;
         foreach (JointVector start in starts)
         {

@@ -113,5 +113,5 @@ internal sealed class ConditionReader
         return there;
     }
 
-    private ArgumentException Fault(string what) => new($"in the condition '{_text}': {what}");
+    private ArgumentException Fault(string what) => new($"in the condition '{_text}': {what}", (string?)null);
 }
