@@ -9,7 +9,7 @@ public sealed class SimulateTests
 {
     private static readonly QuestionSet Questions = BuiltIn.Questions();
 
-    private static readonly Lazy<Profile[]> Crowd = new(() => Read(Cli.Run("", "simulate", "--people", "4000", "--seed", "5").Output));
+    private static readonly Lazy<Profile[]> Crowd = new(() => Read(Cli.Run("", "simulate", "--people", TestRun.Times(4000, 1500).ToString(System.Globalization.CultureInfo.InvariantCulture), "--seed", "5").Output));
 
     [Theory]
     [InlineData("quick")]

@@ -32,7 +32,7 @@ public sealed class KilledSaveTests(ITestOutputHelper output)
 
     private static async Task<Tally> KillMany(TempFolder folder, int worker)
     {
-        var random = new Random(20260309 + worker);
+        var random = new Random((int)(TestRun.Seed % int.MaxValue) - worker);
         var store = new ProfileStore(BuiltIn.Questions());
         var tally = new Tally(0, 0, 0, 0);
         var committed = new HashSet<int>();

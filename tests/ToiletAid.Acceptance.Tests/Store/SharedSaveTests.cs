@@ -7,7 +7,7 @@ namespace ToiletAid.Acceptance.Tests.Store;
 public sealed class SharedSaveTests
 {
     private const int Programs = 8;
-    private const int Saves = 200;
+    private static readonly int Saves = TestRun.Times(200, 25);
 
     private static readonly ProfileStore Profiles = new(BuiltIn.Questions());
 

@@ -108,6 +108,7 @@ public sealed class NoteTests : IDisposable
         Assert.Contains("\nNotes of the therapist\nCalled the ward at ten\n", Cli.Run("", "report", Noted("w-701-red-flag", "Called the ward at ten")).Output, StringComparison.Ordinal);
 
     [Fact]
+    [Trait("Speed", "Slow")]
     public void A_note_changes_no_ranking_and_is_no_change_between_visits()
     {
         string bare = Path.Combine(DemoPeople.Folder, "visits", "g-226-sore-hands.json"), noted = _folder.File("g-226.json");

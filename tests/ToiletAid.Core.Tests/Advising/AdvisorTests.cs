@@ -50,7 +50,7 @@ public sealed class AdvisorTests
 
                 Assert.Empty(before.Offered().Except(after.Offered(), StringComparer.Ordinal));
             },
-            iter: 100);
+            iter: TestRun.Times(100, 15));
 
     [Fact]
     public void Contributions_add_up_to_the_lead()

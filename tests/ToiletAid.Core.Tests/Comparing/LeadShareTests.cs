@@ -33,8 +33,7 @@ public sealed class LeadShareTests
                 Assert.Equal(int.PopCount(set), lead.Movers.Length);
                 Assert.Equal(lead.After - lead.Before, lead.Movers.Sum(m => m.Share), Rounding);
             },
-            iter: 6,
-            threads: 1);
+            iter: 6);
 
     [Fact]
     public void The_lead_is_that_of_the_advice()

@@ -79,8 +79,7 @@ public sealed class HandlingLaws
                     lowered += with[i].Kind == OperationKind.Hold && with[i].DemandNewtons < without[i].DemandNewtons ? 1 : 0;
                 }
             },
-            iter: 2_000,
-            threads: 1);
+            iter: 2_000);
         Assert.True(lowered > 100);
     }
 

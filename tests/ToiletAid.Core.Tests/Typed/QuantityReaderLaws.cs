@@ -95,8 +95,7 @@ public sealed class QuantityReaderLaws
                     suggested++;
                 }
             },
-            iter: 5_000,
-            threads: 1);
+            iter: 5_000);
 
         // The generator must really produce suggestions, or the law above says nothing.
         Assert.True(suggested > 100, $"only {suggested} suggestions");

@@ -12,7 +12,7 @@ public sealed partial class SignalTests
     [Fact]
     public async Task Stops_at_random_moments_restore_the_terminal_and_lose_no_answer()
     {
-        int seed = Random.Shared.Next();
+        int seed = (int)(TestRun.Seed % (int.MaxValue - Rounds));
         var faults = new System.Collections.Concurrent.ConcurrentBag<string>();
         var counts = new System.Collections.Concurrent.ConcurrentBag<int>();
         await Parallel.ForEachAsync(Enumerable.Range(0, Rounds), new ParallelOptions { MaxDegreeOfParallelism = 3, CancellationToken = TestContext.Current.CancellationToken }, (round, _) =>
