@@ -56,7 +56,7 @@ internal sealed class PtySession : IDisposable
     }
 
     /// <summary>Reads until the text has come.</summary>
-    internal string Until(string wanted, int most = 10_000)
+    internal string Until(string wanted, int most = 60_000)
     {
         var watch = Stopwatch.StartNew();
         string got = string.Empty;
@@ -79,7 +79,7 @@ internal sealed class PtySession : IDisposable
     internal string Stty() => Ask("stty");
 
     /// <summary>The exit code; null when the program still runs.</summary>
-    internal int? Exit(int milliseconds = 5000) => Ask($"exit {Text(milliseconds)}") is var answer && answer != "none" ? int.Parse(answer, CultureInfo.InvariantCulture) : null;
+    internal int? Exit(int milliseconds = 30_000) => Ask($"exit {Text(milliseconds)}") is var answer && answer != "none" ? int.Parse(answer, CultureInfo.InvariantCulture) : null;
 
     /// <summary>Takes the terminal away without a word, as when a window is closed or a connection breaks; answers the number of the program's process.</summary>
     internal int TakeTerminalAway()

@@ -9,6 +9,7 @@ namespace ToiletAid.Terminal.Tests.Browser;
 public sealed class BrowserTests(ITestOutputHelper output)
 {
     private const int MostSheetPages = 2;
+    private static readonly Lock Filling = new();
 
     [Fact]
     public void Papers_are_accessible_flow_at_any_zoom_and_sheets_print_on_two_pages()
@@ -70,6 +71,7 @@ public sealed class BrowserTests(ITestOutputHelper output)
     private static string Modules()
     {
         Tools.Need("chromium", "node", "npm", "pdfinfo");
+        using var alone = Filling.EnterScope();
         string wanted = File.ReadAllText(Script("package.json"));
         string folder = Directory.CreateDirectory(Path.Combine(Path.GetTempPath(), "toiletaid-browser-modules")).FullName;
         string had = Path.Combine(folder, "package.json"), done = Path.Combine(folder, "node_modules", "axe-core", "axe.min.js");

@@ -2,13 +2,12 @@ using System.Diagnostics;
 
 namespace ToiletAid.Terminal.Tests.Readers;
 
-/// <summary>Forty cells of braille, where there is a console to read: the line with the cursor is all that they show.</summary>
-[Collection(nameof(Aloud))]
+/// <summary>Forty cells of braille, where there is a console to read: the line with the cursor is all that they show. There is one console for all.</summary>
 public sealed class BrailleTests
 {
     private const string Console = "9";
 
-    [Fact]
+    [Fact(DisableParallelization = true)]
     public void Full_screen_shows_the_answer_line_after_each_key()
     {
         Assert.Equal(
@@ -16,7 +15,7 @@ public sealed class BrailleTests
             Cells(["assess", "--full-screen"], @"\x1b[B", @"\x1b[B", " ", "0", @"\r"));
     }
 
-    [Fact]
+    [Fact(DisableParallelization = true)]
     public void Linear_shows_what_is_wanted_and_after_a_wrong_answer_that_it_was_wrong()
     {
         string[] cells = Cells(["assess", "--linear"], @"none\r", @"99\r", @"none\r");

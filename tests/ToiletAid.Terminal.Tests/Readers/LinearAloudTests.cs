@@ -1,7 +1,6 @@
 namespace ToiletAid.Terminal.Tests.Readers;
 
 /// <summary>The linear mode by ear.</summary>
-[Collection(nameof(Aloud))]
 public sealed class LinearAloudTests
 {
     [Fact]

@@ -43,16 +43,16 @@ internal sealed class Reader : IDisposable
 
     /// <summary>What is said once the program has started.</summary>
     /// <param name="last">The end of it.</param>
-    internal IReadOnlyList<string> Start(string last) => [.. Await(last, 0, TimeSpan.FromSeconds(30)).Where(s => s is not ("Start Fenrir" or NoDictionary))];
+    internal IReadOnlyList<string> Start(string last) => [.. Await(last, 0, TimeSpan.FromSeconds(60)).Where(s => s is not ("Start Fenrir" or NoDictionary))];
 
     /// <summary>Presses a key and gives what is said until the reader falls silent.</summary>
     /// <param name="key">The key.</param>
-    /// <param name="last">What is waited for, for keys after which the program computes; empty for all others.</param>
+    /// <param name="last">The end of what is said; empty where nothing may be said.</param>
     internal IReadOnlyList<string> Press(string key, string last = "")
     {
         long length = new FileInfo(_voice).Length;
         _terminal.Send(key);
-        return Await(last, length, TimeSpan.FromSeconds(10));
+        return Await(last, length, TimeSpan.FromSeconds(30));
     }
 
     /// <summary>What is said while nobody presses a key.</summary>

@@ -5,7 +5,6 @@ using ToiletAid.App.Store;
 namespace ToiletAid.Terminal.Tests.Terminals;
 
 /// <summary>Answers that must survive a kill, and saves that fail at first, on a real terminal and in both modes.</summary>
-[Collection(nameof(Aloud))]
 public sealed class BrokenOffTests : IDisposable
 {
     private readonly Home _home = new();

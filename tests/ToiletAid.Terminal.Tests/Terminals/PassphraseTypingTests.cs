@@ -4,7 +4,6 @@ using ToiletAid.App.Store;
 namespace ToiletAid.Terminal.Tests.Terminals;
 
 /// <summary>Typing that must not be seen, on a real terminal.</summary>
-[Collection(nameof(Aloud))]
 public sealed class PassphraseTypingTests : IDisposable
 {
     private const string Right = "four quiet otters swim";

@@ -5,7 +5,6 @@ using ToiletAidTui.Screens;
 namespace ToiletAid.Terminal.Tests.Terminals;
 
 /// <summary>The same answers give the same file and the same result, whichever mode took them and however often it changed.</summary>
-[Collection(nameof(Aloud))]
 public sealed class SameInBothModesTests : IDisposable
 {
     private readonly Home _home = new();

@@ -3,7 +3,6 @@ using System.Text.RegularExpressions;
 namespace ToiletAid.Terminal.Tests.Terminals;
 
 /// <summary>A hundred stops at moments that nobody chose: the terminal is as it was and every answer that was taken is kept.</summary>
-[Collection(nameof(Aloud))]
 public sealed partial class SignalTests
 {
     private const int Rounds = 100;

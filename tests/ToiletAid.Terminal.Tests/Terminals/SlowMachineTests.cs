@@ -3,7 +3,6 @@ using System.Diagnostics;
 namespace ToiletAid.Terminal.Tests.Terminals;
 
 /// <summary>The built program on a machine that lets it work for a small part of the time only.</summary>
-[Collection(nameof(Aloud))]
 public sealed class SlowMachineTests : IDisposable
 {
     private const int SigTerm = 15;

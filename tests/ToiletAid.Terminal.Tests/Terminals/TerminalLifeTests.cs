@@ -3,7 +3,6 @@ using System.Text.RegularExpressions;
 namespace ToiletAid.Terminal.Tests.Terminals;
 
 /// <summary>What the built program sends to a real terminal, byte by byte, and how it leaves it.</summary>
-[Collection(nameof(Aloud))]
 public sealed partial class TerminalLifeTests : IDisposable
 {
     private const string Quick = "Numbers, or none:";
