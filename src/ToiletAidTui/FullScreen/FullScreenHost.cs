@@ -13,6 +13,9 @@ namespace ToiletAidTui.FullScreen;
 /// <param name="options">How it behaves.</param>
 internal sealed class FullScreenHost(Shell shell, FullScreenOptions options)
 {
+    /// <summary>Milliseconds after waking in which the runtime may still set the terminal.</summary>
+    private const long AfterWaking = 1000;
+
     /// <summary>Pasting and mouse off, the cursor shown, and the screen as it was: for the end of a program whose loop can no longer do it.</summary>
     internal const string GiveBack = "\u001b[?2004l\u001b[?1006l\u001b[?1015l\u001b[?1003l\u001b[?25h\u001b[?1049l";
 
@@ -47,19 +50,19 @@ internal sealed class FullScreenHost(Shell shell, FullScreenOptions options)
         app.Driver!.WriteRaw(EscSeqUtils.CSI_DisableMouseEvents);
         using var screen = Build(app);
         var drawing = TerminalModes.Of(0);
-        bool sleeps = false;
+        long wokenAt = 0;
         app.Iteration += (_, _) =>
         {
-            if (!Volatile.Read(ref sleeps) && drawing is { } wanted && !wanted.IsSet())
+            // The runtime sets the terminal too when the program is woken. At any other time it is not ours to set: it may have been given back.
+            if (Volatile.Read(ref wokenAt) is > 0 and var at && Environment.TickCount64 - at < AfterWaking && drawing is { } wanted && !wanted.IsSet())
             {
-                // The runtime sets the terminal too when the program is woken.
                 wanted.Set();
             }
         };
         using var sleep = new TerminalReturn(
             () =>
             {
-                Volatile.Write(ref sleeps, true);
+                Volatile.Write(ref wokenAt, 0);
                 app.Driver.WriteRaw(GiveBack);
                 before?.Set();
             },
@@ -67,7 +70,7 @@ internal sealed class FullScreenHost(Shell shell, FullScreenOptions options)
             {
                 // What was typed meanwhile was shown and is dropped; the loop draws all anew.
                 drawing?.Set();
-                Volatile.Write(ref sleeps, false);
+                Volatile.Write(ref wokenAt, Environment.TickCount64);
                 Interlocked.Increment(ref _returns);
             });
         app.Run(screen);

@@ -26,7 +26,7 @@ internal sealed class HiddenTyping : IDisposable
         var hidden = _before.Hidden();
 
         // Before the echo goes off, so that no signal falls between.
-        _signals = [.. ((PosixSignal[])[PosixSignal.SIGINT, PosixSignal.SIGTERM, PosixSignal.SIGHUP, PosixSignal.SIGQUIT]).Select(s => PosixSignalRegistration.Create(s, _ => Restore()))];
+        _signals = [.. ((PosixSignal[])[PosixSignal.SIGINT, PosixSignal.SIGTERM, PosixSignal.SIGHUP, PosixSignal.SIGQUIT]).Select(s => PosixSignalRegistration.Create(s, _ => End()))];
         _return = new(
             () =>
             {
@@ -79,6 +79,16 @@ internal sealed class HiddenTyping : IDisposable
             {
                 _ = hidden.Set();
             }
+        }
+    }
+
+    /// <summary>The program is told to end: the watch must not turn the echo off again behind it.</summary>
+    private void End()
+    {
+        lock (_lock)
+        {
+            _over = true;
+            Restore();
         }
     }
 

@@ -12,7 +12,7 @@ public sealed class LinearAloudTests
         string after = Joined(aloud.Press("none\r", "2 of "));
         Assert.Contains("You chose none of them", after, StringComparison.Ordinal);
         Assert.EndsWith("Numbers, or none:", after, StringComparison.Ordinal);
-        Assert.Equal("Error: 99 is not a number from 1 to 10 and not a name from the list. Type none for none of them. Not 1 to 10. Numbers:", Joined(aloud.Press("99\r", "Numbers:")).TrimStart('9', ' '));
+        Assert.Equal("Error: 99 is not a number from 1 to 15 and not a name from the list. Type none for none of them. Not 1 to 15. Numbers:", Joined(aloud.Press("99\r", "Numbers:")).TrimStart('9', ' '));
     }
 
     private static string Joined(IEnumerable<string> lines) => string.Join(' ', string.Join(' ', lines).Split(' ', StringSplitOptions.RemoveEmptyEntries));

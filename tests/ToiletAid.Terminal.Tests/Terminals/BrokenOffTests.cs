@@ -149,7 +149,7 @@ public sealed class BrokenOffTests : IDisposable
             Next(terminal, "yes or no: ");
             terminal.Send("yes\n");
             Next(terminal, "2 of ");
-            terminal.Send("finish\nunknown\nunknown\nunknown\n");
+            terminal.Send("finish\nunknown\nunknown\nunknown\nunknown\nunknown\nunknown\n");
             Next(terminal, "Saved as K-014");
             Assert.Equal(0, terminal.Exit(30_000));
         }
@@ -204,9 +204,9 @@ public sealed class BrokenOffTests : IDisposable
         using var terminal = Run("assess", "--linear", "--save", path, "--person", "K-014");
         Next(terminal, "1 of ");
         terminal.Send("none\n");
-        Next(terminal, "its folder does not exist. The visit goes on without it.");
+        Next(terminal, "The answers are kept in your data folder.");
         Next(terminal, "2 of ");
-        terminal.Send("finish\nunknown\nunknown\nunknown\n");
+        terminal.Send("finish\nunknown\nunknown\nunknown\nunknown\nunknown\nunknown\n");
         Next(terminal, "could not be written, its folder does not exist. The answers are still here.");
         Next(terminal, "Try again? yes or no: ");
         Directory.CreateDirectory(share);
@@ -214,7 +214,7 @@ public sealed class BrokenOffTests : IDisposable
         Next(terminal, "Saved as K-014");
 
         Assert.Equal(0, terminal.Exit(30_000));
-        Assert.Equal(4, new ProfileFile(BuiltIn.Questions()).Read(path).Value!.Latest.Answers.Ids.Count());
+        Assert.Equal(7, new ProfileFile(BuiltIn.Questions()).Read(path).Value!.Latest.Answers.Ids.Count());
     }
 
     [Fact]
@@ -227,7 +227,7 @@ public sealed class BrokenOffTests : IDisposable
             terminal.Send("none\nfinish\nunknown\nunknown\nunknown\nunknown\nunknown\nunknown\n");
             Next(terminal, "Try again? yes or no: ");
             terminal.Send("no\n");
-            Next(terminal, "The next start offers them.");
+            Next(terminal, "The answers are kept in your data folder.");
             Assert.Equal(3, terminal.Exit(30_000));
         }
 
@@ -246,7 +246,7 @@ public sealed class BrokenOffTests : IDisposable
         using var terminal = Run("assess", "--save", path, "--person", "K-014");
         Next(terminal, "1 of ");
         terminal.Send("0" + Keys.Enter);
-        Next(terminal, "The visit goes on without it.");
+        Next(terminal, "The answers are kept in your data folder.");
         terminal.Send(Keys.Control('S'));
         Next(terminal, "The answers are still here.");
         Directory.CreateDirectory(share);
