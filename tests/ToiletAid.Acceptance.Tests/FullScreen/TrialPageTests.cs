@@ -157,12 +157,17 @@ public sealed class TrialPageTests : IDisposable
         model = Hands.Opened(DemoPeople.File("w-701-red-flag"));
         model.Press(Keys.Control('D'));
         Assert.Contains("Call the emergency service now", model.Shell.Opening, StringComparison.Ordinal);
+    }
 
-        model = new Model(depth: null, trials: new DateOnly(2026, 3, 1));
+    /// <summary>A visit dated after today bears a wrong day, or the clock does: neither may forbid trials for ever.</summary>
+    [Fact]
+    public void A_visit_dated_after_today_forbids_no_trial()
+    {
+        var model = new Model(depth: null, trials: new DateOnly(2026, 3, 1));
         model.Choose("Open a saved profile");
         model.Type(DemoPeople.File("k-014-stiff-shoulder"));
         model.Press(Keys.Control('D'));
-        Assert.StartsWith("The last visit was on ", model.Shell.Opening, StringComparison.Ordinal);
+        Assert.Equal("Trial of a plan with K-014, on 2026-03-01.", model.Shell.Opening);
     }
 
     [Fact]
