@@ -11,6 +11,7 @@ public sealed class SlowMachineTests : IDisposable
 
     private readonly Home _home = new();
     private string _settings = string.Empty;
+    private int _wakings;
 
     public void Dispose() => _home.Dispose();
 
@@ -21,7 +22,8 @@ public sealed class SlowMachineTests : IDisposable
         terminal.Send(Keys.Enter);
         string told = Slowly(terminal, "Working...");
         string rest = told + terminal.Until("Enter goes back.", 120_000);
-        Assert.Equal(2, rest.Split("Working...").Length);
+        // Each time the program is woken it draws the whole screen again, and the words with it.
+        Assert.InRange(rest.Split("Working...").Length, 2, 2 + _wakings);
         Assert.Equal(2, rest.Split("Done.").Length);
         Assert.True(rest.IndexOf("Working...", StringComparison.Ordinal) < rest.IndexOf("Done.", StringComparison.Ordinal));
         Assert.True(rest.IndexOf("Done.", StringComparison.Ordinal) < rest.IndexOf("What would change this.", StringComparison.Ordinal));
@@ -88,7 +90,7 @@ public sealed class SlowMachineTests : IDisposable
     }
 
     /// <summary>Lets the program work for about a tenth of the time until a text has come and a time has passed.</summary>
-    private static string Slowly(PtySession terminal, string wanted, TimeSpan least = default)
+    private string Slowly(PtySession terminal, string wanted, TimeSpan least = default)
     {
         var watch = Stopwatch.StartNew();
         string got = string.Empty;
@@ -98,6 +100,7 @@ public sealed class SlowMachineTests : IDisposable
             terminal.Kill(SigStop);
             Thread.Sleep(150);
             terminal.Kill(SigCont);
+            _wakings++;
             got += terminal.Quiet(10, 15);
         }
 
