@@ -1,13 +1,13 @@
 using System.Collections.Immutable;
 using ToiletAid.Core.Catalogue;
 using ToiletAid.Core.Cost;
-using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Interview;
+using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Person;
 using ToiletAid.Core.Plans;
 using ToiletAid.Core.Ranking;
-using ToiletAid.Core.Simulation;
 using ToiletAid.Core.Safety;
+using ToiletAid.Core.Simulation;
 
 namespace ToiletAid.Core.Advising;
 

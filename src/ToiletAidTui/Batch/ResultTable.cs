@@ -1,9 +1,9 @@
 using System.Globalization;
+using nietras.SeparatedValues;
 using ToiletAid.App.Files;
 using ToiletAid.Core.Advising;
 using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Person;
-using nietras.SeparatedValues;
 
 namespace ToiletAidTui.Batch;
 

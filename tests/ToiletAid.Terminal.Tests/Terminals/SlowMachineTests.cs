@@ -24,7 +24,7 @@ public sealed class SlowMachineTests : IDisposable
         string rest = told + terminal.Until("Enter goes back.", 120_000);
         // Each time the program is woken it draws the whole screen again, and the words with it.
         Assert.InRange(rest.Split("Working...").Length, 2, 2 + _wakings);
-        Assert.Equal(2, rest.Split("Done.").Length);
+        Assert.InRange(rest.Split("Done.").Length, 2, 2 + _wakings);
         Assert.True(rest.IndexOf("Working...", StringComparison.Ordinal) < rest.IndexOf("Done.", StringComparison.Ordinal));
         Assert.True(rest.IndexOf("Done.", StringComparison.Ordinal) < rest.IndexOf("What would change this.", StringComparison.Ordinal));
     }
