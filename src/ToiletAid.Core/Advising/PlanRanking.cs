@@ -27,7 +27,7 @@ internal sealed class PlanRanking(KnowledgeBase knowledge, HazardTable hazards, 
         double[] means = values.Means();
         var acceptability = Acceptability.Of(values, weights);
         double[] ofWeightings = FirstRank.Shares(CriterionValues.Of(offers.Count, Criteria.Count, 1, means), weights);
-        double[] usable = [.. Enumerable.Range(0, offers.Count).Select(values.WorthShare)];
+        double[] usable = [.. offers.Select((o, i) => knowledge.Clinic?.Works(o.Plan.Aid.Id, values.WorthShare(i)) ?? values.WorthShare(i))];
         int[] order = [.. Order(offers, expected)];
         var ranked = ImmutableArray.CreateBuilder<RankedPlan>(offers.Count);
         for (int rank = 0; rank < order.Length; rank++)

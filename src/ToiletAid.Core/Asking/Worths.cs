@@ -120,6 +120,8 @@ internal sealed class Worths
                 share = Math.Min(share, Share(reach, entry, companion));
             }
 
+            share = _knowledge.Clinic?.Works(entry.Outfit.Plan.Aid.Id, share) ?? share;
+
             values[i] = (able * (_static[entry.Outfit.Index] + (ofReach * share))) + (ofHandling * handling) - (_gain * entry.Outfit.Helps);
         }
 
@@ -203,7 +205,9 @@ internal sealed class Worths
             sum += value;
         }
 
-        return hand.Outfits[outfit.Index] = ((double)able / Strengths.Length, sum / Strengths.Length);
+        double mean = sum / Strengths.Length;
+        mean = able > 0 && _knowledge.Clinic is { } clinic ? clinic.Apply(outfit.Plan.Aid.Id, Criterion.Handling, mean) : mean;
+        return hand.Outfits[outfit.Index] = ((double)able / Strengths.Length, mean);
     }
 
     private void Static(LikelyPerson person, double[] weights, Space space)
@@ -243,7 +247,8 @@ internal sealed class Worths
         before.CopyTo(values, 0);
         for (int i = before.Length; i < values.Length; i++)
         {
-            values[i] = _functions.Of(criterion, _all[i].Plan, view);
+            double value = _functions.Of(criterion, _all[i].Plan, view);
+            values[i] = _knowledge.Clinic?.Apply(_all[i].Plan.Aid.Id, criterion, value) ?? value;
         }
 
         return values;

@@ -37,20 +37,34 @@ public sealed record ClinicCoefficients
     /// <param name="aid">Id of the kind.</param>
     public KindCoefficients Of(string aid) => _byAid.GetValueOrDefault(aid) ?? Kinds[^1];
 
-    /// <summary>Puts it over predicted values of a plan that the person can use.</summary>
+    /// <summary>How likely a kind is to work in this clinic, from how likely it was predicted to.</summary>
     /// <param name="aid">Id of the kind.</param>
-    /// <param name="predicted">Values in the order of the criteria; replaced.</param>
-    public void Apply(string aid, Span<double> predicted)
+    /// <param name="predicted">Predicted share, between 0 and 1.</param>
+    public double Works(string aid, double predicted) => Math.Min(1, predicted * Of(aid).Factor);
+
+    /// <summary>Puts it over the predicted value of a plan that the person can use, on one criterion.</summary>
+    /// <param name="aid">Id of the kind.</param>
+    /// <param name="criterion">The criterion.</param>
+    /// <param name="predicted">Predicted value, between 0 and 1.</param>
+    public double Apply(string aid, Criterion criterion, double predicted)
     {
         var kind = Of(aid);
         foreach (var shift in kind.Shifts)
         {
-            predicted[(int)shift.Criterion] = Math.Clamp(predicted[(int)shift.Criterion] + shift.By, 0, 1);
+            predicted = shift.Criterion == criterion ? Math.Clamp(predicted + shift.By, 0, 1) : predicted;
         }
 
+        return Math.Min(1, predicted * kind.Factor);
+    }
+
+    /// <summary>The same on every criterion.</summary>
+    /// <param name="aid">Id of the kind.</param>
+    /// <param name="predicted">Values in the order of the criteria; replaced.</param>
+    public void Apply(string aid, Span<double> predicted)
+    {
         for (int c = 0; c < predicted.Length; c++)
         {
-            predicted[c] = Math.Min(1, predicted[c] * kind.Factor);
+            predicted[c] = Apply(aid, (Criterion)c, predicted[c]);
         }
     }
 }

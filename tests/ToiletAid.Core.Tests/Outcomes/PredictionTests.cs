@@ -1,5 +1,7 @@
 using ToiletAid.Core.Advising;
+using ToiletAid.Core.Asking;
 using ToiletAid.Core.Knowledge;
+using ToiletAid.Core.Person;
 using ToiletAid.Core.Tests.Advising;
 
 namespace ToiletAid.Core.Tests.Outcomes;
@@ -40,5 +42,16 @@ public sealed class PredictionTests
         Assert.Equal(builtIn.Predict(known, plan.Plan).Criteria, clinic.Predict(known, plan.Plan).Criteria);
         var lowered = clinic.Advise(known).Ranked.Single(r => r.Plan.Key == plan.Plan.Key);
         Assert.Equal(plan.Criteria[(int)Criterion.Cleaning] / 2, lowered.Criteria[(int)Criterion.Cleaning], 1e-9);
+        Assert.Equal(plan.UsableShare / 2, lowered.UsableShare, 1e-9);
+    }
+
+    [Fact]
+    public void What_a_clinic_learnt_decides_what_is_asked_for_as_well()
+    {
+        var known = Cases.Able;
+        var first = new QuestionPlanner(Cases.Knowledge).Look(Depth.Quick, known, judgeEarly: true).First!;
+        var fails = Bad with { Kinds = [.. Bad.Kinds.Select(k => k with { Aid = first.Id }), Bad.Kinds[0] with { Factor = 1 }] };
+
+        Assert.NotEqual(first.Id, new QuestionPlanner(Cases.Knowledge with { Clinic = fails }).Look(Depth.Quick, known, judgeEarly: true).First!.Id);
     }
 }
