@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Text.Json;
 using Humanizer;
+using ToiletAid.App.Pictures;
 using ToiletAid.App.Wording;
 using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Person;

@@ -6,7 +6,6 @@ using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Paper;
 using ToiletAid.Core.Person;
 using ToiletAid.Core.Plans;
-using ToiletAid.Core.Reach;
 
 namespace ToiletAid.App.Wording;
 
@@ -23,7 +22,10 @@ public sealed class SetupText(RankedPlan ranked, Answers known, KnowledgeBase kn
     private readonly double _leanWorthSaying = knowledge.Evidence.Value("balance.lean-said");
 
     /// <summary>The steps in order, each short enough to be read out by itself.</summary>
-    public IReadOnlyList<string> Steps() =>
+    public IReadOnlyList<string> Steps() => [.. Each().Select(s => s.Text)];
+
+    /// <summary>The same steps with what is done in each, by which a picture is found.</summary>
+    public IReadOnlyList<SetupStep> Each() =>
     [
         .. ForPaper(_plan.Aid, ranked.Setup.Paper),
         .. ForWater(),
@@ -73,7 +75,7 @@ public sealed class SetupText(RankedPlan ranked, Answers known, KnowledgeBase kn
         }
     }
 
-    private IEnumerable<string> ForPaper(Aid aid, PaperNeed? paper)
+    private IEnumerable<SetupStep> ForPaper(Aid aid, PaperNeed? paper)
     {
         if (aid.Method == MethodKind.Helper)
         {
@@ -84,7 +86,7 @@ public sealed class SetupText(RankedPlan ranked, Answers known, KnowledgeBase kn
         {
             if (aid.NeedsBin && aid.Method == MethodKind.Wipe)
             {
-                yield return "Put the wipes and a lidded bin within reach.";
+                yield return new(SetupAct.PutWipesReady, "Put the wipes and a lidded bin within reach.", aid);
             }
 
             yield break;
@@ -94,11 +96,10 @@ public sealed class SetupText(RankedPlan ranked, Answers known, KnowledgeBase kn
         string fold = paper.Strip.Folds == 0
             ? $"Take {sheets} in one strip, {length} long."
             : $"Fold {sheets} in half {Times(paper.Strip.Folds)}. That gives {paper.Strip.Layers} layers, {length} long.";
-        yield return _plan.Has("prepared-paper")
-            ? HelperPrepares
+        yield return new(SetupAct.FoldPaper, !_plan.Has("prepared-paper") ? fold
+            : HelperPrepares
             ? $"Once a week, a carer folds {paper.ToPrepare(DaysAhead)} pieces. {fold} Put a small elastic band round each and keep them by the toilet."
-            : $"Once a week, fold {paper.ToPrepare(DaysAhead)} pieces ahead. {fold} Put a small elastic band round each and keep them by the toilet."
-            : fold;
+            : $"Once a week, fold {paper.ToPrepare(DaysAhead)} pieces ahead. {fold} Put a small elastic band round each and keep them by the toilet.", aid);
         string? load = aid.Paper!.Hold switch
         {
             PaperHold.Wrap => $"Wrap it round the head. It goes round {Number(paper.Cover.Wraps ?? 0)} times. Lock it.",
@@ -108,12 +109,12 @@ public sealed class SetupText(RankedPlan ranked, Answers known, KnowledgeBase kn
         };
         if (load is not null)
         {
-            yield return load;
-            yield return "Pull firmly to check that it holds.";
+            yield return new(SetupAct.LoadPaper, load, aid);
+            yield return new(SetupAct.CheckHold, "Pull firmly to check that it holds.", aid);
         }
     }
 
-    private IEnumerable<string> ForWater()
+    private IEnumerable<SetupStep> ForWater()
     {
         if (_plan.Washing?.Water is not { } water || ranked.Setup.Spray is not { } spray)
         {
@@ -123,7 +124,7 @@ public sealed class SetupText(RankedPlan ranked, Answers known, KnowledgeBase kn
         if (water.Reservoir is { } reservoir)
         {
             string refill = spray.RefillsPerClean > 0 ? $" Have water ready for {"more filling".ToQuantity(spray.RefillsPerClean)}." : string.Empty;
-            yield return $"Fill it with {"millilitre".ToQuantity((int)Math.Round(reservoir.Value * 1e6))} of water.{refill}";
+            yield return new(SetupAct.FillWater, $"Fill it with {"millilitre".ToQuantity((int)Math.Round(reservoir.Value * 1e6))} of water.{refill}", _plan.Washing);
         }
 
         bool poor = HeatSense.MayBePoor(known);
@@ -132,16 +133,16 @@ public sealed class SetupText(RankedPlan ranked, Answers known, KnowledgeBase kn
         {
             string check = poor ? "measure it with a thermometer" : "feel it on the inner arm";
             string heat = Warns("heat-of-seat-and-air") ? " Switch the seat heating off and set the air to cool." : string.Empty;
-            yield return $"Before the first use, set the water to its lowest warmth and {check}. Never above {limit} degrees Celsius.{heat}";
+            yield return new(SetupAct.SetWarmth, $"Before the first use, set the water to its lowest warmth and {check}. Never above {limit} degrees Celsius.{heat}", _plan.Washing);
         }
 
         if (ranked.Setup.Mix is { IsOutOfReach: false } mix)
         {
-            yield return $"For warm water mix {"part".ToQuantity(mix.Parts.Hot)} hot with {mix.Parts.Cold} cold, if the tap gives {Number(knowledge.Water.HotSupplyCelsius)} and {Number(knowledge.Water.ColdSupplyCelsius)} degrees Celsius. Measure it with a thermometer. Never above {limit} degrees Celsius.";
+            yield return new(SetupAct.MixWater, $"For warm water mix {"part".ToQuantity(mix.Parts.Hot)} hot with {mix.Parts.Cold} cold, if the tap gives {Number(knowledge.Water.HotSupplyCelsius)} and {Number(knowledge.Water.ColdSupplyCelsius)} degrees Celsius. Measure it with a thermometer. Never above {limit} degrees Celsius.", _plan.Washing);
         }
     }
 
-    private IEnumerable<string> Sit()
+    private IEnumerable<SetupStep> Sit()
     {
         string place = known.Choice("place") ?? string.Empty;
         string hold = _plan.AddOns.Any(a => a is { Steadies: true, ChangesFixtures: true }) ? "the rail" : "something fixed";
@@ -157,52 +158,61 @@ public sealed class SetupText(RankedPlan ranked, Answers known, KnowledgeBase kn
             _ when place is "" or "bed" => "Lie back with the knees apart.",
             _ => "Lie back in the tilted chair with the knees apart.",
         };
-        yield return ranked.Demands.Need?.Pose is { } pose && Leans(pose) is { } lean ? $"{posture} {lean}" : posture;
+        yield return new(SetupAct.TakePosture, posture + Leans());
         if (_plan.Approach is { } approach)
         {
             string what = _plan.Aid.Reach == ReachKind.Handle ? "aid" : _plan.Aid.Reach == ReachKind.Jet ? "nozzle" : "hand";
             string hand = CleaningSide.Hand(known) is { } side ? $"{side} " : string.Empty;
             string it = what == "hand" ? $"the {hand}hand" : $"the {what}";
             string held = what == "hand" || hand.Length == 0 ? string.Empty : $"Hold it in the {hand}hand. ";
-            yield return held + approach switch
+            yield return new(SetupAct.BringToSkin, held + approach switch
             {
                 Approach.Behind => $"Bring {it} round the hip from behind.",
                 Approach.Front => $"Part the knees and bring {it} between the thighs from the front.",
                 _ => $"Lean off one buttock and bring {it} in from that side.",
-            };
+            });
         }
     }
 
-    /// <summary>What the solved posture asks of the trunk, where it is worth saying.</summary>
-    private string? Leans(ReachPose pose)
+    /// <summary>What the solved posture asks of the trunk, where it is worth saying: tens of degrees forward, and to the side of the cleaning hand or, below 0, away from it.</summary>
+    internal (int Forward, int ToTheSide) Lean
     {
-        if (_plan.Approach is null || !double.IsFinite(pose.Lean))
+        get
         {
-            return null;
-        }
+            if (_plan.Approach is null || ranked.Demands.Need?.Pose is not { } pose || !double.IsFinite(pose.Lean))
+            {
+                return default;
+            }
 
-        var says = new List<string>();
-        if (pose.Lean > _leanWorthSaying)
-        {
-            says.Add($"forward about {Tens(pose.Lean)} degrees");
+            return (pose.Lean > _leanWorthSaying ? Tens(pose.Lean) : 0, Math.Abs(pose.Bend) > _leanWorthSaying ? Tens(pose.Bend) : 0);
         }
-
-        if (Math.Abs(pose.Bend) > _leanWorthSaying)
-        {
-            says.Add($"to the {(pose.Bend > 0 ? "side of the cleaning hand" : "other side")} about {Tens(Math.Abs(pose.Bend))} degrees");
-        }
-
-        return says.Count == 0 ? null : $"Lean {says.Humanize("and")}.";
     }
 
-    private IEnumerable<string> Clean()
+    private string Leans()
+    {
+        var (forward, side) = Lean;
+        var says = new List<string>();
+        if (forward > 0)
+        {
+            says.Add(string.Create(CultureInfo.InvariantCulture, $"forward about {forward} degrees"));
+        }
+
+        if (side != 0)
+        {
+            says.Add(string.Create(CultureInfo.InvariantCulture, $"to the {(side > 0 ? "side of the cleaning hand" : "other side")} about {Math.Abs(side)} degrees"));
+        }
+
+        return says.Count == 0 ? string.Empty : $" Lean {says.Humanize("and")}.";
+    }
+
+    private IEnumerable<SetupStep> Clean()
     {
         bool male = known.Choice("sex") == "male";
         if (_plan.Aid.Method == MethodKind.Helper)
         {
             string how = IsBroken ? "rinses the skin and lays soft paper on, without rubbing" : male ? "cleans" : "cleans from front to back";
-            yield return $"The carer asks, puts on {Gloves} and {how}, saying so before each touch.";
-            yield return "The carer checks that the last paper stays clean.";
+            yield return new(SetupAct.HelperCleans, $"The carer asks, puts on {Gloves} and {how}, saying so before each touch.", _plan.Aid);
+            yield return new(SetupAct.Look, "The carer checks that the last paper stays clean.");
             yield break;
         }
 
@@ -210,75 +220,75 @@ public sealed class SetupText(RankedPlan ranked, Answers known, KnowledgeBase kn
         if (_plan.Aid.Water is not null && ranked.Setup.Spray is { } spray)
         {
             string seconds = TimeSpan.FromSeconds(Math.Round(spray.GentleSecondsPerClean)).Humanize(culture: CultureInfo.InvariantCulture);
-            yield return _plan.Aid.Reach == ReachKind.None
+            yield return new(SetupAct.Clean, _plan.Aid.Reach == ReachKind.None
                 ? "Work the lever or the button and wash until clean."
-                : $"Wash{frontToBack} for about {seconds} at the gentle strength.";
+                : $"Wash{frontToBack} for about {seconds} at the gentle strength.", _plan.Aid);
             if (_plan.Aid.Method == MethodKind.WashAndDry)
             {
-                yield return Warns("air-on-broken-skin") ? "Leave the dryer off. Lay soft paper on until the skin is dry."
+                yield return new(SetupAct.Dry, Warns("air-on-broken-skin") ? "Leave the dryer off. Lay soft paper on until the skin is dry."
                     : Warns("heat-of-seat-and-air") ? "Use the dryer on cool. Pat with soft paper until the paper stays dry."
-                    : "Use the dryer until the skin feels dry. Pat any wet skin with soft paper.";
+                    : "Use the dryer until the skin feels dry. Pat any wet skin with soft paper.", _plan.Aid);
             }
         }
         else
         {
             int loads = ranked.Setup.Paper?.LoadsPerClean ?? 1;
-            yield return $"Wipe{frontToBack}, one stroke with each clean face.{(loads > 1 ? $" Use {loads} pieces." : string.Empty)}";
+            yield return new(SetupAct.Clean, $"Wipe{frontToBack}, one stroke with each clean face.{(loads > 1 ? $" Use {loads} pieces." : string.Empty)}", _plan.Aid);
         }
 
         if (_plan.Companion is { } companion)
         {
-            yield return _plan.Aid.Water is null ? $"Finish with {PlanText.Lower(companion.Name)}."
+            yield return new(SetupAct.Finish, _plan.Aid.Water is null ? $"Finish with {PlanText.Lower(companion.Name)}."
                 : IsBroken ? $"Lay soft paper on until the skin is dry, do not rub, with {PlanText.Lower(companion.Name)}."
-                : $"Pat dry, do not rub, with {PlanText.Lower(companion.Name)}.";
+                : $"Pat dry, do not rub, with {PlanText.Lower(companion.Name)}.", companion);
         }
 
         if (SeesNothing)
         {
-            yield return "Use one more clean paper than seems needed, and ask somebody to look now and then.";
+            yield return new(SetupAct.Look, "Use one more clean paper than seems needed, and ask somebody to look now and then.");
         }
         else if (_plan.Methods.Any(m => m.Paper is not null || m.NeedsBin))
         {
-            yield return "Look at the last paper. It is clean when the paper stays clean.";
+            yield return new(SetupAct.Look, "Look at the last paper. It is clean when the paper stays clean.");
         }
         else
         {
-            yield return "Look at the paper that pats dry. It is clean when the paper stays clean.";
+            yield return new(SetupAct.Look, "Look at the paper that pats dry. It is clean when the paper stays clean.");
         }
     }
 
-    private IEnumerable<string> After()
+    private IEnumerable<SetupStep> After()
     {
         foreach (var aid in _plan.Methods.Where(m => m.Reach == ReachKind.Handle && m.Paper is not null))
         {
             string it = _plan.Companion is null || _plan.Aid.Reach != ReachKind.Handle ? "it" : PlanText.Lower(aid.Name);
             var release = aid.Operations.FirstOrDefault(o => o.Kind == OperationKind.Release);
-            yield return release is { AgainstTheBody: true }
+            yield return new(SetupAct.LetGo, release is { AgainstTheBody: true }
                 ? $"Hold {it} over the bowl and let the paper drop without touching it. The button can be pressed against the thigh or hip."
                 : aid.SoilTouched.Value >= knowledge.Evidence.Value("contact.sheet-between")
                     ? "Take the paper off with a clean sheet and drop it into the bowl."
-                    : $"Hold {it} over the bowl and let the paper drop without touching it.";
+                    : $"Hold {it} over the bowl and let the paper drop without touching it.", aid);
         }
 
         if (_plan.Methods.Any(m => m.NeedsBin))
         {
-            yield return _plan.Aid.Method == MethodKind.Helper ? "Put wipes and gloves into the bin, not the toilet." : "Put wipes into the bin, not the toilet.";
+            yield return new(SetupAct.UseBin, _plan.Aid.Method == MethodKind.Helper ? "Put wipes and gloves into the bin, not the toilet." : "Put wipes into the bin, not the toilet.");
         }
 
         if (_plan.Has("skin-mirror"))
         {
-            yield return "Look at the skin with the mirror.";
+            yield return new(SetupAct.LookAtSkin, "Look at the skin with the mirror.");
         }
 
-        int tools = _plan.Methods.Count(m => m.Operations.Any(o => o.Kind == OperationKind.Wash));
-        yield return tools > 1 ? "Wash both aids with soap and water and let them dry. Wash the hands."
-            : tools == 1 ? "Wash the aid with soap and water and let it dry. Wash the hands."
-            : "Wash the hands.";
+        Aid[] tools = [.. _plan.Methods.Where(m => m.Operations.Any(o => o.Kind == OperationKind.Wash))];
+        yield return new(SetupAct.WashUp, tools.Length > 1 ? "Wash both aids with soap and water and let them dry. Wash the hands."
+            : tools.Length == 1 ? "Wash the aid with soap and water and let it dry. Wash the hands."
+            : "Wash the hands.", tools.FirstOrDefault());
     }
 
     private static string Times(int folds) => folds switch { 1 => "once", 2 => "twice", _ => $"{folds} times" };
 
     private static string Number(double value) => Math.Round(value, 1).ToString("0.#", CultureInfo.InvariantCulture);
 
-    private static string Tens(double radians) => (Math.Round(radians * 18 / Math.PI) * 10).ToString(CultureInfo.InvariantCulture);
+    private static int Tens(double radians) => (int)Math.Round(radians * 18 / Math.PI) * 10;
 }

@@ -56,7 +56,7 @@ public static class ReachPersonCheck
     }
 
     /// <summary>An enum member's name as lower-case words.</summary>
-    internal static string Spoken<T>(T value)
+    private static string Spoken<T>(T value)
         where T : struct, Enum =>
         Words.Of(value).Replace('-', ' ');
 

@@ -1,8 +1,9 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using ToiletAid.Core.Person;
+using ToiletAid.Core.Reach;
 
-namespace ToiletAid.Core.Reach;
+namespace ToiletAid.App.Pictures;
 
 /// <summary>The picture in words, for those who hear it: no symbols, one idea a sentence.</summary>
 public static class ReachDescription
@@ -67,7 +68,7 @@ public static class ReachDescription
 
         foreach (LimitingJoint joint in need.Limiting.Take(1).Where(j => j.ChangeForTenDegrees <= -0.005))
         {
-            said.Add($"Most is lost by the {ReachPersonCheck.Spoken(joint.Motion)}.");
+            said.Add($"Most is lost by the {Words.Of(joint.Motion).Replace('-', ' ')}.");
             said.Add($"Ten degrees more of it would save {Centimetres(-joint.ChangeForTenDegrees)}.");
         }
 

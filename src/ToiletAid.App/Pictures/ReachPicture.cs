@@ -1,8 +1,9 @@
 using System.Globalization;
 using System.Text;
 using ToiletAid.Core.Person;
+using ToiletAid.Core.Reach;
 
-namespace ToiletAid.Core.Reach;
+namespace ToiletAid.App.Pictures;
 
 /// <summary>A drawing of the best pose from the side and from behind, as SVG.</summary>
 /// <remarks>Nothing is told by colour alone: the way is dashed and thick, everything has a label, and the description says the same as

@@ -1,14 +1,28 @@
 using System.Xml.Linq;
+using ToiletAid.App.Files;
+using ToiletAid.App.Pictures;
 using ToiletAid.Core.Person;
 using ToiletAid.Core.Reach;
 
-namespace ToiletAid.Core.Tests.Reach;
+namespace ToiletAid.Acceptance.Tests.Pictures;
 
 public sealed class ReachPictureTests
 {
+    private static readonly BodyTables Tables = BuiltIn.Knowledge().Body;
+
+    /// <summary>Stature 172 cm, body mass index 24, 40 years.</summary>
+    private static readonly ReachPerson Reference = new()
+    {
+        Sex = Sex.Male,
+        AgeYears = 40,
+        Stature = new ReachInput(1.72),
+        Mass = new ReachInput(24 * 1.72 * 1.72),
+        Lean = Lean.Both,
+    };
+
     private static readonly ReachReport Report = ReachAnalysis.Analyse(
-        ReachPeople.Tables,
-        ReachPeople.Reference with { Behind = LandmarkBehind.OuterButtock, Front = LandmarkFront.Groin },
+        Tables,
+        Reference with { Behind = LandmarkBehind.OuterButtock, Front = LandmarkFront.Groin },
         new ReachSettings { Draws = 32, Postures = [Posture.Seated] });
 
     private static readonly XNamespace Svg = "http://www.w3.org/2000/svg";
@@ -75,8 +89,8 @@ public sealed class ReachPictureTests
     public void A_forbidden_posture_is_said_and_not_drawn()
     {
         ReachReport report = ReachAnalysis.Analyse(
-            ReachPeople.Tables,
-            ReachPeople.Reference with { Precautions = [ReachPrecaution.Sternal] },
+            Tables,
+            Reference with { Precautions = [ReachPrecaution.Sternal] },
             new ReachSettings { Draws = 0, Postures = [Posture.Seated], Approaches = [Approach.Behind] });
         Assert.Contains(
             "This posture is not used for this person.",
