@@ -34,7 +34,7 @@ public sealed class QuestionPlanner
     private readonly AnswerCoding _coding;
     private Worths _worths;
     private readonly Dictionary<Depth, LikelyPeople> _people = [];
-    private readonly Dictionary<Int128, double[]> _kept = [];
+    private readonly Dictionary<Int128, (double[] Alternatives, double[] Kinds)> _kept = [];
     private (Depth Depth, Answers Known, Outlook Outlook)? _last;
 
     /// <summary>Makes a planner.</summary>
@@ -95,12 +95,13 @@ public sealed class QuestionPlanner
         }
 
         var people = drawn.Given(known);
-        return Judge(depth, known, open, left, people, [.. people.Select(Row)]);
+        var rows = people.Select(Row).ToList();
+        return Judge(depth, known, open, left, people, [.. rows.Select(r => r.Kinds)], [.. rows.Select(r => r.Alternatives)]);
     }
 
-    private Outlook Judge(Depth depth, Answers known, ImmutableArray<Question> open, int left, LikelyPerson[] people, double[][] rows)
+    private Outlook Judge(Depth depth, Answers known, ImmutableArray<Question> open, int left, LikelyPerson[] people, double[][] rows, double[][] alternatives)
     {
-        double[] means = new double[_worths.Alternatives];
+        double[] means = new double[rows[0].Length];
         double perfect = 0;
         int[] bests = new int[people.Length];
         for (int i = 0; i < people.Length; i++)
@@ -117,7 +118,12 @@ public sealed class QuestionPlanner
         var split = new AnswerSplit(people, rows, choices);
         int first = choices[split.First];
         double lossLeft = perfect - means[first];
-        var (must, settingUp) = MustBeAsked(known, open, people, rows, first, depth == Depth.Quick ? Severity.High : Severity.Moderate);
+        var (must, settingUp) = MustBeAsked(known, open, people, alternatives, first, depth == Depth.Quick ? Severity.Urgent : Severity.Moderate);
+        if (lossLeft > _knowledge.Evidence.Value("planner.loss-much." + Words.Of(depth)))
+        {
+            left += (int)_knowledge.Evidence.Value("planner.more." + Words.Of(depth));
+        }
+
         double ahead = _knowledge.Evidence.Value("planner.ahead") * Math.Max(0, left - must.Count);
         var values = open.Select(q =>
         {
@@ -147,7 +153,7 @@ public sealed class QuestionPlanner
             Enough = !all.IsEmpty ? Enough.Not : open.IsEmpty ? Enough.AllAsked : enough == Enough.Not ? Enough.Budget : enough,
             Next = all,
             Values = ordered,
-            First = means[first] > 0 ? _worths.Alternative(first).Aid : null,
+            First = means[first] > 0 ? _knowledge.Catalogue.Aids[first] : null,
             Tier = means[first] > 0 ? tier.Kinds : [],
             RawShare = tier.Share,
             Share = _knowledge.People.Certainty.Of(tier.Share),
@@ -162,9 +168,18 @@ public sealed class QuestionPlanner
         : ordered.Select(v => v.Question).Where(q => next.Contains(q) || must.Contains(q));
 
     /// <summary>Questions of safety on which a rule about the plan that is first waits.</summary>
-    private (HashSet<Question> Safety, IEnumerable<Question> SettingUp) MustBeAsked(Answers known, ImmutableArray<Question> open, LikelyPerson[] people, double[][] rows, int first, Severity least)
+    private (HashSet<Question> Safety, IEnumerable<Question> SettingUp) MustBeAsked(Answers known, ImmutableArray<Question> open, LikelyPerson[] people, double[][] rows, int kind, Severity least)
     {
-        int who = 0;
+        double[] means = new double[rows[0].Length];
+        for (int i = 0; i < people.Length; i++)
+        {
+            for (int k = 0; k < means.Length; k++)
+            {
+                means[k] += people[i].Weight * rows[i][k];
+            }
+        }
+
+        int first = Enumerable.Range(0, means.Length).Where(k => Worths.KindOf(k) == kind).MaxBy(k => means[k]), who = 0;
         for (int i = 1; i < people.Length; i++)
         {
             who = rows[i][first] > rows[who][first] ? i : who;
@@ -177,7 +192,7 @@ public sealed class QuestionPlanner
             var (plan, demands) = _worths.Chosen(people[who], first);
             settingUp = open.Where(q => SetsUp(q, plan));
             var context = new RuleContext(_knowledge, known, plan, demands);
-            foreach (var rule in _worths.Hazards.Cautions.Concat(_worths.Hazards.RulesOut.Where(r => !r.HangsOnHand)).Where(r => r.Rule.Severity <= least))
+            foreach (var rule in _worths.Hazards.Cautions.Where(r => r.Rule.Severity <= least).Concat(_worths.Hazards.RulesOut.Where(r => !r.HangsOnHand)))
             {
                 foreach (string id in rule.Check(context).Needs)
                 {
@@ -207,13 +222,12 @@ public sealed class QuestionPlanner
         double[] shares = new double[aids.Length];
         for (int i = 0; i < people.Length; i++)
         {
-            shares[aids.IndexOf(_worths.Alternative(bests[i]).Aid)] += people[i].Weight;
+            shares[bests[i]] += people[i].Weight;
         }
 
-        int best = aids.IndexOf(_worths.Alternative(first).Aid);
         var kinds = ImmutableArray.CreateBuilder<Aid>();
         double sum = 0, enough = _knowledge.Evidence.Value("planner.tier-share");
-        foreach (int kind in Enumerable.Range(0, aids.Length).OrderByDescending(k => k == best).ThenByDescending(k => shares[k]))
+        foreach (int kind in Enumerable.Range(0, aids.Length).OrderByDescending(k => k == first).ThenByDescending(k => shares[k]))
         {
             if (kinds.Count == MostOfATier || (kinds.Count > 0 && (sum >= enough || shares[kind] == 0)))
             {
@@ -224,14 +238,14 @@ public sealed class QuestionPlanner
             sum += shares[kind];
         }
 
-        return (kinds.ToImmutable(), shares[best]);
+        return (kinds.ToImmutable(), shares[first]);
     }
 
     private int Budget(Depth depth) => (int)_knowledge.Evidence.Value("planner.budget." + Words.Of(depth));
 
-    private double[] Row(LikelyPerson person)
+    private (double[] Alternatives, double[] Kinds) Row(LikelyPerson person)
     {
-        if (!_kept.TryGetValue(person.Key, out double[]? row))
+        if (!_kept.TryGetValue(person.Key, out var row))
         {
             if (_kept.Count >= MostKept)
             {
@@ -239,8 +253,13 @@ public sealed class QuestionPlanner
                 _worths = new(_knowledge, ReachDraws, Seed);
             }
 
-            _kept[person.Key] = row = new double[_worths.Alternatives];
-            _worths.Of(person, row);
+            _kept[person.Key] = row = (new double[_worths.Alternatives], new double[_knowledge.Catalogue.Aids.Length]);
+            _worths.Of(person, row.Alternatives);
+            for (int k = 0; k < row.Alternatives.Length; k++)
+            {
+                ref double kind = ref row.Kinds[Worths.KindOf(k)];
+                kind = Math.Max(kind, row.Alternatives[k]);
+            }
         }
 
         return row;

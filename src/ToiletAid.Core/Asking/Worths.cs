@@ -65,11 +65,8 @@ internal sealed class Worths
     /// <summary>How many alternatives there are: each kind in each posture and way.</summary>
     internal int Alternatives => _aids.Count * Postures * Ways;
 
-    /// <summary>The kind, posture and way of an alternative.</summary>
-    internal (Aid Aid, Posture Posture, Approach? Approach) Alternative(int alternative) => (
-        _knowledge.Catalogue.Aids[alternative / (Postures * Ways)],
-        (Posture)(alternative / Ways % Postures),
-        alternative % Ways == Ways - 1 ? null : (Approach)(alternative % Ways));
+    /// <summary>The kind of an alternative, by its place in the catalogue.</summary>
+    internal static int KindOf(int alternative) => alternative / (Postures * Ways);
 
     /// <summary>The number of an alternative.</summary>
     internal int Alternative(Aid aid, Posture posture, Approach? approach) =>

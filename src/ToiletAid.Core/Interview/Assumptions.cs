@@ -30,9 +30,8 @@ public static class Assumptions
                 continue;
             }
 
-            bool isDrawn = !question.Preference && question.Kind is (QuestionKind.Choice or QuestionKind.Many);
             var random = new RandomDraws(seed, ((ulong)i << 32) | (uint)draw);
-            if ((isDrawn ? Drawn(question, ref random) : Assumed(question)) is { } value)
+            if ((IsDrawn(question) ? Drawn(question, ref random) : Assumed(question)) is { } value)
             {
                 drawn.Add(new(question.Id, new(value, null)));
             }
@@ -40,6 +39,9 @@ public static class Assumptions
 
         return answers.With(drawn);
     }
+
+    /// <summary>True when an answer that is not known is drawn, and not assumed.</summary>
+    internal static bool IsDrawn(Question question) => !question.Preference && question.Kind is (QuestionKind.Choice or QuestionKind.Many);
 
     private static AnswerValue? Assumed(Question question) => question switch
     {
@@ -50,7 +52,8 @@ public static class Assumptions
         _ => null,
     };
 
-    private static AnswerValue Drawn(Question question, ref RandomDraws random)
+    /// <summary>An answer from how often each is expected, whatever else is true of the person.</summary>
+    internal static AnswerValue Drawn(Question question, ref RandomDraws random)
     {
         if (question.Kind == QuestionKind.Many)
         {

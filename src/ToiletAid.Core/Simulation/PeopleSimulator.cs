@@ -106,6 +106,13 @@ public sealed class PeopleSimulator
 
             var draws = traits.Stream(i);
             draws.NextUniform();
+            if (known[question.Id] is not null)
+            {
+                // Asked for and not known: taken as the ranking takes it, because no other answer will settle it.
+                answers = Assumptions.IsDrawn(question) ? answers.With(question.Id, new(Assumptions.Drawn(question, ref draws), null)) : answers;
+                continue;
+            }
+
             answers = Value(question, answers, traits, ref draws) is { } value
                 ? answers.With(question.Id, new(_measured.Rounded(question, value), question.Usually))
                 : answers.Without(question.Id);

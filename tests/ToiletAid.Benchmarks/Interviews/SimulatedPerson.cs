@@ -31,7 +31,7 @@ internal sealed class SimulatedPerson
     internal static IEnumerable<SimulatedPerson> Of(KnowledgeBase knowledge, PeopleModel model, ulong seed, int people)
     {
         var simulator = new PeopleSimulator(knowledge, model);
-        var advisor = new Advisor(knowledge, new());
+        var advisor = new Advisor(knowledge, new() { AsksGrip = false });
         for (long number = 0; people > 0; number++)
         {
             var answers = simulator.Make(seed, number, Depth.Full, new(2026, 1, 1)).Latest.Answers;
