@@ -116,7 +116,7 @@ public sealed class NoteDocument(Case about)
         plan.BeatenBy is null ? "note.considered.one" : "note.considered.beaten",
         ("rank", plan.Rank.ToString(CultureInfo.InvariantCulture)),
         ("plan", PlanText.Name(plan.Plan)),
-        ("share", SlotText.OfHundred(plan.FirstOfWeightings)),
+        ("share", SlotText.OfHundred(plan.FirstShare)),
         ("better", plan.BeatenBy is { } better ? PlanText.Method(better) : string.Empty));
 
     private IEnumerable<Block> RuledOut()

@@ -50,8 +50,12 @@ internal sealed class TrialReader(TrialKnowledge knowledge)
     private static TrialPrediction? Predicted(JsonWalker at)
     {
         string[] words = [.. Words.All<Criterion>()];
+        string independence = Words.Of(Criterion.Independence);
         at.OnlyMembers(words);
-        double?[] criteria = [.. words.Select(w => at.Required(w) is null ? null : Number(at, w, 1))];
+        double?[] criteria = [.. words.Select(w => (w == independence ? at.Member(w) : at.Required(w)) is null ? null : Number(at, w, 1))];
+
+        // Before independence was told apart, a handling of 0 said that another person does it.
+        criteria[(int)Criterion.Independence] ??= at.Member(independence) is null ? criteria[(int)Criterion.Handling] > 0 ? 1 : 0 : null;
         return criteria.Contains(null) ? null : new([.. criteria.Select(c => c!.Value)]);
     }
 

@@ -28,7 +28,7 @@ internal static class TrialSchema
                 json.WriteEndObject();
                 json.WriteStartObject("predicted");
                 json.WriteString("title", "What the built-in values predicted of the plan then, by criterion.");
-                Object(json, Words.All<Criterion>(), () =>
+                Object(json, Words.All<Criterion>().Where(c => c != Words.Of(Criterion.Independence)), () =>
                 {
                     foreach (string criterion in Words.All<Criterion>())
                     {

@@ -17,7 +17,7 @@ public sealed class AdviceText(KnowledgeBase knowledge)
 
     /// <summary>What counts while the person's own order of priorities is not known.</summary>
     public static readonly string NoPriorities =
-        "No priorities were stated, so skin, reach, handling and cleaning count most, then contact and learning, then carrying and upkeep.";
+        "No priorities were stated, so skin, reach, handling, cleaning and independence count most, then contact and learning, then carrying and upkeep.";
 
     /// <summary>The whole advice.</summary>
     /// <param name="advice">The advice.</param>
@@ -65,17 +65,22 @@ public sealed class AdviceText(KnowledgeBase knowledge)
         }
 
         bool leads = plan.Reasons.Sum(r => r.Contribution) >= 0;
+        var differ = plan.Reasons.Where(r => SlotText.OfHundred(r.Value) != SlotText.OfHundred(r.Other));
         var telling = leads
-            ? plan.Reasons.Where(r => r.Contribution > 0.0005).Take(MostReasons)
-            : plan.Reasons.Where(r => r.Contribution < -0.0005).Reverse().Take(MostReasons);
+            ? differ.Where(r => r.Contribution > 0.0005).Take(MostReasons)
+            : differ.Where(r => r.Contribution < -0.0005).Reverse().Take(MostReasons);
         string usable = SlotText.OfHundred(plan.UsableShare), otherUsable = SlotText.OfHundred(plan.OtherUsableShare);
         bool any = usable != "100" || otherUsable != "100";
         if (any)
         {
             yield return $"It can be used in {usable} of 100 cases, and {PlanText.Method(other)} in {otherUsable}.";
 
-            // The rest is told of those who can use them, and then a criterion may have nothing to say.
-            telling = telling.Where(r => leads == r.Value > r.Other);
+        }
+
+        if (!leads && plan.IsAhead)
+        {
+            any = true;
+            yield return $"Among those who can use both it is behind {PlanText.Method(other)} on average, yet first for more people.";
         }
 
         foreach (var r in telling)
@@ -92,7 +97,7 @@ public sealed class AdviceText(KnowledgeBase knowledge)
 
     /// <summary>How sure the place is, in words.</summary>
     public static string HowSure(RankedPlan plan) =>
-        $"First in {SlotText.OfHundred(plan.FirstOfWeightings)} of 100 reasonable priorities. Among people who would give these answers, first in {SlotText.OfHundred(plan.FirstShare)} of 100.";
+        $"First for {SlotText.OfHundred(plan.FirstShare)} of 100 people who would give these answers, over all reasonable priorities.";
 
     /// <summary>The same; nothing is called sure while nobody knows whether there is a red flag.</summary>
     /// <param name="plan">The plan.</param>

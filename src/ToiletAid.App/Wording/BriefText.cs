@@ -59,7 +59,7 @@ public sealed class BriefText(KnowledgeBase knowledge)
         var urgent = told.FindAll(c => c.Rule.Severity == Severity.Urgent);
         foreach (var warning in urgent)
         {
-            yield return new(BriefTopic.Warning, FirstSentence(warning));
+            yield return new(BriefTopic.Warning, ToDo(warning));
         }
 
         yield return new(BriefTopic.Plan, $"{PlanText.Name(first.Plan)}.");
@@ -71,7 +71,7 @@ public sealed class BriefText(KnowledgeBase knowledge)
 
         foreach (var caution in told.Except(urgent).Take(MostCautions))
         {
-            yield return new(BriefTopic.Caution, caution.Rule.Brief ?? FirstSentence(caution));
+            yield return new(BriefTopic.Caution, ToDo(caution));
         }
 
         if (Unknown(advice, first) is { } unknown)
@@ -148,6 +148,9 @@ public sealed class BriefText(KnowledgeBase knowledge)
     }
 
     private string Topic(string question) => knowledge.Questions[question].Name;
+
+    /// <summary>What to do, as the hazard table says it in brief.</summary>
+    private static string ToDo(Finding caution) => caution.Rule.Brief is { } brief ? SlotText.Fill(brief, caution.Slots) : FirstSentence(caution);
 
     internal static string FirstSentence(Finding finding)
     {

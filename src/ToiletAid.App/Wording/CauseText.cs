@@ -40,6 +40,7 @@ public sealed class CauseText(Answers known)
             Criterion.Learning => Learning(better.Plan, other.Plan, name),
             Criterion.Carrying => Carrying(better.Plan, other.Plan, name),
             Criterion.Upkeep => Upkeep(better, other, name),
+            Criterion.Independence => Independence(better, other, name),
             _ => null,
         };
     }
@@ -119,6 +120,14 @@ public sealed class CauseText(Answers known)
         other.Plan.Methods.Any(m => m.ChangesFixtures) && better.Plan.Methods.All(m => !m.ChangesFixtures) ? $"Nothing has to be fitted, as {name} has to be"
         : better.Setup.MonthlyCost.Total < other.Setup.MonthlyCost.Total ? $"It costs less to run than {name}"
         : null;
+
+    private static string? Independence(RankedPlan better, RankedPlan other, string name) =>
+        better.Plan.Methods.Any(m => m.Method == MethodKind.Helper) ? null
+        : Says(other, "needs-prompting") && !Says(better, "needs-prompting") ? $"It needs nobody to say the steps, as {name} does"
+        : Says(other, "helper-folds") && !Says(better, "helper-folds") ? $"Nobody has to fold paper for it, as for {name}"
+        : null;
+
+    private static bool Says(RankedPlan plan, string caution) => plan.Cautions.Any(c => c.Rule.Id == caution);
 
     private bool Deep => known.Choice("deep") == "yes";
 

@@ -52,6 +52,7 @@ public static class PlanText
         Criterion.Contact => "nothing soiled is touched",
         Criterion.Learning => "there is nothing to remember",
         Criterion.Carrying => "it is easy to carry and nobody notices it",
+        Criterion.Independence => "nobody else is needed",
         _ => "it costs nothing to run",
     };
 

@@ -252,7 +252,7 @@ public sealed class Advisor
     {
         double gain = _knowledge.Evidence.Value("plans.add-on-gain");
         Plan[] plans = [.. space.Of(aid)];
-        double[] values = [.. plans.Select(plan => ExpectedValues.WeightedSum(appraiser.Values(plan, appraiser.Middle), weights.Centroid) - (gain * plan.AddOns.Count(a => a.OnlyHelps)))];
+        double[] values = [.. plans.Select(plan => Worth(appraiser, plan, weights) - (gain * plan.AddOns.Count(a => a.OnlyHelps)))];
         int[] order = [.. Enumerable.Range(0, plans.Length)];
 
         // Keys are made only where values are equal, and once.
@@ -260,5 +260,13 @@ public sealed class Advisor
         string Key(int i) => keys[i] ??= plans[i].Key;
         Array.Sort(order, (a, b) => values[b].CompareTo(values[a]) is not 0 and var by ? by : string.CompareOrdinal(Key(a), Key(b)));
         return order.Select(i => plans[i]);
+    }
+
+    /// <summary>Worth in the middle case, in which reach is a probability: where the cleaning method does not get to the skin the rest is worth nothing.</summary>
+    private static double Worth(Appraiser appraiser, Plan plan, WeightSet weights)
+    {
+        double[] values = appraiser.Values(plan, appraiser.Middle);
+        double ofReach = weights.Centroid[(int)Criterion.Reach] * values[(int)Criterion.Reach];
+        return ofReach + (appraiser.Arrives(plan, values, null) * (ExpectedValues.WeightedSum(values, weights.Centroid) - ofReach));
     }
 }

@@ -14,8 +14,12 @@ internal sealed class PlanRanking(KnowledgeBase knowledge, HazardTable hazards, 
 {
     internal const ulong StrengthStream = 0x4752_4950;
 
-    /// <summary>The plan that <see cref="Rank"/> puts first, without the sampling of weightings.</summary>
-    internal Plan First(List<Offer> offers) => offers[Order(offers, Expected(offers)).First()].Plan;
+    /// <summary>The plan that <see cref="Rank"/> puts first, without anything else about the places.</summary>
+    internal Plan First(List<Offer> offers)
+    {
+        var values = Draw(offers);
+        return offers[Order(offers, FirstRank.Shares(values, weights), ExpectedValues.Of(values, weights.Set)).First()].Plan;
+    }
 
     /// <summary>Expected values of the plans, in the order of the offers.</summary>
     internal double[] Expected(List<Offer> offers) => ExpectedValues.Of(Draw(offers), weights.Set);
@@ -28,7 +32,9 @@ internal sealed class PlanRanking(KnowledgeBase knowledge, HazardTable hazards, 
         var acceptability = Acceptability.Of(values, weights);
         double[] ofWeightings = FirstRank.Shares(CriterionValues.Of(offers.Count, Criteria.Count, 1, means), weights);
         double[] usable = [.. offers.Select((o, i) => knowledge.Clinic?.Works(o.Plan.Aid.Id, values.WorthShare(i)) ?? values.WorthShare(i))];
-        int[] order = [.. Order(offers, expected)];
+        double[] shares = [.. Enumerable.Range(0, offers.Count).Select(acceptability.FirstRankShare)];
+        bool[] beaten = [.. Enumerable.Range(0, offers.Count).Select(i => shares[i] == 0 && Enumerable.Range(0, offers.Count).Any(j => Beats(means, j, i)))];
+        int[] order = [.. Order(offers, shares, expected, beaten)];
         var ranked = ImmutableArray.CreateBuilder<RankedPlan>(offers.Count);
         for (int rank = 0; rank < order.Length; rank++)
         {
@@ -42,17 +48,18 @@ internal sealed class PlanRanking(KnowledgeBase knowledge, HazardTable hazards, 
                 Value = expected[i],
                 Criteria = [.. Mean(means, i)],
                 FirstOfWeightings = ofWeightings[i],
-                FirstShare = acceptability.FirstRankShare(i),
+                FirstShare = shares[i],
                 RankShares = [.. Enumerable.Range(0, offers.Count).Select(r => acceptability.RankShare(i, r))],
                 Confidence = acceptability.ConfidenceFactors[i],
                 CentralWeights = acceptability.CentralWeights[i],
-                BeatenBy = BeatenBy(means, order, rank) is { } b ? offers[b].Plan : null,
+                BeatenBy = beaten[i] ? offers[order.First(j => Beats(means, j, i))].Plan : null,
                 Demands = offers[i].Demands,
                 UsableShare = usable[i],
                 OtherUsableShare = other is { } u ? usable[u] : 1,
                 Setup = Setup(offers[i].Plan),
-                Reasons = other is { } o ? Reasons(values, means, usable, i, o) : [],
+                Reasons = other is { } o ? Reasons(values, i, o) : [],
                 ComparedWith = other is { } c ? offers[c].Plan : null,
+                IsAhead = rank + 1 < order.Length,
                 Cautions = cautions,
                 Tried = [.. appraiser.Known.Trials.Where(t => t.Trial.Plan.Aid == offers[i].Plan.Aid.Id)],
                 Unsettled = unsettled,
@@ -62,10 +69,13 @@ internal sealed class PlanRanking(KnowledgeBase knowledge, HazardTable hazards, 
         return ranked.MoveToImmutable();
     }
 
-    private static IEnumerable<int> Order(List<Offer> offers, double[] expected) =>
-        Enumerable.Range(0, offers.Count).OrderByDescending(i => expected[i]).ThenBy(i => offers[i].Plan.Key, StringComparer.Ordinal);
+    /// <summary>Best first: what is first for most people and priorities, for it is tried before it is bought, and what fails then is replaced by the
+    /// next. Plans that are first as often, or never, stand by their expected value; those that are beaten whatever the weights stand last.</summary>
+    private static IEnumerable<int> Order(List<Offer> offers, double[] firsts, double[] expected, bool[]? beaten = null) =>
+        Enumerable.Range(0, offers.Count).OrderByDescending(i => firsts[i]).ThenBy(i => beaten?[i]).ThenByDescending(i => expected[i])
+            .ThenBy(i => offers[i].Plan.Key, StringComparer.Ordinal);
 
-    /// <summary>Values of every plan for every drawn person; a plan that one of them cannot use is worth nothing to them.</summary>
+    /// <summary>Values of every plan for every drawn person; a plan that one of them cannot use, or that does not get to the skin, is worth nothing to them.</summary>
     private CriterionValues Draw(List<Offer> offers)
     {
         var values = new CriterionValues(offers.Count, Criteria.Count, settings.ValueDraws);
@@ -82,6 +92,11 @@ internal sealed class PlanRanking(KnowledgeBase knowledge, HazardTable hazards, 
                 }
 
                 double[] plan = appraiser.Values(offers[i].Plan, person);
+                if (appraiser.Arrives(offers[i].Plan, plan, draw) == 0)
+                {
+                    continue;
+                }
+
                 for (int c = 0; c < Criteria.Count; c++)
                 {
                     values[draw, i, c] = plan[c];
@@ -128,32 +143,16 @@ internal sealed class PlanRanking(KnowledgeBase knowledge, HazardTable hazards, 
     private PlanSetup Setup(Plan plan) => PlanSetup.Of(
         knowledge, plan, appraiser.Middle.View.StoolType, appraiser.Middle.View.CleansPerDay, feelsHeatPoorly: HeatSense.MayBePoor(appraiser.Known));
 
-    private ImmutableArray<Reason> Reasons(CriterionValues values, double[] means, double[] usable, int one, int other)
+    /// <summary>Among those who can use both: who cannot use one of them is told of by the shares of use.</summary>
+    private ImmutableArray<Reason> Reasons(CriterionValues values, int one, int other)
     {
-        var lead = LeadContributions.Of(values, weights.Set, one, other);
-        return
-        [
-            .. Enumerable.Range(0, Criteria.Count)
-                .Select(c => new Reason((Criterion)c, lead.ByCriterion[c], Where(one, c), Where(other, c)))
-                .OrderByDescending(r => r.Contribution),
-        ];
-
-        double Where(int plan, int criterion) => usable[plan] == 0 ? 0 : means[(plan * Criteria.Count) + criterion] / usable[plan];
+        var (mine, theirs) = values.MeansWhereBoth(one, other);
+        var lead = LeadContributions.Of(weights.Set, mine, theirs);
+        return [.. Enumerable.Range(0, Criteria.Count).Select(c => new Reason((Criterion)c, lead.ByCriterion[c], mine[c], theirs[c])).OrderByDescending(r => r.Contribution)];
     }
 
     private static ReadOnlySpan<double> Mean(double[] means, int plan) => means.AsSpan(plan * Criteria.Count, Criteria.Count);
 
-    /// <summary>A better-placed plan that beats this one whatever the weights, or null.</summary>
-    private int? BeatenBy(double[] means, int[] order, int rank)
-    {
-        for (int better = 0; better < rank; better++)
-        {
-            if (Dominance.Beats(weights.Set, Mean(means, order[better]), Mean(means, order[rank])))
-            {
-                return order[better];
-            }
-        }
-
-        return null;
-    }
+    /// <summary>True when one plan is better than another whatever the weights.</summary>
+    private bool Beats(double[] means, int one, int other) => one != other && Dominance.Beats(weights.Set, Mean(means, one), Mean(means, other));
 }

@@ -34,7 +34,7 @@ public sealed record RankedPlan
     /// <summary>Mean of the weights for which it is first; null when it is never first.</summary>
     public required ImmutableArray<double>? CentralWeights { get; init; }
 
-    /// <summary>A better-placed plan that beats it whatever the weights; null when there is none.</summary>
+    /// <summary>The best-placed plan that beats it whatever the weights; null when there is none, or when it is first for somebody. Such plans stand last.</summary>
     public required Plan? BeatenBy { get; init; }
 
     /// <summary>What it asks for in the middle case.</summary>
@@ -55,6 +55,9 @@ public sealed record RankedPlan
 
     /// <summary>The plan it is compared with in <see cref="Reasons"/>; null when it is alone.</summary>
     public required Plan? ComparedWith { get; init; }
+
+    /// <summary>True when the plan that it is compared with stands behind it.</summary>
+    public required bool IsAhead { get; init; }
 
     /// <summary>Trials of its method, oldest first.</summary>
     public required ImmutableArray<PastTrial> Tried { get; init; }

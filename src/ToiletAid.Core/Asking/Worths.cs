@@ -111,7 +111,7 @@ internal sealed class Worths
         {
             var entry = group.Entries[i];
             var (able, handling) = Handling(hand, entry.Outfit);
-            double share = Share(reach, entry, entry.Outfit.Plan.Aid);
+            double arrives = Share(reach, entry, entry.Outfit.Plan.Aid), share = arrives;
             if (entry.Outfit.Plan.Companion is { } companion)
             {
                 share = Math.Min(share, Share(reach, entry, companion));
@@ -119,7 +119,7 @@ internal sealed class Worths
 
             share = _knowledge.Clinic?.Works(entry.Outfit.Plan.Aid.Id, share) ?? share;
 
-            values[i] = (able * (_static[entry.Outfit.Index] + (ofReach * share))) + (ofHandling * handling) - (_gain * entry.Outfit.Helps);
+            values[i] = (able * ((arrives * _static[entry.Outfit.Index]) + (ofReach * share))) + (arrives * ofHandling * handling) - (_gain * entry.Outfit.Helps);
         }
 
         while (true)
@@ -184,7 +184,7 @@ internal sealed class Worths
     {
         if (outfit.IsHelped)
         {
-            return (1, 0);
+            return (1, 1);
         }
 
         if (hand.Outfits.TryGetValue(outfit.Index, out var known))

@@ -6,7 +6,7 @@ public enum Criterion
     /// <summary>1 the plan is certainly long enough, 0 it certainly is not.</summary>
     Reach,
 
-    /// <summary>1 every step is easy for the hand, 0 it cannot, or another person does it.</summary>
+    /// <summary>1 every step is easy for the hand or none is left to it, 0 it cannot do one of them.</summary>
     Handling,
 
     /// <summary>1 the skin is clean and dry, 0 nothing is gained.</summary>
@@ -26,4 +26,7 @@ public enum Criterion
 
     /// <summary>1 costs nothing to keep, 0 beyond means.</summary>
     Upkeep,
+
+    /// <summary>1 nobody else is needed, 0 another person does all of it.</summary>
+    Independence,
 }

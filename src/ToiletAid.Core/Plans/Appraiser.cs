@@ -62,7 +62,7 @@ internal sealed record Appraiser
     {
         double[] values = new double[Criteria.Count];
         double handling = plan.Methods.Min(m => Handling(m, plan, person));
-        if (handling == 0 && plan.Methods.All(m => m.Method != MethodKind.Helper))
+        if (handling == 0)
         {
             // A step that this hand cannot do at all makes the rest worth nothing to this person.
             return values;
@@ -78,6 +78,13 @@ internal sealed record Appraiser
         _knowledge.Clinic?.Apply(plan.Aid.Id, values);
         return values;
     }
+
+    /// <summary>Probability that the cleaning method gets to the skin; in a drawn case 0 or 1. What only pats dry may fall short: the skin is clean, and wet.
+    /// Where a trial says more of reach than was predicted, it counts.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <param name="values">Its values.</param>
+    /// <param name="draw">Number of the reach draw, 0 or more; null for the middle of all.</param>
+    internal double Arrives(Plan plan, double[] values, int? draw) => Math.Max(values[(int)Criterion.Reach], ReachShare(plan.Aid, plan, draw));
 
     /// <summary>What a plan asks for in the middle case.</summary>
     internal PlanDemands Demands(Plan plan) => ReachDemands(plan) with
@@ -163,8 +170,7 @@ internal sealed record Appraiser
 
     private double Length(Aid aid) => aid.Reach == ReachKind.BareHand ? Reach.HandReach : (aid.Length?.Value ?? 0) + (aid.JetReach?.Value ?? 0);
 
-    private double Handling(Aid aid, Plan plan, DrawnPerson person) =>
-        aid.Method == MethodKind.Helper ? 0 : DemandsOf(aid, plan, person).Score(person.Strength).Value;
+    private double Handling(Aid aid, Plan plan, DrawnPerson person) => DemandsOf(aid, plan, person).Score(person.Strength).Value;
 
     private HandlingAssessment? Assessment(Aid aid, Plan plan) =>
         aid.Method == MethodKind.Helper ? null : DemandsOf(aid, plan, Middle).Assess(Middle.Strength);

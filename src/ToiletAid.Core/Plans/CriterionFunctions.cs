@@ -40,6 +40,9 @@ internal sealed class CriterionFunctions(KnowledgeBase knowledge)
     private readonly double _waterFar = knowledge.Evidence.Value("upkeep.water-far");
     private readonly double _drain = knowledge.Evidence.Value("upkeep.drain");
     private readonly double _overBudget = knowledge.Evidence.Value("upkeep.over-budget");
+    private readonly double _byHelper = knowledge.Evidence.Value("independence.by-helper");
+    private readonly double _madeReady = knowledge.Evidence.Value("independence.made-ready");
+    private readonly double _withPrompts = knowledge.Evidence.Value("independence.prompted");
 
     /// <summary>Value of a plan on a criterion that hangs neither on reach nor on the hand.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The criterion hangs on one of them.</exception>
@@ -51,6 +54,7 @@ internal sealed class CriterionFunctions(KnowledgeBase knowledge)
         Criterion.Learning => Learning(plan, person),
         Criterion.Carrying => Carrying(plan, person),
         Criterion.Upkeep => Upkeep(plan, person),
+        Criterion.Independence => Independence(plan, person),
         _ => throw new ArgumentOutOfRangeException(nameof(criterion), criterion, "hangs on reach or hand"),
     };
 
@@ -154,6 +158,13 @@ internal sealed class CriterionFunctions(KnowledgeBase knowledge)
         value -= person.SensitiveDrain && plan.Methods.Any(m => m.NeedsBin && m.Method == MethodKind.Wipe) ? _drain : 0;
         return Math.Clamp(value, 0, 1) * (person.Budget < price ? _overBudget : 1);
     }
+
+    /// <summary>How far the person does it alone: what another person has to do counts, and where several things the greatest.</summary>
+    internal double Independence(Plan plan, PersonView person) =>
+        plan.Methods.Any(m => m.Method == MethodKind.Helper) ? _byHelper
+        : plan.Steps > person.FollowsSteps ? _withPrompts
+        : !person.FoldsPaper && plan.AddOns.Any(a => a.PreparesPaper) ? _madeReady
+        : 1;
 
     /// <summary>Cost of a method a month, in the clinic's currency.</summary>
     private double Monthly(Aid aid, PersonView person)

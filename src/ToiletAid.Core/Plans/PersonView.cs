@@ -58,6 +58,9 @@ internal sealed class PersonView(EvidenceTable evidence, Answers filled)
     /// <summary>Steps followed in a row; +infinity for four or more.</summary>
     internal double FollowsSteps => _followsSteps ??= StepsFollowed(evidence, Settled(filled, "steps"));
 
+    /// <summary>True when the hand can fold paper ahead of time, at a table and without haste.</summary>
+    internal bool FoldsPaper => filled.Choice("grasp") is "fine-pinch" or "whole-hand" && filled.Choice("dexterity") != "cannot";
+
     internal bool SomebodyPrompts => Settled(filled, "helper") != "never";
 
     internal double SightCounts => _sightCounts ??= evidence.Value("learning.sight." + Settled(filled, "sight"));

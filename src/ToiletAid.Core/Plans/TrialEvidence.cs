@@ -116,7 +116,7 @@ public sealed class TrialEvidence
         private bool Shares(Plan plan, Criterion criterion) => criterion switch
         {
             Criterion.Reach => plan.Approach == Plan.Approach && plan.Posture == Plan.Posture,
-            Criterion.Handling or Criterion.Learning => ForHand(plan).SequenceEqual(ForHand(Plan)),
+            Criterion.Handling or Criterion.Learning or Criterion.Independence => ForHand(plan).SequenceEqual(ForHand(Plan)),
             Criterion.Cleaning => plan.Companion?.Id == Plan.Companion?.Id && plan.Approach == Plan.Approach,
             _ => true,
         };

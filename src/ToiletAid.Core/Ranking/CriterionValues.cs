@@ -92,16 +92,49 @@ public sealed class CriterionValues
         int worth = 0;
         for (int draw = 0; draw < Draws; draw++)
         {
-            bool any = false;
-            for (int criterion = 0; criterion < Criteria; criterion++)
-            {
-                any |= this[draw, alternative, criterion] != 0;
-            }
-
-            worth += any ? 1 : 0;
+            worth += IsWorth(draw, alternative) ? 1 : 0;
         }
 
         return (double)worth / Draws;
+    }
+
+    /// <summary>Means of two alternatives on each criterion over the draws in which both are worth anything; over all draws where there is none.</summary>
+    /// <param name="one">Number of the one, from 0.</param>
+    /// <param name="other">Number of the other.</param>
+    public (double[] One, double[] Other) MeansWhereBoth(int one, int other)
+    {
+        int[] draws = [.. Enumerable.Range(0, Draws).Where(d => IsWorth(d, one) && IsWorth(d, other))];
+        draws = draws.Length > 0 ? draws : [.. Enumerable.Range(0, Draws)];
+        return (Mean(one), Mean(other));
+
+        double[] Mean(int alternative)
+        {
+            double[] means = new double[Criteria];
+            for (int criterion = 0; criterion < Criteria; criterion++)
+            {
+                foreach (int draw in draws)
+                {
+                    means[criterion] += this[draw, alternative, criterion];
+                }
+
+                means[criterion] /= draws.Length;
+            }
+
+            return means;
+        }
+    }
+
+    private bool IsWorth(int draw, int alternative)
+    {
+        for (int criterion = 0; criterion < Criteria; criterion++)
+        {
+            if (this[draw, alternative, criterion] != 0)
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     /// <summary>Mean over the draws of each alternative's value on each criterion.</summary>

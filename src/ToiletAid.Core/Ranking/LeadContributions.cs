@@ -22,12 +22,21 @@ public sealed record LeadContributions(ImmutableArray<double> ByCriterion, doubl
         ArgumentOutOfRangeException.ThrowIfGreaterThanOrEqual((uint)one, (uint)values.Alternatives, nameof(one));
         ArgumentOutOfRangeException.ThrowIfGreaterThanOrEqual((uint)other, (uint)values.Alternatives, nameof(other));
         double[] means = values.Means();
-        var parts = ImmutableArray.CreateBuilder<double>(values.Criteria);
+        return Of(weights, means.AsSpan(one * values.Criteria, values.Criteria), means.AsSpan(other * values.Criteria, values.Criteria));
+    }
+
+    /// <summary>Takes the lead of one alternative over another apart.</summary>
+    /// <param name="weights">What the order allows.</param>
+    /// <param name="one">Mean values of the one, by criterion.</param>
+    /// <param name="other">Mean values of the other, by criterion.</param>
+    public static LeadContributions Of(WeightSet weights, ReadOnlySpan<double> one, ReadOnlySpan<double> other)
+    {
+        ArgumentNullException.ThrowIfNull(weights);
+        var parts = ImmutableArray.CreateBuilder<double>(one.Length);
         double lead = 0;
-        for (int criterion = 0; criterion < values.Criteria; criterion++)
+        for (int criterion = 0; criterion < one.Length; criterion++)
         {
-            double part = weights.Centroid[criterion]
-                * (means[(one * values.Criteria) + criterion] - means[(other * values.Criteria) + criterion]);
+            double part = weights.Centroid[criterion] * (one[criterion] - other[criterion]);
             parts.Add(part);
             lead += part;
         }

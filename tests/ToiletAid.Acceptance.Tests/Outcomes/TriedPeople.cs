@@ -28,7 +28,7 @@ internal static class TriedPeople
             var trial = new Trial
             {
                 Plan = new(kind, [], null, Approach.Behind, Posture.Seated),
-                Predicted = TrialPrediction.Of([works, 0.8, 0.8, 0.9, 0.9, 0.6, 0.5, 0.7]),
+                Predicted = TrialPrediction.Of([works, 0.8, 0.8, 0.9, 0.9, 0.6, 0.5, 0.7, 1]),
                 Before = "03",
                 Goal = "05",
                 Runs = [new() { Kind = RunKind.Real, Level = fails ? "03" : "05", Cleanliness = fails ? null : "traces", Problems = fails ? ["could-not-hold"] : [] }],

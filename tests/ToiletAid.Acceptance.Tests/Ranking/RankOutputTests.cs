@@ -30,7 +30,7 @@ public sealed class RankOutputTests
             {
                 Assert.Equal(["aid", "addOns", "companion", "approach", "posture"], plan.GetProperty("plan").EnumerateObject().Select(p => p.Name));
                 Assert.Equal(
-                    ["reach", "handling", "cleaning", "skin", "contact", "learning", "carrying", "upkeep"],
+                    ["reach", "handling", "cleaning", "skin", "contact", "learning", "carrying", "upkeep", "independence"],
                     plan.GetProperty("criteria").EnumerateObject().Select(p => p.Name));
                 Assert.All(plan.GetProperty("criteria").EnumerateObject(), p => Assert.InRange(p.Value.GetDouble(), 0, 1));
                 Assert.InRange(plan.GetProperty("value").GetDouble(), 0, 1);

@@ -9,7 +9,7 @@ public sealed class UnknownGripTests
         "age":{"value":80,"how":"reported"},
         "sex":{"value":"female","how":"reported"},
         "grasp":{"value":"whole-hand","how":"observed"},
-        "dexterity":{"value":"slow","how":"observed"},
+        "dexterity":{"value":"usual","how":"observed"},
         "helper":{"value":"sometimes","how":"observed"},
         "skin":{"value":"sound","how":"observed"},
         "method":{"value":"dry","how":"reported"},

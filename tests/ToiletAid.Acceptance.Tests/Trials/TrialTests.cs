@@ -55,7 +55,9 @@ public sealed class TrialTests
     public void A_new_interview_of_the_person_uses_the_trial_too()
     {
         using var folder = new TempFolder();
-        string file = Tried(folder), untried = Copy(folder, "k-014-stiff-shoulder", "untried");
+        string file = Copy(folder, "k-014-stiff-shoulder", "tried"), untried = Copy(folder, "k-014-stiff-shoulder", "untried");
+        string[] second = [.. AllOptions.Select((o, at) => at > 0 && AllOptions[at - 1] == "--plan" ? "2" : o)];
+        Assert.Equal(0, Cli.Run("", ["trial", file, .. second]).Code);
         const string answers = "red-flags=none precautions=none conditions=none behind=outer-buttock front=groin lean=forward grasp=whole-hand\nfinish\nunknown\nunknown\nunknown\nunknown\n";
 
         string with = Cli.Run(answers, "assess", "--linear", "--save", file).Output, without = Cli.Run(answers, "assess", "--linear", "--save", untried).Output;

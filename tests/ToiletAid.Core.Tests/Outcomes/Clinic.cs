@@ -13,9 +13,9 @@ internal static class Clinic
 
     internal static FirstTry Try(string aid, double works, bool fails, double predicted = 0.8, double? cleaning = null, Answers? known = null)
     {
-        double[] criteria = [.. Enumerable.Repeat(predicted, 8)];
+        double[] criteria = [.. Enumerable.Repeat(predicted, Enum.GetValues<Criterion>().Length)];
         criteria[(int)Criterion.Reach] = works;
-        double?[] seen = new double?[8];
+        double?[] seen = new double?[criteria.Length];
         seen[(int)Criterion.Cleaning] = fails ? null : cleaning;
         return new()
         {

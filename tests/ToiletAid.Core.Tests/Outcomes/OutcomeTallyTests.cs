@@ -9,7 +9,7 @@ namespace ToiletAid.Core.Tests.Outcomes;
 
 public sealed class OutcomeTallyTests
 {
-    private static readonly TrialPrediction Said = TrialPrediction.Of([0.8, 0.7, 0.6, 0.9, 0.9, 0.5, 0.5, 0.5]);
+    private static readonly TrialPrediction Said = TrialPrediction.Of([0.8, 0.7, 0.6, 0.9, 0.9, 0.5, 0.5, 0.5, 1]);
 
     [Fact]
     public void Only_the_first_try_of_a_kind_counts_and_its_real_run_decides()

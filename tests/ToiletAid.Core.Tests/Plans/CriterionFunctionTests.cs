@@ -49,4 +49,21 @@ public sealed class CriterionFunctionTests
         Assert.NotNull(setup.Spray);
         Assert.True(setup.Mix!.Celsius <= Cases.Knowledge.Water.LimitCelsius(feelsHeatPoorly: true) + 1e-9);
     }
+
+    /// <summary>Six levels of CMS GG0130C set evenly from 0 to 1, worked out by hand: alone 1, set-up help 0.8, prompts 0.6, all by another 0.</summary>
+    [Theory]
+    [InlineData("long-clamp", null, null, null, 1)]
+    [InlineData("helper-wipe", null, null, null, 0)]
+    [InlineData("tongs", "prepared-paper", "dexterity", "cannot", 0.8)]
+    [InlineData("tongs", "prepared-paper", "dexterity", "slow", 1)]
+    [InlineData("tongs", null, "dexterity", "cannot", 1)]
+    [InlineData("tongs", null, "steps", "one", 0.6)]
+    [InlineData("helper-wipe", null, "steps", "one", 0)]
+    public void Independence_is_what_another_person_need_not_do(string aid, string? addOn, string? question, string? option, double alone)
+    {
+        var answers = question is null ? Cases.Able : Cases.Able.Choose(question, option!);
+        var view = new PersonView(Cases.Knowledge.Evidence, Assumptions.Fill(Cases.Knowledge.Questions, answers));
+
+        Assert.Equal(alone, Functions.Independence(TrialCases.Plan(aid, addOns: addOn is null ? [] : [addOn]), view), 1e-12);
+    }
 }

@@ -18,7 +18,7 @@ public sealed class HazardCheckerTests
     private static readonly DateOnly Day = new(2026, 3, 9);
 
     /// <summary>One weighting and one person drawn: what is offered and what is said rests on the middle case.</summary>
-    private static readonly AdviceSettings Bare = new() { ValueDraws = 1, WeightDraws = 8, ReachesKept = 8192 };
+    private static readonly AdviceSettings Bare = new() { ValueDraws = 1, WeightDraws = 8, ReachesKept = 8192, AsksGrip = false };
 
     [Theory]
     [InlineData(Depth.Full, 150)]

@@ -10,7 +10,7 @@ public sealed class TrialEvidenceTests
 {
     private static readonly int Criteria = Enum.GetValues<Criterion>().Length;
 
-    private static readonly double[] Predicted = [0.9, 0.9, 0.8, 0.9, 0.7, 0.6, 0.5, 0.4];
+    private static readonly double[] Predicted = [0.9, 0.9, 0.8, 0.9, 0.7, 0.6, 0.5, 0.4, 1];
 
     private static readonly Gen<TrialRun> Runs = Gen.Select(Gen.Bool, Gen.Int[0, 10], Gen.Int[0, 3], Gen.Int[-1, 10], Gen.Int[0, 3]).Select((real, level, clean, effort, problem) => Run(
         real ? RunKind.Real : RunKind.Dry,
