@@ -128,7 +128,7 @@ public sealed class SetupText(RankedPlan ranked, Answers known, KnowledgeBase kn
         }
 
         bool poor = HeatSense.MayBePoor(known);
-        string limit = Number(knowledge.Water.LimitCelsius(poor));
+        string limit = Number(knowledge.Water.LimitCelsius(HeatSense.BurnsSooner(known, knowledge.Evidence.Value("scald.old"))));
         if (water is { CanBeWarm: true, LimitsTemperature: true })
         {
             string check = poor ? "measure it with a thermometer" : "feel it on the inner arm";

@@ -141,7 +141,7 @@ internal sealed class PlanRanking(KnowledgeBase knowledge, HazardTable hazards, 
     }
 
     private PlanSetup Setup(Plan plan) => PlanSetup.Of(
-        knowledge, plan, appraiser.Middle.View.StoolType, appraiser.Middle.View.CleansPerDay, feelsHeatPoorly: HeatSense.MayBePoor(appraiser.Known));
+        knowledge, plan, appraiser.Middle.View.StoolType, appraiser.Middle.View.CleansPerDay, burnsSooner: HeatSense.BurnsSooner(appraiser.Known, knowledge.Evidence.Value("scald.old")));
 
     /// <summary>Among those who can use both: who cannot use one of them is told of by the shares of use.</summary>
     private ImmutableArray<Reason> Reasons(CriterionValues values, int one, int other)

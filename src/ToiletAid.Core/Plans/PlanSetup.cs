@@ -20,9 +20,9 @@ public sealed record PlanSetup(PaperNeed? Paper, PaperNeed? CompanionPaper, Spra
     /// <param name="plan">The plan.</param>
     /// <param name="stoolType">Usual Bristol stool type, 1 to 7.</param>
     /// <param name="cleansPerDay">Cleans a day; 0 or more.</param>
-    /// <param name="feelsHeatPoorly">True when the skin that is washed is felt poorly, or it is not known to be felt.</param>
+    /// <param name="burnsSooner">True when the skin that is washed is old, or it is felt poorly or not known to be felt.</param>
     /// <exception cref="ArgumentOutOfRangeException">Stool type or cleans are out of range.</exception>
-    public static PlanSetup Of(KnowledgeBase knowledge, Plan plan, int stoolType, double cleansPerDay, bool feelsHeatPoorly)
+    public static PlanSetup Of(KnowledgeBase knowledge, Plan plan, int stoolType, double cleansPerDay, bool burnsSooner)
     {
         var cost = Cost(knowledge, plan.Aid, plan.AddOns, stoolType, cleansPerDay);
         if (plan.Companion is { } companion)
@@ -34,7 +34,7 @@ public sealed record PlanSetup(PaperNeed? Paper, PaperNeed? CompanionPaper, Spra
             Need(knowledge, plan.Aid, stoolType, cleansPerDay),
             plan.Companion is { } c ? Need(knowledge, c, stoolType, cleansPerDay) : null,
             plan.Washing is { } washing ? SprayTime.Of(washing) : null,
-            Warm(knowledge, plan.Washing, feelsHeatPoorly),
+            Warm(knowledge, plan.Washing, burnsSooner),
             cost);
     }
 
@@ -44,14 +44,14 @@ public sealed record PlanSetup(PaperNeed? Paper, PaperNeed? CompanionPaper, Spra
     private static PaperNeed? Need(KnowledgeBase knowledge, Aid aid, int stoolType, double cleansPerDay) =>
         aid.Paper is { } use ? PaperNeed.Of(use, stoolType, cleansPerDay, knowledge.Paper) : null;
 
-    private static WaterMix? Warm(KnowledgeBase knowledge, Aid? aid, bool feelsHeatPoorly)
+    private static WaterMix? Warm(KnowledgeBase knowledge, Aid? aid, bool burnsSooner)
     {
         if (aid?.Water is not { CanBeWarm: true, LimitsTemperature: false } water)
         {
             return null;
         }
 
-        double limit = knowledge.Water.LimitCelsius(feelsHeatPoorly);
+        double limit = knowledge.Water.LimitCelsius(burnsSooner);
         return WaterMix.Of(
             Math.Min(knowledge.Water.UsualTargetCelsius, limit), limit, knowledge.Water.HotSupplyCelsius, knowledge.Water.ColdSupplyCelsius,
             water.Reservoir?.Value ?? water.PerClean.Value);

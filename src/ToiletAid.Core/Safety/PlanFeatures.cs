@@ -135,10 +135,10 @@ internal static class PlanFeatures
             return RuleOutcome.No;
         }
 
-        // Where nobody knows whether heat is felt, the limit is that of skin that does not feel it.
+        // Where nobody knows whether heat is felt, and for old skin, the limit is that of skin that does not feel it.
         double example = c.Value("scald.example");
         return RuleOutcome.Yes.With(
-            new Slot("limit", c.Knowledge.Water.LimitCelsius(HeatSense.MayBePoor(c.Known)), Dimension.Temperature),
+            new Slot("limit", c.Knowledge.Water.LimitCelsius(HeatSense.BurnsSooner(c.Known, c.Value("scald.old"))), Dimension.Temperature),
             new Slot("example", example, Dimension.Temperature),
             new Slot("burn", c.Knowledge.Water.Burns.At(example).Seconds, Dimension.Time));
     }

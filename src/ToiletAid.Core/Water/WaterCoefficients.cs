@@ -24,6 +24,6 @@ public sealed class WaterCoefficients(EvidenceTable table, BurnTable burns)
     public double HotSupplyCelsius { get; } = table.Value("water.hot-supply");
 
     /// <summary>The warmest water that may be used for washing, °C.</summary>
-    /// <param name="feelsHeatPoorly">True when the skin that is washed, or the hand that tests, feels poorly.</param>
-    public double LimitCelsius(bool feelsHeatPoorly) => feelsHeatPoorly ? Math.Min(_poorFeelingLimit, _bidetLimit) : _bidetLimit;
+    /// <param name="burnsSooner">True when the skin that is washed is old or feels poorly, or the hand that tests does.</param>
+    public double LimitCelsius(bool burnsSooner) => burnsSooner ? Math.Min(_poorFeelingLimit, _bidetLimit) : _bidetLimit;
 }

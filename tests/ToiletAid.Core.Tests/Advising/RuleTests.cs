@@ -209,7 +209,7 @@ public sealed class RuleTests
     {
         var unknown = Cases.Able.With("feeling", new(new AnswerValue.NotKnown(), null)).Advice().Place("squeeze-wash");
 
-        Assert.Equal(Cases.Knowledge.Water.LimitCelsius(feelsHeatPoorly: true), unknown.Cautions.Single(c => c.Rule.Id == "warm-water").Slots.Single(s => s.Name == "limit").Si);
+        Assert.Equal(Cases.Knowledge.Water.LimitCelsius(burnsSooner: true), unknown.Cautions.Single(c => c.Rule.Id == "warm-water").Slots.Single(s => s.Name == "limit").Si);
         Assert.Contains("feeling", unknown.Unsettled);
         Assert.DoesNotContain("warm-water", Cases.Able.Choose("feeling", "none").Advice().CautionsOf("squeeze-wash"));
     }

@@ -23,7 +23,7 @@ public sealed class CriterionFunctionTests
         AddOn cuff = plan.AddOns[0] with { Upkeep = plan.AddOns[0].Upkeep with { MonthlyConsumables = Prices.Set(usedUp) } };
         plan = plan with { AddOns = [cuff] };
 
-        double told = PlanSetup.Of(Cases.Knowledge, plan, Able.StoolType, Able.CleansPerDay, feelsHeatPoorly: false).MonthlyCost.Total;
+        double told = PlanSetup.Of(Cases.Knowledge, plan, Able.StoolType, Able.CleansPerDay, burnsSooner: false).MonthlyCost.Total;
 
         Assert.True(told > usedUp);
         Assert.Equal(1 / (1 + (told / Cases.Knowledge.Evidence.Value("upkeep.half"))), Functions.Upkeep(plan, Able), 1e-12);
@@ -44,10 +44,10 @@ public sealed class CriterionFunctionTests
     [Fact]
     public void The_water_of_a_wash_that_follows_is_prepared_too()
     {
-        var setup = PlanSetup.Of(Cases.Knowledge, TrialCases.Plan("by-hand", "squeeze-wash"), 4, 1, feelsHeatPoorly: true);
+        var setup = PlanSetup.Of(Cases.Knowledge, TrialCases.Plan("by-hand", "squeeze-wash"), 4, 1, burnsSooner: true);
 
         Assert.NotNull(setup.Spray);
-        Assert.True(setup.Mix!.Celsius <= Cases.Knowledge.Water.LimitCelsius(feelsHeatPoorly: true) + 1e-9);
+        Assert.True(setup.Mix!.Celsius <= Cases.Knowledge.Water.LimitCelsius(burnsSooner: true) + 1e-9);
     }
 
     /// <summary>Six levels of CMS GG0130C set evenly from 0 to 1, worked out by hand: alone 1, set-up help 0.8, prompts 0.6, all by another 0.</summary>

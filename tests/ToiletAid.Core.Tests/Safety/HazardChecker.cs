@@ -30,7 +30,7 @@ internal static class HazardChecker
         foreach (var plan in advice.Ranked)
         {
             string[] said = [.. plan.Cautions.Select(c => c.Rule.Id)];
-            foreach (string fault in Forbidden(a, plan).Concat(Unsaid(a, plan, said)))
+            foreach (string fault in Forbidden(a, plan).Concat(Unsaid(a, plan, said)).Concat(OfWater(a, plan)))
             {
                 yield return $"{fault}: {plan.Plan.Key}";
             }
@@ -237,6 +237,17 @@ internal static class HazardChecker
         }
     }
 
+    /// <summary>Numb, old and unknown skin, and hands that cannot judge heat, get no water above 37 degrees Celsius, and nobody above 38.</summary>
+    private static IEnumerable<string> OfWater(Answers a, RankedPlan ranked)
+    {
+        bool sooner = Numb(a) || Holds(a, "conditions", "heat-not-felt-by-the-hand") || !a.Knows("feeling") || a.Si("age") > 65;
+        double most = sooner ? 37 : 38;
+        if (ranked.Setup.Mix?.Celsius > most || ranked.Cautions.SelectMany(c => c.Slots).Any(s => s.Name == "limit" && s.Si > most))
+        {
+            yield return "water that is too warm for this skin";
+        }
+    }
+
     /// <summary>What has to be said beside the plan.</summary>
     private static IEnumerable<string> Unsaid(Answers a, RankedPlan ranked, string[] said)
     {
@@ -261,7 +272,8 @@ internal static class HazardChecker
             (Numb(a) && hard, "skin-tear-hard-tip"),
             (Numb(a), "skin-cannot-be-felt"),
             ((Numb(a) || coldHands) && chosenHeat, "scald"),
-            (chosenHeat && !Numb(a) && !coldHands, "warm-water"),
+            (chosenHeat && !Numb(a) && !coldHands && !(a.Si("age") > 65), "warm-water"),
+            (chosenHeat && !Numb(a) && !coldHands && a.Si("age") > 65, "warm-water-old-skin"),
             ((Numb(a) || !a.Knows("feeling")) && air, "heat-of-seat-and-air"),
             (NotWhole(a) && air, "air-on-broken-skin"),
             (Is(a, "skin", "fragile") && wipes, "fragile-skin"),

@@ -64,9 +64,9 @@ public sealed class WaterTests
     [Fact]
     public void The_limit_is_that_for_bidets_and_lower_where_feeling_is_poor()
     {
-        Assert.Equal(38, Numbers.LimitCelsius(feelsHeatPoorly: false));
-        Assert.InRange(Numbers.LimitCelsius(feelsHeatPoorly: true), 35, 37.5);
-        Assert.True(Numbers.UsualTargetCelsius < Numbers.LimitCelsius(feelsHeatPoorly: true));
+        Assert.Equal(38, Numbers.LimitCelsius(burnsSooner: false));
+        Assert.InRange(Numbers.LimitCelsius(burnsSooner: true), 35, 37.5);
+        Assert.True(Numbers.UsualTargetCelsius < Numbers.LimitCelsius(burnsSooner: true));
     }
 
     /// <summary>Heat balance worked by hand.</summary>
