@@ -17,16 +17,20 @@ if (!Inherited.Has(1))
 
 using var output = new StreamWriter(Console.OpenStandardOutput(), utf8, 16384) { NewLine = "\n" };
 using var error = new ReadableWriter(new StreamWriter(Inherited.Has(2) ? Console.OpenStandardError() : Stream.Null, utf8) { NewLine = "\n", AutoFlush = true });
+bool inputIsTerminal = Inherited.Has(0) && !Console.IsInputRedirected;
+using var keyboard = inputIsTerminal ? Keyboard.OfInput(Console.IsOutputRedirected ? error : output) : null;
 var terminal = new Terminal
 {
     Input = Inherited.Has(0) ? Console.OpenStandardInput() : Stream.Null,
+    Keyboard = keyboard,
     Output = output,
     Error = error,
-    InputIsTerminal = Inherited.Has(0) && !Console.IsInputRedirected,
+    InputIsTerminal = inputIsTerminal,
     OutputIsTerminal = !Console.IsOutputRedirected,
     ErrorIsTerminal = Inherited.Has(2) && !Console.IsErrorRedirected,
     HasNoSize = !Console.IsOutputRedirected && (Console.WindowWidth <= 0 || Console.WindowHeight <= 0),
     Width = Console.IsOutputRedirected ? 0 : Console.WindowWidth,
+    Height = Console.IsOutputRedirected ? 0 : Console.WindowHeight,
 };
 try
 {

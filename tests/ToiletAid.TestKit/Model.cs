@@ -21,25 +21,30 @@ internal sealed class Model
     /// <param name="all">True to ask everything, whether or not it can matter.</param>
     /// <param name="passphrase">The passphrase that the program was given.</param>
     /// <param name="trials">Day of the trials; a week after that of the visits when left out.</param>
-    internal Model(Depth? depth = Depth.Quick, bool all = false, string? passphrase = null, DateOnly? trials = null)
+    /// <param name="folder">The user's folder for data; one that is not there when left out.</param>
+    /// <param name="oneKey">True when an answer out of several takes one key.</param>
+    internal Model(Depth? depth = Depth.Quick, bool all = false, string? passphrase = null, DateOnly? trials = null, string? folder = null, bool oneKey = false)
     {
         var knowledge = BuiltIn.Knowledge();
         var advisor = new Advisor(knowledge, new());
         var planner = QuestionPlanner.For(knowledge);
         Func<Depth, Answers, ImmutableArray<Question>> open = all ? (d, answers) => OpenQuestions.Open(knowledge.Questions, d, answers) : planner.Open;
         var files = new ProfileFile(knowledge.Questions);
-        var parts = new AdviceParts(knowledge, advisor, 3);
+        var parts = new AdviceParts(knowledge, advisor, planner, 3);
         var settings = new SettingsReader(_ => null, string.Empty, string.Empty);
         Shell = new(new()
         {
             Questions = knowledge.Questions,
             Open = open,
             Files = files,
-            Profiles = new(_ => null),
+            Profiles = new(name => name == "XDG_DATA_HOME" ? folder ?? Nowhere : null),
             Passphrase = () => passphrase,
+            Know = typed => passphrase = typed,
+            OneKey = oneKey,
             Keys = KeyMap.Make(new Dictionary<string, string>(), out _),
             Today = () => new DateOnly(2026, 3, 9),
             Result = parts.Of,
+            Ended = parts.Ended,
             Why = parts.Why,
             Counterfactuals = parts.Counterfactuals,
             Trial = (Profile profile, out ImmutableArray<string> faults) => TrialRecording.Begin(knowledge, advisor, profile, trials ?? new DateOnly(2026, 3, 16), trials ?? new DateOnly(2026, 3, 16), out faults),
@@ -60,6 +65,8 @@ internal sealed class Model
     }
 
     internal Shell Shell { get; }
+
+    private static string Nowhere { get; } = Path.Combine(Path.GetTempPath(), "toiletaid-nobody");
 
     private static Terminal Nobody { get; } = new() { Input = Stream.Null, Output = TextWriter.Null, Error = TextWriter.Null };
 

@@ -16,6 +16,7 @@ public sealed class InterviewEngine
     private HowObtained? _partsHow;
     private int _part;
     private bool _finished;
+    private ImmutableSortedSet<int>? _ticks;
 
     /// <summary>Starts an interview.</summary>
     /// <param name="questions">The questions.</param>
@@ -68,6 +69,15 @@ public sealed class InterviewEngine
     /// <summary>The answer that was given before going back; null when the question is new.</summary>
     public Answer? Earlier => _question is null ? null : _earlier.GetValueOrDefault(_question.Id);
 
+    /// <summary>Options of the question asked now that are ticked, from 0: those ticked since it was asked, else those of the answer that was given before
+    /// going back. A look at something else, or the other mode, drops none.</summary>
+    public ImmutableSortedSet<int> Ticked => _ticks ?? (Earlier?.Value is AnswerValue.Many { Options: var ids }
+        ? [.. ids.Select(id => _question!.Options.IndexOf(_question.FindOption(id)!))] : []);
+
+    /// <summary>Keeps which options are ticked while the question is asked.</summary>
+    /// <param name="options">Places of the options, from 0.</param>
+    public void Tick(IEnumerable<int> options) => _ticks = [.. options];
+
     /// <summary>Questions that were answered, in the order in which they were asked.</summary>
     public IEnumerable<(Question Question, Answer Answer)> Given =>
         _asked.Reverse().Select(id => (_questions[id], Answers[id]!));
@@ -85,7 +95,7 @@ public sealed class InterviewEngine
         text = text.Trim();
         if (text.Length == 0)
         {
-            return Earlier is { } earlier && question.Kind != QuestionKind.Parts ? Keep(earlier) : Refuse("Nothing was typed.");
+            return question.Kind == QuestionKind.Parts ? KeepPart() : Held is { } held ? Keep(held) : Refuse("Nothing was typed.");
         }
 
         if (AnswersById.IsMeant(_questions, question, text))
@@ -145,7 +155,13 @@ public sealed class InterviewEngine
     public Reply Unknown()
     {
         var question = _question ?? throw new InvalidOperationException("nothing is asked");
-        return question.Kind == QuestionKind.Parts ? NextPart(question, $"{question.Parts[_part].Label} left out.") : Keep(new(new AnswerValue.NotKnown(), null));
+        if (question.Kind == QuestionKind.Parts)
+        {
+            _parts.Remove(question.Parts[_part].Id);
+            return NextPart(question, $"{question.Parts[_part].Label} left out.");
+        }
+
+        return Keep(new(new AnswerValue.NotKnown(), null));
     }
 
     /// <summary>Goes back one question, or one part; false at the first one.</summary>
@@ -154,7 +170,6 @@ public sealed class InterviewEngine
         if (_question is { Kind: QuestionKind.Parts } && _part > 0)
         {
             _part--;
-            _parts.Remove(_question.Parts[_part].Id);
             return true;
         }
 
@@ -189,16 +204,22 @@ public sealed class InterviewEngine
     public string Wanted()
     {
         var question = _question ?? throw new InvalidOperationException("nothing is asked");
-        string keep = Earlier is { } earlier ? $", Enter keeps {AnswerWording.Typed(question, earlier.Value)}" : string.Empty;
+        string keep = Held is { } held ? $", Enter keeps {AnswerWording.Typed(question, held.Value)}" : string.Empty;
         return question.Kind switch
         {
             QuestionKind.Choice => keep.Length > 0 ? $"1 to {question.Options.Length}{keep}" : $"Number 1 to {question.Options.Length}",
             QuestionKind.Many => keep.Length > 0 ? $"Numbers{keep}" : "Numbers, or none",
             QuestionKind.Order => "Numbers in order",
+            QuestionKind.Parts when _parts.TryGetValue(question.Parts[_part].Id, out double degrees) => string.Create(System.Globalization.CultureInfo.InvariantCulture, $"Degrees, Enter keeps {degrees}"),
             QuestionKind.Parts => "Degrees, or unknown",
             _ => WantedNumber(question) + keep,
         };
     }
+
+    /// <summary>What Enter alone takes; null when nothing is held.</summary>
+    private Answer? Held => _question is { Kind: QuestionKind.Many } question && _ticks is { Count: > 0 } ticks
+        ? new(new AnswerValue.Many([.. ticks.Select(i => question.Options[i].Id)]), question.Usually)
+        : _ticks is { Count: 0 } ? null : Earlier;
 
     private static string WantedNumber(Question question)
     {
@@ -227,6 +248,14 @@ public sealed class InterviewEngine
         _parts[part.Id] = amount;
         _partsHow = how ?? _partsHow;
         return NextPart(question, $"{part.Label} {Typed.Spoken.Amount(amount, first)}{Said(how)}.");
+    }
+
+    private Reply KeepPart()
+    {
+        var part = _question!.Parts[_part];
+        return _parts.TryGetValue(part.Id, out double held)
+            ? NextPart(_question, $"{part.Label} {Typed.Spoken.Amount(held, Core.Quantities.Units.Find(part.Number.Units[0])!)}.")
+            : Refuse("Nothing was typed.");
     }
 
     private Reply NextPart(Question question, string said)
@@ -285,10 +314,28 @@ public sealed class InterviewEngine
 
     private void Show(Question question)
     {
+        if (_question?.Id == question.Id)
+        {
+            // Answers to other questions were given meanwhile; what is held of this one stays.
+            Total = Math.Max(Total, _asked.Count + 1);
+            return;
+        }
+
         _question = question;
         _part = 0;
         _parts.Clear();
         _partsHow = null;
+        _ticks = null;
+        if (question.Kind == QuestionKind.Parts && Earlier is { Value: AnswerValue.Parts held } earlier)
+        {
+            foreach (var (part, value) in held.Amounts)
+            {
+                _parts[part] = value;
+            }
+
+            _partsHow = earlier.How;
+        }
+
         Total = Math.Max(Total, _asked.Count + 1);
     }
 }

@@ -22,6 +22,31 @@ public sealed class ProfileFolder(Func<string, string?> environment)
         : (folder ?? Path) is { } place ? System.IO.Path.Combine(place, pathOrCode + Ending)
         : null;
 
+    /// <summary>The file that is meant where one is read: what is there under that name, else what the code stands for.</summary>
+    /// <param name="pathOrCode">As typed.</param>
+    /// <returns>A path; as typed where it can be nothing else.</returns>
+    public string Find(string pathOrCode) => System.IO.Path.Exists(pathOrCode) ? pathOrCode : Resolve(pathOrCode, null) ?? pathOrCode;
+
+    /// <summary>Codes of the profiles in the folder with the day on which each was changed, the last one first. What cannot be listed is no profile.</summary>
+    public IEnumerable<(string Code, DateOnly Changed)> Codes()
+    {
+        try
+        {
+            return Path is null || !Directory.Exists(Path) ? [] :
+            [
+                .. new DirectoryInfo(Path).EnumerateFiles("*" + Ending)
+                    .Select(f => (Code: System.IO.Path.GetFileNameWithoutExtension(f.Name), f.LastWriteTime))
+                    .Where(f => PersonCode.Fault(f.Code) is null)
+                    .OrderByDescending(f => f.LastWriteTime).ThenBy(f => f.Code, StringComparer.Ordinal)
+                    .Select(f => (f.Code, DateOnly.FromDateTime(f.LastWriteTime))),
+            ];
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            return [];
+        }
+    }
+
     /// <summary>Makes the folder of a file when it is this one, readable by its owner only.</summary>
     /// <param name="path">The file, there or not.</param>
     /// <exception cref="IOException">It could not be made.</exception>

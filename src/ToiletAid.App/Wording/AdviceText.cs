@@ -140,23 +140,7 @@ public sealed class AdviceText(KnowledgeBase knowledge)
         foreach (var plan in shown)
         {
             yield return $"Place {plan.Rank}. {PlanText.Name(plan.Plan)}.";
-            yield return HowSure(plan, advice);
-            foreach (string line in plan.Tried.SelectMany(t => new TrialText(knowledge).Lines(t)))
-            {
-                yield return line;
-            }
-
-            foreach (string reason in Reasons(plan))
-            {
-                yield return reason;
-            }
-
-            foreach (string line in Demands(plan))
-            {
-                yield return line;
-            }
-
-            foreach (string line in plan.Rank == 1 && advice.Grip is { } grip ? GripText.Lines(grip, plan) : [])
+            foreach (string line in Standing(plan, advice))
             {
                 yield return line;
             }
@@ -166,19 +150,14 @@ public sealed class AdviceText(KnowledgeBase knowledge)
                 yield return Caution(caution);
             }
 
-            if (plan != shown[0] && Again(plan, shown[0], advice) is { Length: > 0 } again)
-            {
-                yield return $"Cautions of place {shown[0].Rank} that hold here too: {again}.";
-            }
-
-            foreach (string line in plan.Rank == shown[0].Rank ? SetUp(plan, known) : [])
+            foreach (string line in plan == shown[0] ? SetUp(plan, known) : HoldsToo(plan, shown[0], advice))
             {
                 yield return line;
             }
 
-            if (Unsettled(plan, known) is { Length: > 0 } ask)
+            foreach (string line in StillToAsk(plan, known))
             {
-                yield return $"Still to ask: {ask}.";
+                yield return line;
             }
         }
 
@@ -188,17 +167,60 @@ public sealed class AdviceText(KnowledgeBase knowledge)
         }
     }
 
+    /// <summary>Why the first plan is first, with the numbers.</summary>
+    internal IEnumerable<string> ReasonsOf(Advice advice, RankedPlan first) =>
+        [NeedText.Sentence(advice), .. advice.PrioritiesStated ? [] : (string[])[NoPriorities], .. Standing(first, advice)];
+
+    /// <summary>Every caution of the first plan, and those that hold for any.</summary>
+    internal static IEnumerable<string> CautionsOf(Advice advice, RankedPlan? first) =>
+        Common(advice).Concat(first?.Cautions.Select(Caution) ?? []).Distinct(StringComparer.Ordinal);
+
+    /// <summary>The plans after the first.</summary>
+    internal IEnumerable<string> Others(Advice advice, Answers known, int top)
+    {
+        var shown = advice.Ranked.Where(p => p.BeatenBy is null).Take(top).ToList();
+        var said = advice.ForEveryPlan.Concat(shown.Take(1).SelectMany(p => p.Cautions)).Select(Sentence).ToHashSet(StringComparer.Ordinal);
+        return
+        [
+            .. shown.Skip(1).SelectMany(plan => (IEnumerable<string>)
+            [
+                $"Place {plan.Rank}. {PlanText.Name(plan.Plan)}.",
+                .. Standing(plan, advice),
+                .. plan.Cautions.Where(c => said.Add(Sentence(c))).Select(Caution),
+                .. HoldsToo(plan, shown[0], advice),
+                .. StillToAsk(plan, known),
+            ]),
+            .. AlsoPossible([.. advice.Ranked.Except(shown)]),
+        ];
+    }
+
+    /// <summary>Questions whose answers a rule about the plan waits for, as one sentence; nothing where there is none.</summary>
+    internal IEnumerable<string> StillToAsk(RankedPlan plan, Answers known) => Unsettled(plan, known) is { Length: > 0 } ask ? [$"Still to ask: {ask}."] : [];
+
+    /// <summary>How sure the place is, what was tried, the reasons and what is asked of reach and hand.</summary>
+    private IEnumerable<string> Standing(RankedPlan plan, Advice advice) =>
+    [
+        HowSure(plan, advice),
+        .. plan.Tried.SelectMany(t => new TrialText(knowledge).Lines(t)),
+        .. Reasons(plan),
+        .. Demands(plan),
+        .. plan.Rank == 1 && advice.Grip is { } grip ? GripText.Lines(grip, plan) : [],
+    ];
+
+    private static IEnumerable<string> HoldsToo(RankedPlan plan, RankedPlan first, Advice advice) =>
+        Again(plan, first, advice) is { Length: > 0 } again ? [$"Cautions of place {first.Rank} that hold here too: {again}."] : [];
+
+    /// <summary>What else can be offered; what is never better than the same plan is told together.</summary>
     private static IEnumerable<string> AlsoPossible(IReadOnlyCollection<RankedPlan> rest)
     {
-        if (rest.Count > 0)
+        if (rest.Where(p => p.BeatenBy is null).Select(p => $"{PlanText.Method(p.Plan)}, place {p.Rank}").ToList() is { Count: > 0 } open)
         {
-            yield return "Also possible:";
-            foreach (var plan in rest)
-            {
-                yield return plan.BeatenBy is { } better
-                    ? $"{plan.Plan.Aid.Name}. Whatever the priorities, {PlanText.Method(better)} is better."
-                    : $"{plan.Plan.Aid.Name}, place {plan.Rank}.";
-            }
+            yield return $"Also possible: {string.Join("; ", open)}.";
+        }
+
+        foreach (var beaten in rest.Where(p => p.BeatenBy is not null).GroupBy(p => PlanText.Method(p.BeatenBy!), StringComparer.Ordinal))
+        {
+            yield return $"Possible, but worse than {beaten.Key} whatever the priorities: {beaten.Select(p => PlanText.Method(p.Plan)).Humanize("and")}.";
         }
     }
 

@@ -21,6 +21,19 @@ public sealed class BriefText(KnowledgeBase knowledge)
     /// <summary>What is left out first where it would be too long; the plan, urgent warnings and how sure it is always stay.</summary>
     private static readonly ImmutableArray<BriefTopic> LeftOutFirst = [BriefTopic.Reason, BriefTopic.Unknown, BriefTopic.Caution, BriefTopic.Next];
 
+    /// <summary>What can be arranged around a person, by question and option (decision).</summary>
+    private static readonly ImmutableArray<(string Question, string Option, string Words)> Arrangements =
+    [
+        ("helper", "sometimes", "a carer there some of the time"),
+        ("helper", "always", "a carer there each time"),
+        ("water", "basin-in-reach", "water in reach of the toilet"),
+        ("socket", "yes", "a protected socket near the toilet"),
+        ("fixtures", "yes", "leave to change the fixtures"),
+        ("place", "own-toilet", "a toilet of the person's own"),
+        ("place", "commode", "a commode"),
+        ("place", "bed", "cleaning in bed"),
+    ];
+
     /// <summary>The brief result.</summary>
     /// <param name="advice">The advice.</param>
     /// <param name="known">The answers it rests on.</param>
@@ -30,7 +43,7 @@ public sealed class BriefText(KnowledgeBase knowledge)
         ArgumentNullException.ThrowIfNull(advice);
         ArgumentNullException.ThrowIfNull(known);
         return !advice.Stops.IsEmpty ? [.. AdviceText.Stop(advice.Stops).Select(l => new BriefPart(BriefTopic.Warning, l))]
-            : advice.Ranked.IsEmpty ? [.. Nothing(advice)]
+            : advice.Ranked.IsEmpty ? [.. Nothing(advice, known)]
             : Fitted([.. First(advice, advice.Ranked[0], known)]);
     }
 
@@ -42,15 +55,31 @@ public sealed class BriefText(KnowledgeBase knowledge)
         return text.Split(' ', StringSplitOptions.RemoveEmptyEntries).Length;
     }
 
-    private static IEnumerable<BriefPart> Nothing(Advice advice)
+    private IEnumerable<BriefPart> Nothing(Advice advice, Answers known)
     {
-        yield return new(BriefTopic.Plan, "No plan can be offered on these answers.");
+        yield return new(BriefTopic.Plan, Change(known));
         foreach (string reason in RuledOutText.Reasons(advice).Take(2))
         {
             yield return new(BriefTopic.Reason, reason);
         }
 
-        yield return new(BriefTopic.Next, "Until something is arranged, ask the community nursing team for visits.");
+        yield return new(BriefTopic.Next, "Until then, ask the community nursing team for visits.");
+    }
+
+    /// <summary>Which single change would make which plan possible: the first that does, of those that can be arranged, the simplest first.</summary>
+    private string Change(Answers known)
+    {
+        var advisor = new Advisor(knowledge, new() { ValueDraws = 8, WeightDraws = 100, AsksGrip = false });
+        foreach (var (question, option, words) in Arrangements)
+        {
+            if (known.Choice(question) != option
+                && advisor.Advise(known.With(question, new(new AnswerValue.Choice(option), HowObtained.Reported))).Ranked.FirstOrDefault() is { } possible)
+            {
+                return $"Nothing can be offered yet; with {words}, {PlanText.Method(possible.Plan)} could be.";
+            }
+        }
+
+        return "Nothing can be offered on these answers, and no single change that was tried would help.";
     }
 
     private IEnumerable<BriefPart> First(Advice advice, RankedPlan first, Answers known)

@@ -1,4 +1,5 @@
 using ToiletAid.App.Files;
+using ToiletAid.App.Store;
 using ToiletAid.Core.Interview;
 using ToiletAid.Core.Person;
 using ToiletAidTui.Host;
@@ -11,6 +12,7 @@ internal sealed class BatchSource(QuestionSet questions, Terminal terminal)
     internal const string StandardInput = "-";
 
     private readonly ProfileFile _files = new(questions);
+    private readonly ProfileFolder _profiles = new(terminal.Variable);
     private readonly Lock _asking = new();
     private readonly ProfileReader _reader = new(questions);
 
@@ -37,7 +39,7 @@ internal sealed class BatchSource(QuestionSet questions, Terminal terminal)
 
         return Directory.Exists(path) ? Folder(path)
             : path.EndsWith(".ndjson", StringComparison.OrdinalIgnoreCase) ? LinesOf(path)
-            : [new(path, 0, null, null)];
+            : [new(_profiles.Find(path), 0, null, null)];
     }
 
     private static IEnumerable<BatchInput> Folder(string path)

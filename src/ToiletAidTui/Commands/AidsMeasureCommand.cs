@@ -40,7 +40,7 @@ internal static class AidsMeasureCommand
         }
 
         var measuring = new AidMeasuring(kinds);
-        var end = new MeasureDialogue(measuring, lines, new LineReader(terminal.Input), terminal.InputIsTerminal).Run();
+        var end = new MeasureDialogue(measuring, lines, terminal.Lines(), terminal.InputIsTerminal).Run();
         if (end != InterviewEnd.Done)
         {
             lines.Line(end == InterviewEnd.Quit ? "Nothing was saved." : $"Input ended at question {measuring.Position + 1}. Nothing was saved.");

@@ -17,9 +17,9 @@ namespace ToiletAidTui.Commands;
 /// <summary>One interview from the first line to the saved file.</summary>
 internal sealed class Assessment(Terminal terminal, Manner manner, Depth depth, string? save, string? person, DateOnly day, bool late, int top, string? aids)
 {
-    private readonly SpeechLines _lines = terminal.Dialogue;
+    private SpeechLines _lines = terminal.Dialogue;
     private readonly DraftFile _drafts = new(BuiltIn.Questions(), terminal.Variable);
-    private LineReader _input = new(terminal.Input);
+    private LineReader _input = terminal.Lines();
     private DateOnly _day = day;
     private bool _isLate = late;
 
@@ -59,16 +59,30 @@ internal sealed class Assessment(Terminal terminal, Manner manner, Depth depth, 
             return new ScreenCommand(terminal, knowledge, advisor, manner, top, aids).Run(visit);
         }
 
-        using var keeper = new Keeper(terminal, _drafts, () => visit);
-        _input = new(terminal.Input, keeper.Turn);
         each?.Tell = terminal.Error.WriteLine;
+        return LineByLine(knowledge, advisor, planner, visit);
+    }
+
+    private int LineByLine(KnowledgeBase knowledge, Advisor advisor, QuestionPlanner planner, Visit visit)
+    {
+        var keeper = new Keeper(terminal, _drafts, () => visit);
+        using var kept = keeper;
+        terminal.Keyboard?.Word = key => KeyWords.Of(manner.Settings.Keys, key);
+        _input = terminal.Lines(keeper.Turn);
+        _lines = _lines.Paged(terminal.InputIsTerminal ? terminal.Height : 0, _input);
         _lines.Line("Linear mode. Type help at any question.");
         var engine = visit.Engine;
-        var end = new LinearInterview(engine, _lines, _input, terminal.InputIsTerminal) { CanSwitch = manner.CanDraw }.Run();
-        if (end == InterviewEnd.Switch)
+        bool talks = terminal.InputIsTerminal && terminal.OutputIsTerminal;
+        var interview = new LinearInterview(engine, _lines, _input, terminal.InputIsTerminal) { CanSwitch = manner.CanDraw, HasPages = talks, OneKey = manner.Settings.OneKey };
+        var end = interview.Run();
+        if (end is InterviewEnd.Switch or InterviewEnd.Page || (end == InterviewEnd.Done && talks))
         {
             keeper.Dispose();
-            return new ScreenCommand(terminal, knowledge, advisor, manner with { Mode = Mode.FullScreen }, top, aids).Run(visit);
+            return new ScreenCommand(terminal, knowledge, advisor, manner with { Mode = end == InterviewEnd.Switch ? Mode.FullScreen : Mode.Linear }, top, aids)
+            {
+                IsGreeted = end != InterviewEnd.Switch,
+                AfterResult = v => save is null || !v.IsUnsaved ? null : Save(v),
+            }.Run(visit, end == InterviewEnd.Page ? interview.Wanted : null);
         }
 
         int code = end == InterviewEnd.InputEnded && !terminal.InputIsTerminal ? ExitCode.InputRefused : ExitCode.Good;

@@ -96,7 +96,7 @@ internal static class KeepingCommands
         }
 
         terminal.Dialogue.Line($"Erasing {file} cannot be undone.");
-        return terminal.Dialogue.AskYes("Erase it?", new(terminal.Input));
+        return terminal.Dialogue.AskYes("Erase it?", terminal.Lines());
     }
 
     private static (Argument<string> Path, Option<string?> Folder) Where() => (

@@ -1,4 +1,5 @@
 using ToiletAid.App.Files;
+using ToiletAid.App.Store;
 using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Person;
 using ToiletAidTui.Host;
@@ -10,7 +11,7 @@ internal static class OneProfile
 {
     /// <summary>Reads the profile and does something with it, or tells what is wrong with it.</summary>
     /// <param name="terminal">What it talks to.</param>
-    /// <param name="path">The profile.</param>
+    /// <param name="path">The profile, or a code that stands for one.</param>
     /// <param name="stock">File with the clinic's own aids, or null.</param>
     /// <param name="action">What is done with it.</param>
     internal static int With(Terminal terminal, string path, string? stock, Func<KnowledgeBase, Profile, int> action)
@@ -20,6 +21,7 @@ internal static class OneProfile
             return ExitCode.InputRefused;
         }
 
+        path = new ProfileFolder(terminal.Variable).Find(path);
         var read = new ProfileFile(knowledge.Questions).Read(path, terminal.Passphrase.Get);
         if (read.TryGet(out var profile))
         {

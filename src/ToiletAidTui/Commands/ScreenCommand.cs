@@ -7,6 +7,7 @@ using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Person;
 using ToiletAidTui.FullScreen;
 using ToiletAidTui.Host;
+using ToiletAidTui.Linear;
 using ToiletAidTui.Screens;
 using ToiletAidTui.Settings;
 
@@ -15,19 +16,30 @@ namespace ToiletAidTui.Commands;
 /// <summary>The program as screens: what is run when a person sits at the terminal.</summary>
 internal sealed class ScreenCommand(Terminal terminal, KnowledgeBase knowledge, Advisor advisor, Manner manner, int top, string? stock)
 {
-    private const string ClearAll = "\u001b[H\u001b[2J\u001b[3J";
-
     private readonly DraftFile _drafts = new(knowledge.Questions, terminal.Variable);
 
+    /// <summary>What follows the result in linear mode, once; gives an exit code to end with.</summary>
+    internal Func<Visit, int?>? AfterResult { get; init; }
+
+    /// <summary>True when the linear mode was told before.</summary>
+    internal bool IsGreeted { get; init; }
+
     /// <summary>Runs from the first screen, or from a visit that is already set up.</summary>
-    internal int Run(Visit? visit)
+    /// <param name="visit">The visit; null for the first screen.</param>
+    /// <param name="first">What is done at once; null for nothing.</param>
+    internal int Run(Visit? visit, Act? first = null)
     {
+        terminal.Keyboard?.Word = key => KeyWords.Of(manner.Settings.Keys, key);
         var desk = Desk();
         var shell = new Shell(desk);
         if (visit is not null)
         {
             visit.Kept?.Tell = shell.Warn;
             StartPages.Begin(shell, visit);
+            if (first is { } act)
+            {
+                shell.Press(new(act));
+            }
         }
         else
         {
@@ -42,9 +54,17 @@ internal sealed class ScreenCommand(Terminal terminal, KnowledgeBase knowledge, 
             IdleUntilHidden = manner.Settings.IdleUntilHidden,
             IsStopped = () => keeper.HasStopped,
         };
+        int? code = null;
+        var modes = new TwoModes(terminal, shell, options, keeper)
+        {
+            IsGreeted = IsGreeted,
+            CanDraw = manner.CanDraw,
+            AfterResult = AfterResult is { } after ? () => (code = after(shell.Visit!)) is null : null,
+        };
         try
         {
-            return End(keeper, new TwoModes(terminal, shell, options, keeper).Run(manner.Mode));
+            int end = End(keeper, modes.Run(manner.Mode));
+            return code ?? end;
         }
         catch
         {
@@ -57,7 +77,7 @@ internal sealed class ScreenCommand(Terminal terminal, KnowledgeBase knowledge, 
     {
         if (manner.Settings.ClearOnLeaving && manner.CanDraw)
         {
-            terminal.Output.Write(ClearAll);
+            terminal.Output.Write(TwoModes.ClearAll);
             terminal.Output.Flush();
         }
 
@@ -73,19 +93,23 @@ internal sealed class ScreenCommand(Terminal terminal, KnowledgeBase knowledge, 
     private Desk Desk()
     {
         var files = new ProfileFile(knowledge.Questions);
-        var parts = new AdviceParts(knowledge, advisor, top);
+        var planner = QuestionPlanner.For(knowledge);
+        var parts = new AdviceParts(knowledge, advisor, planner, top);
         return new()
         {
             Questions = knowledge.Questions,
-            Open = QuestionPlanner.For(knowledge).Open,
+            Open = planner.Open,
             Files = files,
             Profiles = new(terminal.Variable),
             EachAnswer = (path, earlier) => _drafts.EachAnswer(path, terminal.Passphrase.GetUnasked, earlier is { IsProtected: true }),
             Passphrase = terminal.Passphrase.GetUnasked,
+            Know = terminal.Passphrase.Know,
+            OneKey = manner.Settings.OneKey,
             Keys = manner.Settings.Keys,
             Today = () => terminal.Today,
             Trial = (Profile profile, out ImmutableArray<string> faults) => TrialRecording.Begin(knowledge, advisor, profile, terminal.Today, terminal.Today, out faults),
             Result = parts.Of,
+            Ended = parts.Ended,
             Why = parts.Why,
             Counterfactuals = parts.Counterfactuals,
             Kinds = [.. knowledge.Catalogue.Aids.Select(a => (a.Id, a.Name))],

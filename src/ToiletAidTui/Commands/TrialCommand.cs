@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.CommandLine;
 using ToiletAid.App.Sessions;
+using ToiletAid.App.Store;
 using ToiletAid.App.Trials;
 using ToiletAid.Core.Advising;
 using ToiletAid.Core.Knowledge;
@@ -59,7 +60,7 @@ internal sealed class TrialCommand
             return ExitCode.WrongUsage;
         }
 
-        string path = parsed.GetValue(_path)!;
+        string path = new ProfileFolder(_terminal.Variable).Find(parsed.GetValue(_path)!);
         return OneProfile.With(_terminal, path, parsed.GetValue(_aids), (knowledge, profile) => Ask(parsed, knowledge, profile, path, day));
     }
 
@@ -75,7 +76,7 @@ internal sealed class TrialCommand
         var lines = _terminal.Dialogue;
         var interview = recording.Interview;
         lines.Line($"{recording.Title} Type help at any question.");
-        var dialogue = new TrialDialogue(recording, lines, new LineReader(_terminal.Input), _terminal.InputIsTerminal, id => Given(parsed, id));
+        var dialogue = new TrialDialogue(recording, lines, _terminal.Lines(), _terminal.InputIsTerminal, id => Given(parsed, id));
         var end = dialogue.Run();
         if (dialogue.Refusal is { } refusal)
         {

@@ -52,19 +52,20 @@ internal sealed class ScreenRows
         string answerText = said.Answer(longest);
         string[] answer = [.. Wrap(answerText, longest)];
         string[] error = said.Error.Length == 0 ? [string.Empty] : [.. Wrap(said.Error, longest)];
-        string[] text = [.. said.Lines.SelectMany(l => Wrap(l, longest))];
+        var pages = Paging.Pages(said.Lines, l => Wrap(l, longest), int.MaxValue);
 
         // An answer line of two rows has its room from the start, so that moving to it moves nothing else.
         int room = Math.Max(height - head.Length - Math.Max(error.Length + answer.Length, 3), 1);
-        int parts = 1;
+        string[] text = [.. pages[0]];
         if (text.Length > room)
         {
-            room = Math.Max(room - 1, 1);
-            parts = (text.Length + room - 1) / room;
-            part = Math.Clamp(part, 0, parts - 1);
-            string more = $"Part {part + 1} of {parts}. {(part + 1 < parts ? "Page Down." : "Page Up.")}";
-            text = [.. text.Skip(part * room).Take(room), .. Wrap(more, longest).Take(1)];
+            pages = Paging.Pages(said.Lines, l => Wrap(l, longest), Math.Max(room - 1, 1));
+            part = Math.Clamp(part, 0, pages.Count - 1);
+            string more = $"Part {part + 1} of {pages.Count}. {(part + 1 < pages.Count ? "Page Down." : "Page Up.")}";
+            text = [.. pages[part], .. Wrap(more, longest).Take(1)];
         }
+
+        int parts = pages.Count;
 
         string[] all = [.. head, .. text, .. error, .. answer];
         string[] rows = [.. all.Take(height), .. Enumerable.Repeat(string.Empty, Math.Max(height - all.Length, 0))];

@@ -21,6 +21,9 @@ public sealed class PassphraseSource(Terminal terminal, string? file, int? descr
     /// <summary>The passphrase, or null when there is none.</summary>
     public string? Get() => Get("Passphrase: ");
 
+    /// <summary>Takes a passphrase that was typed on a screen, in place of one that was not the right one.</summary>
+    internal void Know(string passphrase) => (_known, _asked) = (passphrase, true);
+
     /// <summary>The passphrase as far as it is known without typing: a drawn screen cannot ask for it.</summary>
     public string? GetUnasked() => _asked || file is not null || descriptor is not null ? Get() : null;
 
@@ -98,11 +101,17 @@ public sealed class PassphraseSource(Terminal terminal, string? file, int? descr
             return TypeOnWindows(prompt);
         }
 
+        if (terminal.Keyboard is { IsAwake: true } keyboard)
+        {
+            Prompt(prompt);
+            return keyboard.ReadLine(null, hidden: true) is { Length: > 0 } typed ? typed : null;
+        }
+
         try
         {
             // The terminal itself and not standard input, whose reader may show what is typed or hold some of it back.
             using var tty = new FileStream("/dev/tty", FileMode.Open, FileAccess.Read, FileShare.ReadWrite, bufferSize: 1);
-            using var hidden = new HiddenTyping(tty.SafeFileHandle.DangerousGetHandle().ToInt32(), () => Prompt(prompt));
+            using var hidden = new HeldModes(tty.SafeFileHandle.DangerousGetHandle().ToInt32(), m => m.Hidden(), () => Prompt(prompt), drops: true);
             Prompt(prompt);
             string? line = Line(tty);
             terminal.Error.WriteLine();

@@ -7,21 +7,23 @@ namespace ToiletAidTui.Host;
 /// <param name="width">Characters in a line; 0 for no wrapping.</param>
 public sealed class SpeechLines(TextWriter writer, int width)
 {
-    /// <summary>Writes a line.</summary>
-    public void Line(string text)
-    {
-        text = ReadableText.Shown(text);
-        if (width < 20 || text.Length < width)
-        {
-            writer.WriteLine(text);
-            return;
-        }
+    /// <summary>What is typed at the end of a page to leave the rest out.</summary>
+    private const string Stop = "stop";
 
-        foreach (string row in WordWrap.Rows(text, width - 1))
-        {
-            writer.WriteLine(row);
-        }
-    }
+    /// <summary>Rows that stay free: one for the prompt, one for the line that was typed before.</summary>
+    private const int Kept = 2;
+
+    private LineReader? _input;
+    private int _room;
+    private int _used;
+
+    /// <summary>The same, never more rows at once than the screen has: a reader that says what changed on the screen would miss what scrolled off.</summary>
+    /// <param name="height">Rows of the terminal; 0 when it tells none.</param>
+    /// <param name="input">Where Enter for the next page is typed. What else is typed there is the answer to the next prompt.</param>
+    public SpeechLines Paged(int height, LineReader input) => new(writer, width) { _input = input, _room = height <= Kept ? 0 : height - Kept };
+
+    /// <summary>Writes a line.</summary>
+    public void Line(string text) => Put(text);
 
     /// <summary>Writes a line that must be heard before the next one comes.</summary>
     public void LineNow(string text)
@@ -35,7 +37,10 @@ public sealed class SpeechLines(TextWriter writer, int width)
     {
         foreach (string line in lines)
         {
-            Line(line);
+            if (!Put(line))
+            {
+                return;
+            }
         }
     }
 
@@ -44,6 +49,7 @@ public sealed class SpeechLines(TextWriter writer, int width)
     {
         writer.Write(ReadableText.Shown(text));
         writer.Flush();
+        _used = 0;
     }
 
     /// <summary>Asks for yes or no until one of them is typed; the end of input is no.</summary>
@@ -69,6 +75,64 @@ public sealed class SpeechLines(TextWriter writer, int width)
                     break;
             }
         }
+    }
+
+    /// <summary>Writes a line, page by page; false when the rest is not wanted.</summary>
+    private bool Put(string text)
+    {
+        text = ReadableText.Shown(text);
+        if (_room == 0)
+        {
+            foreach (string row in Rows(text))
+            {
+                writer.WriteLine(row);
+            }
+
+            return true;
+        }
+
+        var pieces = Paging.Pieces(text, Rows, _room - _used, _room);
+        for (int i = 0; i < pieces.Count; i++)
+        {
+            if (i > 0 && !GoesOn())
+            {
+                return false;
+            }
+
+            foreach (string row in pieces[i])
+            {
+                writer.WriteLine(row);
+            }
+
+            _used += pieces[i].Length;
+        }
+
+        return true;
+    }
+
+    private IEnumerable<string> Rows(string text) => width < 20 || text.Length < width ? [text] : WordWrap.Rows(text, width - 1);
+
+    /// <summary>Waits at the end of a page; false when the rest is not wanted.</summary>
+    private bool GoesOn()
+    {
+        Prompt($"Enter for more, or {Stop}: ");
+        if (_input!.ReadLine() is not { } typed)
+        {
+            _input.PutBack(null);
+            return false;
+        }
+
+        if (typed.Trim().Length == 0)
+        {
+            return true;
+        }
+
+        if (!typed.Trim().Equals(Stop, StringComparison.OrdinalIgnoreCase))
+        {
+            _input.PutBack(typed);
+        }
+
+        return false;
     }
 
     /// <summary>Prompts and waits for a line; null when the input ended. Where nobody's Enter ended the line with the cursor, it is ended.</summary>

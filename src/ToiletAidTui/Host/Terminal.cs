@@ -27,6 +27,12 @@ public sealed class Terminal
     /// <summary>Characters in a line; 0 when lines are not wrapped.</summary>
     public int Width { get; init; }
 
+    /// <summary>Rows of the terminal; 0 when nothing is read page by page.</summary>
+    public int Height { get; init; }
+
+    /// <summary>The keyboard, where a person types and keys can be read one by one; null otherwise.</summary>
+    internal Keyboard? Keyboard { get; init; }
+
     /// <summary>True when the terminal tells no size that anything can be drawn in.</summary>
     public bool HasNoSize { get; init; }
 
@@ -53,6 +59,10 @@ public sealed class Terminal
 
     /// <summary>Lines of a dialogue, wrapped where a person types.</summary>
     public SpeechLines Dialogue => new(Talk, InputIsTerminal ? Width : 0);
+
+    /// <summary>Lines as they are typed.</summary>
+    /// <param name="turn">Passed on while it waits; null where no signal is listened for.</param>
+    public LineReader Lines(Turn? turn = null) => new(Input, turn) { Keyboard = Keyboard };
 
     /// <summary>Tells what is wrong with some input, one sentence a fault.</summary>
     /// <param name="source">What the input is called.</param>

@@ -15,6 +15,13 @@ internal sealed partial class TerminalModes
     private const uint LinuxLineMode = 0x2;
     private const uint MacLineMode = 0x100;
 
+    // IXON, in the input modes, which come first.
+    private const uint LinuxFlowControl = 0x400;
+    private const uint MacFlowControl = 0x200;
+
+    /// <summary>TCSANOW: what was typed before is read.</summary>
+    private const int AtOnce = 0;
+
     /// <summary>TCSAFLUSH: what was typed before is dropped, it was not meant for what comes.</summary>
     private const int AfterFlush = 2;
 
@@ -22,6 +29,8 @@ internal sealed partial class TerminalModes
     private readonly byte[] _termios;
 
     private TerminalModes(int descriptor, byte[] termios) => (_descriptor, _termios) = (descriptor, termios);
+
+    private static uint LineMode => OperatingSystem.IsMacOS() ? MacLineMode : LinuxLineMode;
 
     /// <summary>As they are now; null for what is no terminal.</summary>
     internal static TerminalModes? Of(int descriptor)
@@ -36,19 +45,32 @@ internal sealed partial class TerminalModes
         byte[] hidden = [.. _termios];
         var modes = hidden.AsSpan(OperatingSystem.IsMacOS() ? MacLocalModes : LinuxLocalModes, sizeof(uint));
         uint value = MemoryMarshal.Read<uint>(modes);
-        value = (value & ~Echo) | (OperatingSystem.IsMacOS() ? MacLineMode : LinuxLineMode);
+        value = (value & ~Echo) | LineMode;
         MemoryMarshal.Write(modes, in value);
         return new(_descriptor, hidden);
     }
 
+    /// <summary>The same for typing that the program reads key by key and shows itself. Signals keep their keys; Control S and Q stop nothing.</summary>
+    internal TerminalModes ByKey()
+    {
+        byte[] byKey = [.. _termios];
+        var modes = byKey.AsSpan(OperatingSystem.IsMacOS() ? MacLocalModes : LinuxLocalModes, sizeof(uint));
+        uint value = MemoryMarshal.Read<uint>(modes) & ~(Echo | LineMode);
+        MemoryMarshal.Write(modes, in value);
+        value = MemoryMarshal.Read<uint>(byKey) & ~(OperatingSystem.IsMacOS() ? MacFlowControl : LinuxFlowControl);
+        MemoryMarshal.Write(byKey, in value);
+        return new(_descriptor, byKey);
+    }
+
     /// <summary>Sets the terminal so; false when it does not take that.</summary>
-    internal bool Set() => Set(_descriptor, AfterFlush, _termios) == 0;
+    /// <param name="drops">True to drop what was typed before.</param>
+    internal bool Set(bool drops = true) => Set(_descriptor, drops ? AfterFlush : AtOnce, _termios) == 0;
 
     /// <summary>True while typing is shown as it is in these settings: the runtime has its own idea of the terminal, and sets it when the program is woken.</summary>
     internal bool IsSet() => Of(_descriptor) is not { } now || LocalModes(now) == LocalModes(this);
 
     private static uint LocalModes(TerminalModes modes) =>
-        MemoryMarshal.Read<uint>(modes._termios.AsSpan(OperatingSystem.IsMacOS() ? MacLocalModes : LinuxLocalModes, sizeof(uint))) & (Echo | (OperatingSystem.IsMacOS() ? MacLineMode : LinuxLineMode));
+        MemoryMarshal.Read<uint>(modes._termios.AsSpan(OperatingSystem.IsMacOS() ? MacLocalModes : LinuxLocalModes, sizeof(uint))) & (Echo | LineMode);
 
     [LibraryImport("libc", EntryPoint = "tcgetattr")]
     private static partial int Get(int descriptor, [Out] byte[] termios);

@@ -11,21 +11,37 @@ namespace ToiletAidTui.Host;
 /// <param name="keeper">Sees to signals.</param>
 internal sealed class TwoModes(Terminal terminal, Shell shell, FullScreenOptions options, Keeper keeper)
 {
-    private readonly LineReader _input = new(terminal.Input, keeper.Turn);
+    /// <summary>The screen and what can be scrolled back to.</summary>
+    internal const string ClearAll = "\u001b[H\u001b[2J\u001b[3J";
+
+    private readonly LineReader _input = terminal.Lines(keeper.Turn);
+
+    /// <summary>What follows the result in linear mode, once; false ends it there.</summary>
+    internal Func<bool>? AfterResult { get; init; }
+
+    /// <summary>True when the linear mode was told before.</summary>
+    internal bool IsGreeted { get; init; }
+
+    /// <summary>True when there is a full screen to go to.</summary>
+    internal bool CanDraw { get; init; } = true;
 
     /// <summary>Runs.</summary>
     /// <param name="mode">The mode to begin with.</param>
     internal Ending Run(Mode mode)
     {
+        bool greeted = IsGreeted;
         while (true)
         {
             shell.Ending = Ending.None;
             if (mode == Mode.Linear || !FullScreen())
             {
-                new LinearPages(shell, new(terminal.Output, terminal.Width), _input).Run();
+                var lines = new SpeechLines(terminal.Output, terminal.Width).Paged(terminal.Height, _input);
+                new LinearPages(shell, lines, _input) { AfterResult = AfterResult, IsGreeted = greeted, CanSwitch = CanDraw, Clear = Clear }.Run();
                 terminal.Output.Flush();
                 mode = Mode.Linear;
             }
+
+            greeted = false;
 
             if (keeper.HasStopped)
             {
@@ -41,11 +57,21 @@ internal sealed class TwoModes(Terminal terminal, Shell shell, FullScreenOptions
         }
     }
 
+    private void Clear()
+    {
+        if (CanDraw)
+        {
+            terminal.Output.Write(ClearAll);
+            terminal.Output.Flush();
+        }
+    }
+
     /// <summary>Runs the full screen; false when the terminal cannot show it, and then the linear mode goes on.</summary>
     private bool FullScreen()
     {
         try
         {
+            terminal.Keyboard?.Rest();
             keeper.IsDrawing = true;
             new FullScreenHost(shell, options).Run();
             return true;

@@ -12,6 +12,9 @@ public enum InterviewEnd
     /// <summary>The person goes on in full screen.</summary>
     Switch,
 
+    /// <summary>The person asked for a page, and comes back to the question.</summary>
+    Page,
+
     /// <summary>Input came to its end before the questions did.</summary>
     InputEnded,
 }

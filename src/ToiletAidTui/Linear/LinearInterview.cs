@@ -1,5 +1,7 @@
 using ToiletAid.App.Sessions;
+using ToiletAid.Core.Interview;
 using ToiletAidTui.Host;
+using ToiletAidTui.Screens;
 
 namespace ToiletAidTui.Linear;
 
@@ -20,6 +22,15 @@ public sealed class LinearInterview(InterviewEngine engine, SpeechLines lines, L
 
     /// <summary>True when there is a full screen to go to.</summary>
     internal bool CanSwitch { get; init; }
+
+    /// <summary>True when save, hide and trial can be asked for at a question.</summary>
+    internal bool HasPages { get; init; }
+
+    /// <summary>What was asked for when the interview ended with <see cref="InterviewEnd.Page"/>.</summary>
+    internal Act Wanted { get; private set; }
+
+    /// <summary>Takes an answer out of several by its digit alone, where keys are read one by one.</summary>
+    internal bool OneKey { get; init; }
 
     /// <summary>Asks until nothing is left to ask, or the person stops.</summary>
     public InterviewEnd Run()
@@ -49,7 +60,7 @@ public sealed class LinearInterview(InterviewEngine engine, SpeechLines lines, L
         string wanted = $"{QuestionText.Prompt(engine)} ";
         while (true)
         {
-            if (lines.Ask(wanted, input, echoesTyping) is not { } text)
+            if (Typed(wanted) is not { } text)
             {
                 return InterviewEnd.InputEnded;
             }
@@ -90,6 +101,9 @@ public sealed class LinearInterview(InterviewEngine engine, SpeechLines lines, L
                     return InterviewEnd.Switch;
                 case "quit":
                     return InterviewEnd.Quit;
+                case "save" or "hide" or "trial" when HasPages:
+                    Wanted = Enum.Parse<Act>(text.Trim(), ignoreCase: true);
+                    return InterviewEnd.Page;
                 default:
                     if (Answer(text) is not { } retry)
                     {
@@ -102,6 +116,16 @@ public sealed class LinearInterview(InterviewEngine engine, SpeechLines lines, L
 
             wanted = $"{QuestionText.Prompt(engine)} ";
         }
+    }
+
+    private string? Typed(string wanted)
+    {
+        if (OneKey && engine.Current!.Question is { Kind: QuestionKind.Choice } choice)
+        {
+            input.Keyboard?.AtOnce = choice.Options.Length;
+        }
+
+        return lines.Ask(wanted, input, echoesTyping);
     }
 
     /// <summary>Takes an answer; gives the next prompt when it was not taken.</summary>
@@ -123,7 +147,7 @@ public sealed class LinearInterview(InterviewEngine engine, SpeechLines lines, L
     private void Help()
     {
         lines.Lines(QuestionText.Help(engine.Current!.Question));
-        lines.Line($"Other words: back, repeat, list, note, unknown, finish, quit{(CanSwitch ? ", screen for full screen" : string.Empty)}.");
+        lines.Line($"Other words: back, repeat, list, note, unknown, finish, {(HasPages ? "save, hide, trial, " : string.Empty)}quit{(CanSwitch ? ", screen for full screen" : string.Empty)}.");
         lines.Line("List reads the answers so far. Note takes a free note. Finish asks only what is open on safety and gives the result. Quit ends without one.");
     }
 }

@@ -18,18 +18,41 @@ internal sealed class LinearPages(Shell shell, SpeechLines lines, LineReader inp
         ["note"] = Act.Note,
         ["trial"] = Act.Trial,
         ["save"] = Act.Save,
+        ["hide"] = Act.Hide,
         ["quit"] = Act.Leave,
         ["screen"] = Act.Linear,
     };
 
+    /// <summary>True when there is a full screen to go to.</summary>
+    internal bool CanSwitch { get; init; } = true;
+
+    /// <summary>True when the mode was told before.</summary>
+    internal bool IsGreeted { get; init; }
+
+    /// <summary>Called once when the result was said; false ends it there.</summary>
+    internal Func<bool>? AfterResult { get; set; }
+
+    /// <summary>Clears what the terminal shows and has shown.</summary>
+    internal Action Clear { get; init; } = () => { };
+
     /// <summary>Runs until the person leaves or goes on in full screen.</summary>
     internal void Run()
     {
-        lines.Line("Linear mode. Type help at any question, screen for full screen.");
+        if (!IsGreeted)
+        {
+            lines.Line($"Linear mode. Type help at any question{(CanSwitch ? ", screen for full screen" : string.Empty)}.");
+        }
+
         int turn = shell.Turn - 1;
         while (shell.Ending == Ending.None)
         {
             var page = shell.Current;
+            if (shell.IsHidden)
+            {
+                Uncover();
+                continue;
+            }
+
             if (page is QuestionPage)
             {
                 Say(shell.Opening);
@@ -42,6 +65,15 @@ internal sealed class LinearPages(Shell shell, SpeechLines lines, LineReader inp
             {
                 turn = shell.Turn;
                 lines.Lines(shell.Lines);
+                if (page.Name == ResultPages.PageName && AfterResult is { } after)
+                {
+                    AfterResult = null;
+                    if (!after())
+                    {
+                        shell.Ending = Ending.Left;
+                        continue;
+                    }
+                }
             }
 
             Ask(page);
@@ -59,25 +91,23 @@ internal sealed class LinearPages(Shell shell, SpeechLines lines, LineReader inp
     private void Interview()
     {
         var visit = shell.Visit!;
-        switch (new LinearInterview(visit.Engine, lines, input, echoesTyping: true) { CanSwitch = true }.Run())
+        var interview = new LinearInterview(visit.Engine, lines, input, echoesTyping: true) { CanSwitch = CanSwitch, HasPages = true, OneKey = shell.Desk.OneKey };
+        switch (interview.Run())
         {
             case InterviewEnd.Done:
-                Work(() => shell.Replace(ResultPages.Make(shell, visit)));
-                lines.Line("That was the last question.");
-                lines.Lines(shell.Lines);
+                Work(() => ResultPages.Open(shell, visit));
                 break;
             case InterviewEnd.Switch:
-                shell.Replace(visit.Engine.Current is null ? ResultPages.Make(shell, visit) : QuestionPage.Make(visit, withTopic: true));
+                Return(visit);
                 shell.Ending = Ending.OtherMode;
+                break;
+            case InterviewEnd.Page:
+                Return(visit);
+                Work(() => shell.Press(new(interview.Wanted)));
                 break;
             case InterviewEnd.Quit:
                 shell.Replace(QuestionPage.Make(visit, withTopic: true));
                 CommonPages.Leave(shell);
-                if (shell.Ending == Ending.None)
-                {
-                    lines.Lines(shell.Lines);
-                }
-
                 break;
             default:
                 shell.Ending = Ending.Stopped;
@@ -85,11 +115,49 @@ internal sealed class LinearPages(Shell shell, SpeechLines lines, LineReader inp
         }
     }
 
+    private void Return(Visit visit)
+    {
+        if (visit.Engine.Current is null)
+        {
+            ResultPages.Open(shell, visit);
+            return;
+        }
+
+        shell.Replace(QuestionPage.Make(visit, withTopic: true));
+    }
+
+    /// <summary>Nothing of the visit is left on the terminal until Enter, or the passphrase.</summary>
+    private void Uncover()
+    {
+        Clear();
+        while (shell.IsHidden)
+        {
+            Say(shell.Lines[0]);
+            lines.Prompt($"{shell.HiddenAnswer} ");
+            if (ReadHidden() is not { } typed)
+            {
+                shell.Ending = Ending.Stopped;
+                return;
+            }
+
+            foreach (char c in typed)
+            {
+                shell.Press(new(Act.Text, c.ToString()));
+            }
+
+            shell.Press(new(Act.Enter));
+        }
+
+        shell.Show();
+    }
+
+    private string? ReadHidden() => input.Keyboard is { } keyboard ? keyboard.ReadLine(null, hidden: true) : input.ReadLine();
+
     private void Ask(Page page)
     {
-        if (page is TextPage)
+        if (page is TextPage text)
         {
-            shell.Pop();
+            text.Press(shell, new(Act.Enter));
             return;
         }
 
@@ -106,30 +174,56 @@ internal sealed class LinearPages(Shell shell, SpeechLines lines, LineReader inp
         }
 
         var edit = page as EditPage;
-        if (lines.Ask(edit is null ? $"Number 1 to {((ListPage)page).Entries.Count}: " : $"{edit.Prompt}: ", input, echoesTyping: true) is not { } typed)
+        if (edit is { IsHidden: true })
+        {
+            Hidden(edit);
+            return;
+        }
+
+        string wanted = edit is null ? ((ListPage)page).Wanted : edit.Prompt;
+        if (lines.Ask($"{wanted}: ", input, echoesTyping: true) is not { } line)
         {
             shell.Ending = Ending.Stopped;
             return;
         }
 
-        string text = typed.Trim();
-        if (text.Equals("help", StringComparison.OrdinalIgnoreCase) || text == "?")
+        string typed = line.Trim();
+        if (typed.Equals("help", StringComparison.OrdinalIgnoreCase) || typed == "?")
         {
-            lines.Line("Type the number or the name of an entry. Other words: back, repeat, list, note, trial, save, screen, quit.");
+            lines.Line($"Type the number or the name of an entry. Other words: back, repeat, list, note, trial, save, hide,{(CanSwitch ? " screen," : string.Empty)} quit.");
         }
-        else if (_words.TryGetValue(text, out var act) || text == LinearInterview.F2)
+        else if ((_words.TryGetValue(typed, out var act) || (typed == LinearInterview.F2 && (act = Act.Linear) == Act.Linear)) && (CanSwitch || act != Act.Linear))
         {
-            Work(() => shell.Press(new(text == LinearInterview.F2 ? Act.Linear : act)));
+            Work(() => shell.Press(new(act)));
         }
         else if (edit is null)
         {
-            Choose((ListPage)page, text);
+            Choose((ListPage)page, typed);
         }
         else
         {
-            Work(() => edit.Take(shell, text));
+            Work(() => edit.Take(shell, typed));
             Say(edit.Error);
         }
+    }
+
+    private void Hidden(EditPage page)
+    {
+        lines.Prompt($"{page.Prompt}: ");
+        if (ReadHidden() is not { } typed)
+        {
+            shell.Ending = Ending.Stopped;
+            return;
+        }
+
+        if (typed.Trim().Equals("back", StringComparison.OrdinalIgnoreCase))
+        {
+            page.Back(shell);
+            return;
+        }
+
+        Work(() => page.Take(shell, typed));
+        Say(page.Error);
     }
 
     private void Note(NotePage page)
@@ -145,7 +239,7 @@ internal sealed class LinearPages(Shell shell, SpeechLines lines, LineReader inp
 
     private void Try(TrialPage page)
     {
-        switch (new TrialDialogue(page.Recording, lines, input, echoesTyping: true, _ => null) { CanSwitch = true }.Run(isShown: true))
+        switch (new TrialDialogue(page.Recording, lines, input, echoesTyping: true, _ => null) { CanSwitch = CanSwitch }.Run(isShown: true))
         {
             case InterviewEnd.Done:
                 Work(() => TrialPages.Finish(shell, page.Recording));

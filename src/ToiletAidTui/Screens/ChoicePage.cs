@@ -22,6 +22,15 @@ internal sealed class ChoicePage : QuestionPage
         if (_place.Move(key))
         {
             Refuse(string.Empty, string.Empty);
+            if (_place.IsByNumber && shell.Desk.OneKey)
+            {
+                Submit(shell, $"{_place.Index + 1}");
+            }
+        }
+        else if (ListCursor.IsDigit(key))
+        {
+            _place.Index = -1;
+            RefuseDigit(key.Text);
         }
         else if (key.Act == Act.Enter)
         {

@@ -26,6 +26,9 @@ internal sealed class Desk
     /// <summary>The passphrase of protected profiles, as far as it is known.</summary>
     internal Func<string?> Passphrase { get; init; } = () => null;
 
+    /// <summary>Takes a passphrase that was typed on a screen.</summary>
+    internal Action<string> Know { get; init; } = _ => { };
+
     /// <summary>Keeps each answer of a visit on disk: of one without a file yet, or of one for the profile at a path. Null when that cannot be.</summary>
     internal Func<string?, StoredProfile?, AnswerDraft?> EachAnswer { get; init; } = (_, _) => null;
 
@@ -35,8 +38,14 @@ internal sealed class Desk
     /// <summary>The day of a visit that starts now.</summary>
     internal required Func<DateOnly> Today { get; init; }
 
-    /// <summary>The result of a visit, in parts: title and lines; the first part is shown at once.</summary>
-    internal required Func<Session, ImmutableArray<ResultPart>> Result { get; init; }
+    /// <summary>The result of a visit, in parts; the brief result is shown at once.</summary>
+    internal required Func<Session, ResultParts> Result { get; init; }
+
+    /// <summary>Why no more is asked, one sentence.</summary>
+    internal required Func<Visit, string> Ended { get; init; }
+
+    /// <summary>True when an answer out of several is taken by its digit alone.</summary>
+    internal bool OneKey { get; init; }
 
     /// <summary>Why a kind of aid has its place, and what would put it first.</summary>
     internal required Func<Session, string, ImmutableArray<string>> Why { get; init; }

@@ -6,7 +6,8 @@ namespace ToiletAidTui.Screens;
 /// <param name="prompt">What is to be typed, without its colon.</param>
 /// <param name="retry">The same after it was not taken.</param>
 /// <param name="take">Takes what was typed; gives why not as one sentence, or null.</param>
-internal sealed class EditPage(string name, IReadOnlyList<string> lines, string prompt, string retry, Func<Shell, string, string?> take) : Page
+/// <param name="isHidden">True where what is typed is not shown.</param>
+internal sealed class EditPage(string name, IReadOnlyList<string> lines, string prompt, string retry, Func<Shell, string, string?> take, bool isHidden = false) : Page
 {
     private readonly TypedLine _line = new();
     private string _error = string.Empty;
@@ -15,11 +16,14 @@ internal sealed class EditPage(string name, IReadOnlyList<string> lines, string 
 
     internal override IReadOnlyList<string> Lines => lines;
 
-    internal override IEnumerable<string> AnswerForms => [$"{Prompt}: {_line.Text}"];
+    internal override IEnumerable<string> AnswerForms => [isHidden ? $"{Prompt}:" : $"{Prompt}: {_line.Text}"];
 
     internal override string Error => _error;
 
-    internal override int Caret => Prompt.Length + 2 + _line.Caret;
+    internal override int Caret => Prompt.Length + 2 + (isHidden ? 0 : _line.Caret);
+
+    /// <summary>True where what is typed is not shown.</summary>
+    internal bool IsHidden => isHidden;
 
     /// <summary>What is to be typed, without its colon.</summary>
     internal string Prompt => _error.Length == 0 ? prompt : retry;
@@ -39,7 +43,7 @@ internal sealed class EditPage(string name, IReadOnlyList<string> lines, string 
     /// <summary>Hands in what was typed; false when it was not taken, and then <see cref="Error"/> says why.</summary>
     internal bool Take(Shell shell, string typed)
     {
-        string? fault = take(shell, typed.Trim());
+        string? fault = take(shell, isHidden ? typed : typed.Trim());
         _error = fault is null ? string.Empty : $"Error: {fault}";
         return fault is null;
     }

@@ -17,6 +17,9 @@ internal sealed class ListCursor(IReadOnlyList<string> labels)
     /// <summary>True right after a digit, while another one makes it a longer number.</summary>
     internal bool Continues => _typed > 0 && _typed * 10 <= labels.Count;
 
+    /// <summary>True for a digit that is the number of no entry: whoever typed it has to hear so.</summary>
+    internal static bool IsDigit(KeyPress key) => key is { Act: Act.Text, Text.Length: 1 } && char.IsAsciiDigit(key.Text[0]);
+
     /// <summary>Moves, where the key is one that moves; false where it is not.</summary>
     internal bool Move(KeyPress key)
     {

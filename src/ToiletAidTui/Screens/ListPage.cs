@@ -1,3 +1,5 @@
+using ToiletAid.App.Wording;
+
 namespace ToiletAidTui.Screens;
 
 /// <summary>Text with a list of things to do.</summary>
@@ -5,8 +7,8 @@ namespace ToiletAidTui.Screens;
 /// <param name="title">What the screen is, one sentence.</param>
 /// <param name="text">Further lines.</param>
 /// <param name="entries">What can be done.</param>
-/// <param name="numbered">True when the list is written out below the text.</param>
-internal sealed class ListPage(string name, string title, IReadOnlyList<string> text, IReadOnlyList<Entry> entries, bool numbered = true) : Page
+/// <param name="inSentence">True when the list is one sentence, so that it stands on one page with the text.</param>
+internal sealed class ListPage(string name, string title, IReadOnlyList<string> text, IReadOnlyList<Entry> entries, bool inSentence = false) : Page
 {
     private const string Nothing = "Nothing is chosen. ";
 
@@ -22,11 +24,20 @@ internal sealed class ListPage(string name, string title, IReadOnlyList<string> 
     [
         title,
         .. text,
-        .. numbered ? entries.Select((e, i) => $"{i + 1}. {e.Label}") : [],
+        .. inSentence ? [$"Choose {string.Join(", ", entries.Select((e, i) => $"{i + 1} {PlanText.Lower(e.Label)}"))}."] : entries.Select((e, i) => $"{i + 1}. {e.Label}"),
     ];
 
+    /// <summary>What the answer line says before an entry is reached, without its colon; null for the numbers that can be typed.</summary>
+    internal string? Place { get; init; }
+
+    /// <summary>What going back does, where it does not go to the page before.</summary>
+    internal Action<Shell>? GoesBack { get; init; }
+
+    /// <summary>What is to be typed, without its colon: the line with the cursor of the linear mode.</summary>
+    internal string Wanted => Place ?? $"Number 1 to {entries.Count}";
+
     internal override IEnumerable<string> AnswerForms => _place.Index < 0
-        ? [$"{_notice}Number 1 to {entries.Count}:"]
+        ? [$"{_notice}{Wanted}:"]
         : _place.IsByNumber ? [$"Choice {_place.Index + 1}: {entries[_place.Index].Label}"]
         : [$"Choice {_place.Index + 1} of {entries.Count}: {entries[_place.Index].Label}", $"Choice {_place.Index + 1}: {entries[_place.Index].Label}"];
 
@@ -34,8 +45,16 @@ internal sealed class ListPage(string name, string title, IReadOnlyList<string> 
     {
         string before = _notice;
         _notice = string.Empty;
-        if (_place.Move(key) || key.Act != Act.Enter)
+        if (_place.Move(key))
         {
+            return;
+        }
+
+        if (key.Act != Act.Enter)
+        {
+            string refused = $"{key.Text} is not 1 to {entries.Count}. ";
+            _notice = !ListCursor.IsDigit(key) ? string.Empty : before == refused ? $"Again, {refused}" : refused;
+            _place.Index = _notice.Length > 0 ? -1 : _place.Index;
             return;
         }
 
@@ -46,5 +65,16 @@ internal sealed class ListPage(string name, string title, IReadOnlyList<string> 
         }
 
         entries[_place.Index].Choose(shell);
+    }
+
+    internal override void Back(Shell shell)
+    {
+        if (GoesBack is { } back)
+        {
+            back(shell);
+            return;
+        }
+
+        base.Back(shell);
     }
 }

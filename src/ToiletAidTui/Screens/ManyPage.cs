@@ -4,13 +4,14 @@ namespace ToiletAidTui.Screens;
 internal sealed class ManyPage : QuestionPage
 {
     private readonly ListCursor _place;
-    private readonly SortedSet<int> _chosen = [];
+    private readonly SortedSet<int> _chosen;
     private bool _none;
 
     internal ManyPage(Visit visit, bool withTopic)
         : base(visit, withTopic)
     {
         _place = new([.. Step.Question.Options.Select(o => o.Label)]);
+        _chosen = [.. visit.Engine.Ticked];
         Lines = [.. base.Lines, "Space switches between yes and no. 0 means none."];
     }
 
@@ -49,17 +50,25 @@ internal sealed class ManyPage : QuestionPage
             {
                 _chosen.Add(_place.Index);
             }
+
+            Visit.Engine.Tick(_chosen);
         }
         else if (starts)
         {
             Refuse(string.Empty, string.Empty);
             _chosen.Clear();
+            Visit.Engine.Tick(_chosen);
             _none = true;
         }
         else if (_place.Move(key))
         {
             Refuse(string.Empty, string.Empty);
             _none = false;
+        }
+        else if (ListCursor.IsDigit(key))
+        {
+            (_none, _place.Index) = (false, -1);
+            RefuseDigit(key.Text);
         }
         else if (key.Act == Act.Enter)
         {

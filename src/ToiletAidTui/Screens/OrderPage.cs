@@ -1,3 +1,5 @@
+using ToiletAid.Core.Person;
+
 namespace ToiletAidTui.Screens;
 
 /// <summary>A question that puts its options in order: Space gives the next place, equals the same place as the last one.</summary>
@@ -10,6 +12,11 @@ internal sealed class OrderPage : QuestionPage
         : base(visit, withTopic)
     {
         _place = new([.. Step.Question.Options.Select(o => o.Label)]);
+        if (visit.Engine.Earlier?.Value is AnswerValue.Order earlier)
+        {
+            _groups.AddRange(earlier.Groups.Select(g => g.Select(id => Step.Question.Options.ToList().FindIndex(o => o.Id == id)).ToList()));
+        }
+
         Lines = [.. base.Lines, "Space gives the next place, or takes it away. The equals key gives the same place as the last."];
     }
 
@@ -41,6 +48,11 @@ internal sealed class OrderPage : QuestionPage
         else if (_place.Move(key))
         {
             Refuse(string.Empty, string.Empty);
+        }
+        else if (ListCursor.IsDigit(key))
+        {
+            _place.Index = -1;
+            RefuseDigit(key.Text);
         }
         else if (key.Act == Act.Enter)
         {

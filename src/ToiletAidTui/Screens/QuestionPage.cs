@@ -104,12 +104,21 @@ internal abstract class QuestionPage : Page
         Refuse($"Error: {reply.Text}", reply.Retry);
     }
 
+    /// <summary>Says that a digit names no option, in the words of a typed answer.</summary>
+    protected void RefuseDigit(string digit) => Refuse($"Error: {digit} is not a number from 1 to {Step.Question.Options.Length}.", $"Not 1 to {Step.Question.Options.Length}. Number");
+
     /// <summary>Says why nothing came of it.</summary>
     protected void Refuse(string error, string retry) => (_error, _retry) = (error, retry);
 
     private void Next(Shell shell, string reply)
     {
         bool newTopic = Visit.Engine.Current is { } next && next.Question.Topic != Step.Question.Topic;
-        shell.Replace(Visit.Engine.Current is null ? ResultPages.Make(shell, Visit) : Make(Visit, newTopic), reply);
+        if (Visit.Engine.Current is null)
+        {
+            ResultPages.Open(shell, Visit, reply);
+            return;
+        }
+
+        shell.Replace(Make(Visit, newTopic), reply);
     }
 }

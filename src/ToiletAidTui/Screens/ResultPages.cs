@@ -1,50 +1,92 @@
 using System.Collections.Immutable;
+using ToiletAid.App.Wording;
 using ToiletAid.Core.Person;
 
 namespace ToiletAidTui.Screens;
 
-/// <summary>The result of a visit: its first part at once, the others from a list.</summary>
+/// <summary>The result of a visit: the brief result with what can be chosen on its first page, and a page for each level behind it.</summary>
 internal static class ResultPages
 {
     internal const string PageName = "result";
+
+    private const string Title = "Result.";
+
+    /// <summary>Shows the result in place of the last question.</summary>
+    /// <param name="shell">The screens.</param>
+    /// <param name="visit">The visit, with nothing left to ask.</param>
+    /// <param name="reply">What the last answer led to.</param>
+    internal static void Open(Shell shell, Visit visit, string reply = "") => shell.Replace(Make(shell, visit), $"{reply} {shell.Desk.Ended(visit)}".TrimStart());
 
     /// <summary>The result of the visit under way.</summary>
     internal static Page Make(Shell shell, Visit visit)
     {
         var parts = shell.Desk.Result(visit.Ranked);
-        return new ListPage(PageName, "Result.", First(parts),
+        return new ListPage(PageName, Title, parts.Brief,
         [
-            .. Others(parts),
-            .. Questions(shell, visit.Ranked),
-            new("Record a trial", s => s.Press(new(Act.Trial))),
-            new("Write a note", s => s.Press(new(Act.Note))),
-            new("Write a document", s => Document(s, visit)),
+            .. Levels(parts, visit.Ranked),
             new("Save", s => s.Press(new(Act.Save))),
-            new("Answers so far", s => s.Press(new(Act.Answers))),
-            new("Change the last answer", GoBack),
-            new("Start screen", StartPages.Home),
-            new("Leave", s => s.Press(new(Act.Leave))),
-        ]);
+            new("More", s => s.Push(More(s, visit))),
+        ], inSentence: true)
+        { Place = parts.Place, GoesBack = GoBack };
     }
 
     /// <summary>The result of a visit that was saved before.</summary>
     internal static Page Saved(Shell shell, Profile profile)
     {
         var parts = shell.Desk.Result(profile.Latest);
-        return new ListPage(PageName, "Result.", First(parts), [.. Others(parts), .. Questions(shell, profile.Latest), new("Record a trial", s => s.Press(new(Act.Trial))), new("Go back", s => s.Pop())]);
+        return new ListPage(PageName, Title, parts.Brief,
+        [
+            .. Levels(parts, profile.Latest),
+            new("Why not another kind", s => s.Push(WhyNot(s, profile.Latest))),
+            new("Record a trial", s => s.Press(new(Act.Trial))),
+            new("Go back", s => s.Pop()),
+        ], inSentence: true)
+        { Place = parts.Place };
     }
 
-    private static ImmutableArray<string> First(ImmutableArray<ResultPart> parts) => parts.IsEmpty ? [] : parts[0].Lines;
+    private static ListPage More(Shell shell, Visit visit) => new("more", "More.", [],
+    [
+        new("Why not another kind", s => s.Push(WhyNot(s, visit.Ranked))),
+        new("Record a trial", s => Over(s, Act.Trial)),
+        new("Write a note", s => Over(s, Act.Note)),
+        new("Write a document", s => Document(s, visit)),
+        new("Answers so far", s => Over(s, Act.Answers)),
+        new("Change the last answer", s =>
+        {
+            s.Pop();
+            GoBack(s);
+        }),
+        new("Start screen", StartPages.Home),
+        new("Leave", s => s.Press(new(Act.Leave))),
+        new($"Back to the result, {shell.Desk.Keys.Words(Act.Back)}", s => s.Pop()),
+    ]);
 
-    private static IEnumerable<Entry> Others(ImmutableArray<ResultPart> parts) =>
-        parts.Skip(1).Select(p => new Entry(p.Title, s => s.Push(new TextPage($"result {p.Title}", [$"{p.Title}.", .. p.Lines]))));
+    /// <summary>From the list of what else can be done: back to the result, and the key there.</summary>
+    private static void Over(Shell shell, Act act)
+    {
+        shell.Pop();
+        shell.Press(new(act));
+    }
+
+    /// <summary>What is still to be asked comes last, after what a search has to find.</summary>
+    private static List<Entry> Levels(ResultParts parts, Session session)
+    {
+        var levels = parts.Levels.Select(l => new Entry(l.Title, s => s.Push(Detail(l.Title, l.Lines)))).ToList();
+        if (levels.Count > 0)
+        {
+            levels.Insert(parts.Levels[^1].Title == LevelText.StillToAsk ? levels.Count - 1 : levels.Count, Change(session));
+        }
+
+        return levels;
+    }
 
     /// <summary>What takes a search, and so is worked out only when it is asked for.</summary>
-    private static Entry[] Questions(Shell shell, Session session) =>
-    [
-        new("What would change this", s => s.Push(new TextPage("what would change this", ["What would change this.", .. s.Desk.Counterfactuals(session)]))),
-        new("Why not another kind", s => s.Push(ToolPages.WhyNot(shell, aid => s.Desk.Why(session, aid)))),
-    ];
+    private static Entry Change(Session session) =>
+        new(LevelText.WhatWouldChange, s => s.Push(Detail(LevelText.WhatWouldChange, s.Desk.Counterfactuals(session))));
+
+    private static TextPage Detail(string title, ImmutableArray<string> lines) => new($"result {title}", [$"{title}.", .. lines], isDetail: true);
+
+    private static Page WhyNot(Shell shell, Session session) => ToolPages.WhyNot(shell, aid => shell.Desk.Why(session, aid));
 
     private static void Document(Shell shell, Visit visit)
     {

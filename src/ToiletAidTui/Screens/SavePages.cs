@@ -44,10 +44,15 @@ internal static class SavePages
 
     private static EditPage File(Visit visit)
     {
-        string usual = $"{visit.Person}.json";
-        return new("file", [$"Save. Enter alone takes {usual} in {Directory.GetCurrentDirectory()}."], "File", "Not saved. File", (shell, typed) =>
+        string? own = visit.Profiles.Resolve(visit.Person!, null);
+        return new("file", [own is null ? "Save. This account has no folder for data, so a file is needed." : $"Save. Enter alone saves {visit.Person} in your own folder."], "Enter, or a file", "Not saved. File", (shell, typed) =>
         {
-            string path = typed.Length == 0 ? usual : typed;
+            if (typed.Length == 0 && own is null)
+            {
+                return "Nothing was typed.";
+            }
+
+            string path = typed.Length == 0 ? own! : visit.Profiles.Resolve(typed, null) ?? typed;
             if (Path.Exists(path))
             {
                 if (!shell.Desk.Files.Open(path, shell.Desk.Passphrase).TryGet(out var earlier) || earlier.Profile.Person != visit.Person)

@@ -8,6 +8,7 @@ internal sealed class Shell(Desk desk)
     private readonly Curtain _curtain = new(desk.Passphrase);
     private string _warning = string.Empty;
     private bool _isRefusedAgain;
+    private IReadOnlyList<string>? _left;
 
     /// <summary>What the screens work with.</summary>
     internal Desk Desk => desk;
@@ -44,7 +45,7 @@ internal sealed class Shell(Desk desk)
     internal string Error => _isRefusedAgain ? $"Again. {Current.Error}" : Current.Error;
 
     /// <summary>The lines of the screen with the opening.</summary>
-    internal IReadOnlyList<string> Lines => IsHidden ? [_curtain.Line] : Opening.Length > 0 ? [Opening, .. Current.Lines] : Current.Lines;
+    internal IReadOnlyList<string> Lines => IsHidden ? [_curtain.Line] : _left ?? (Opening.Length > 0 ? [Opening, .. Current.Lines] : Current.Lines);
 
     /// <summary>Shows a screen in front of the others.</summary>
     internal void Push(Page page, string opening = "")
@@ -87,9 +88,18 @@ internal sealed class Shell(Desk desk)
         Show($"This is the first screen. {desk.Keys.Words(Act.Leave)} leaves.");
     }
 
+    /// <summary>Takes the screen in front away and leaves its text where it is: only the answer line of the one behind it is said.</summary>
+    internal void PopQuietly()
+    {
+        var text = Lines;
+        _pages.Pop();
+        _left = text;
+    }
+
     /// <summary>Says the screen again.</summary>
     internal void Show(string opening = "")
     {
+        _left = null;
         Opening = _warning.Length == 0 ? opening : $"{opening} {_warning}".TrimStart();
         _warning = string.Empty;
         Turn++;
@@ -120,6 +130,7 @@ internal sealed class Shell(Desk desk)
         if (!IsHidden)
         {
             _curtain.Close();
+            _left = null;
             Turn++;
         }
     }
@@ -137,7 +148,7 @@ internal sealed class Shell(Desk desk)
         int turn = Turn;
         Take(key);
         bool isSame = turn == Turn && error.Length > 0 && error == Current.Error;
-        _isRefusedAgain = isSame && (key.Act == Act.Text ? _isRefusedAgain : !_isRefusedAgain);
+        _isRefusedAgain = isSame && (key.Act == Act.Text && (Current.IsTyping || !ListCursor.IsDigit(key)) ? _isRefusedAgain : !_isRefusedAgain);
     }
 
     private void Take(KeyPress key)

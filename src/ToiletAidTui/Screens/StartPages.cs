@@ -11,11 +11,14 @@ internal static class StartPages
 {
     internal const string ProfileName = "profile";
 
+    /// <summary>Codes that are listed; more would not be heard to the end.</summary>
+    private const int MostCodes = 12;
+
     /// <summary>The first screen.</summary>
     internal static Page Start() => new ListPage("start", "Toilet aid. Matches a person to the right kind of aid.", [],
     [
         new("New assessment", s => Another(s, () => Depths(null, null))),
-        new("Open a saved profile", s => Another(s, Open)),
+        new("Open a saved profile", s => Another(s, () => Open(s))),
         new("Compare two visits", s => s.Push(ToolPages.Compare())),
         new("Calculators", s => s.Push(ToolPages.Calculators(s))),
         new("Settings", s => s.Push(SettingsPages.Make(s))),
@@ -98,7 +101,13 @@ internal static class StartPages
             visit.Kept?.Keep(visit);
         }
 
-        shell.Restart(visit.Engine.Current is null ? ResultPages.Make(shell, visit) : QuestionPage.Make(visit, withTopic: true));
+        if (visit.Engine.Current is null)
+        {
+            shell.Restart(ResultPages.Make(shell, visit), shell.Desk.Ended(visit));
+            return;
+        }
+
+        shell.Restart(QuestionPage.Make(visit, withTopic: true));
     }
 
     private static ListPage Depths(StoredProfile? earlier, string? path)
@@ -112,23 +121,76 @@ internal static class StartPages
         ]);
     }
 
-    private static EditPage Open() => new("open", ["Open a saved profile."], "File", "Not opened. File", (shell, path) =>
+    /// <summary>The profiles in the user's own folder, the last changed first, and a line to type for any other.</summary>
+    private static Page Open(Shell shell)
     {
-        if (path.Length == 0)
+        var codes = shell.Desk.Profiles.Codes().Take(MostCodes).ToList();
+        return codes.Count == 0 ? Named() : new ListPage("codes", "Open a saved profile.", [],
+        [
+            .. codes.Select(c => new Entry($"{c.Code}, {IsoDay.Of(c.Changed)}", s =>
+            {
+                if (Fault(s, c.Code, replaces: false) is { } fault)
+                {
+                    s.Show(fault);
+                }
+            })),
+            new("Another code or file", s => s.Push(Named())),
+            new("Go back", s => s.Pop()),
+        ]);
+    }
+
+    private static EditPage Named() => new("open", ["Open a saved profile, by the code of the person or by its file."], "Code or file", "Not opened. Code or file", (shell, typed) => Fault(shell, typed, replaces: true));
+
+    /// <summary>Opens a profile, and asks for its passphrase first where it needs one; gives why not.</summary>
+    private static string? Fault(Shell shell, string typed, bool replaces)
+    {
+        if (typed.Length == 0)
         {
             return "Nothing was typed.";
         }
 
+        string path = shell.Desk.Profiles.Find(typed);
         var read = shell.Desk.Files.Open(path, shell.Desk.Passphrase);
-        if (!read.TryGet(out var stored))
+        if (read.TryGet(out var stored))
         {
-            return $"{read.Issues[0].Sentence(path)}.";
+            Attend(shell, stored, path);
+            Put(shell, Opened(stored, path), replaces);
+            return null;
         }
 
+        if (ProfileFile.IsProtected(path))
+        {
+            Put(shell, Locked(path), replaces);
+            return null;
+        }
+
+        return $"{read.Issues[0].Sentence(path)}.";
+    }
+
+    private static EditPage Locked(string path) => new("passphrase", ["This profile is protected. What is typed is not shown."], "Passphrase", "Not opened. Passphrase", (shell, typed) =>
+    {
+        var read = shell.Desk.Files.Open(path, () => typed.Length == 0 ? null : typed);
+        if (!read.TryGet(out var stored))
+        {
+            return typed.Length == 0 ? "Nothing was typed." : $"{read.Issues[0].Sentence(path)}.";
+        }
+
+        shell.Desk.Know(typed);
         Attend(shell, stored, path);
         shell.Replace(Opened(stored, path));
         return null;
-    });
+    }, isHidden: true);
+
+    private static void Put(Shell shell, Page page, bool replaces)
+    {
+        if (replaces)
+        {
+            shell.Replace(page);
+            return;
+        }
+
+        shell.Push(page);
+    }
 
     /// <summary>What can be done with a saved profile.</summary>
     internal static Page Opened(StoredProfile stored, string path) => new ListPage(ProfileName,

@@ -3,7 +3,8 @@ namespace ToiletAidTui.Screens;
 /// <summary>Text to read, and nothing to do but go back.</summary>
 /// <param name="name">Name, for tests and captures.</param>
 /// <param name="lines">The text.</param>
-internal sealed class TextPage(string name, IReadOnlyList<string> lines) : Page
+/// <param name="isDetail">True for a detail of the page behind: coming back says that page's answer line only, and the text stays.</param>
+internal sealed class TextPage(string name, IReadOnlyList<string> lines, bool isDetail = false) : Page
 {
     internal override string Name => name;
 
@@ -15,7 +16,18 @@ internal sealed class TextPage(string name, IReadOnlyList<string> lines) : Page
     {
         if (key.Act == Act.Enter)
         {
-            shell.Pop();
+            Back(shell);
         }
+    }
+
+    internal override void Back(Shell shell)
+    {
+        if (isDetail)
+        {
+            shell.PopQuietly();
+            return;
+        }
+
+        base.Back(shell);
     }
 }

@@ -36,6 +36,9 @@ internal sealed class SettingsSet
     /// <summary>True when screen and scrollback are cleared on leaving.</summary>
     internal bool ClearOnLeaving => this[SettingList.ClearOnLeaving] == SettingList.Yes;
 
+    /// <summary>True when an answer out of several is taken by its digit alone.</summary>
+    internal bool OneKey => this[SettingList.OneKey] == SettingList.Yes;
+
     /// <summary>The value of a setting.</summary>
     internal string this[string name] => Values.First(v => v.Definition.Name == name).Value;
 }

@@ -81,7 +81,7 @@ public sealed class ToolPagesTests
         model.Choose("Set-up");
         Assert.Contains(model.Shell.Lines, l => l.StartsWith("1. ", StringComparison.Ordinal));
         model.Press(Keys.Enter);
-        model.Choose("What would change this");
+        model.Choose("What would change it");
         Assert.True(model.Shell.Lines.Count > 1);
         model.Press(Keys.Enter);
         model.Choose("Why not another kind");
@@ -133,6 +133,7 @@ public sealed class ToolPagesTests
             model.Press(Keys.Control('U'));
         }
 
+        model.Choose("More");
         model.Choose("Write a document");
         Assert.Equal("A document is made from what is saved. Save first.", model.Shell.Opening);
     }

@@ -112,7 +112,7 @@ public sealed class TrialPageTests : IDisposable
         Assert.Equal("result", model.Shell.Current.Name);
         Assert.NotEqual(before, model.Shell.Lines);
         string ranked = Cli.Run(string.Empty, "rank", file).Output;
-        Assert.All(model.Shell.Lines.TakeWhile(l => !l.StartsWith("1. ", StringComparison.Ordinal)).Skip(1), l => Assert.Contains(l, ranked, StringComparison.Ordinal));
+        Assert.All(model.Shell.Lines.TakeWhile(l => !l.StartsWith("Choose 1 ", StringComparison.Ordinal)).Skip(1), l => Assert.Contains(l, ranked, StringComparison.Ordinal));
         model.Press(Keys.Escape);
         Assert.StartsWith("Profile of K-014.", model.Shell.Lines[0], StringComparison.Ordinal);
     }

@@ -151,6 +151,7 @@ public sealed class BrokenOffTests : IDisposable
             Next(terminal, "2 of ");
             terminal.Send("finish\nunknown\nunknown\nunknown\nunknown\nunknown\nunknown\n");
             Next(terminal, "Saved as K-014");
+            terminal.Send("quit\n");
             Assert.Equal(0, terminal.Exit(30_000));
         }
 
@@ -167,7 +168,7 @@ public sealed class BrokenOffTests : IDisposable
             using var terminal = Run();
             Next(terminal, "Open a saved profile");
             terminal.Send("2" + Keys.Enter);
-            Next(terminal, "File:");
+            Next(terminal, "Code or file:");
             terminal.Send(_path + Keys.Enter);
             Next(terminal, "Profile of K-014.");
             terminal.Send("1" + Keys.Enter);
@@ -212,6 +213,7 @@ public sealed class BrokenOffTests : IDisposable
         Directory.CreateDirectory(share);
         terminal.Send("yes\n");
         Next(terminal, "Saved as K-014");
+        terminal.Send("quit\n");
 
         Assert.Equal(0, terminal.Exit(30_000));
         Assert.Equal(7, new ProfileFile(BuiltIn.Questions()).Read(path).Value!.Latest.Answers.Ids.Count());

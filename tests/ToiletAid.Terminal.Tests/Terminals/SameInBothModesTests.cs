@@ -33,7 +33,7 @@ public sealed class SameInBothModesTests : IDisposable
 
             string result = terminal.Quiet();
             Save(terminal);
-            Assert.All(output.Split('\n').SkipWhile(l => !l.StartsWith("Place 1.", StringComparison.Ordinal)).Take(1), l => Assert.Contains(l[..40], result + terminal.All, StringComparison.Ordinal));
+            Assert.All(output.Split('\n').SkipWhile(l => !l.EndsWith("Result:", StringComparison.Ordinal)).Skip(1).Take(1), l => Assert.Contains(l[..40], result + terminal.All, StringComparison.Ordinal));
         }
 
         using (var terminal = Run(both, "--full-screen"))
@@ -86,7 +86,7 @@ public sealed class SameInBothModesTests : IDisposable
         {
             terminal.Until("Number 1 to 7:");
             terminal.Send("2" + Keys.Enter);
-            terminal.Until("File:");
+            terminal.Until("Code or file:");
             terminal.Send(onScreen + Keys.Enter);
             terminal.Until("Profile of K-014.");
             terminal.Send(Keys.Control('D'));

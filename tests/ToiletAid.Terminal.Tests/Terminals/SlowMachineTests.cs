@@ -69,7 +69,7 @@ public sealed class SlowMachineTests : IDisposable
         var terminal = Run();
         terminal.Until("Number 1 to 7:", 60_000);
         terminal.Send("2" + Keys.Enter);
-        terminal.Until("File:");
+        terminal.Until("Code or file:");
         terminal.Send("k.json" + Keys.Enter);
         terminal.Until("Result of the latest visit", 60_000);
         terminal.Quiet(300);

@@ -185,7 +185,7 @@ public sealed partial class TerminalLifeTests : IDisposable
             terminal.Send("Zoe" + Keys.Enter);
             terminal.Until("looks like a name");
             terminal.Send("K-7" + Keys.Enter);
-            terminal.Until("Enter alone takes K-7.json");
+            terminal.Until("Enter alone saves K-7 in your own folder.");
             terminal.Send(Path.Combine(_home.Path, "k-7.json") + Keys.Enter);
             terminal.Until("Saved as K-7 in");
             terminal.Send(Keys.Control('Q'));

@@ -2,8 +2,8 @@ using System.Runtime.InteropServices;
 
 namespace ToiletAidTui.Host;
 
-/// <summary>Turns the echo of the controlling terminal off, and back on whatever happens; also off again when the program slept meanwhile.</summary>
-internal sealed class HiddenTyping : IDisposable
+/// <summary>Sets a terminal, and back as it was whatever happens; also anew when the program slept meanwhile.</summary>
+internal sealed class HeldModes : IDisposable
 {
     /// <summary>Sooner than anybody types after coming back.</summary>
     private static readonly TimeSpan Often = TimeSpan.FromMilliseconds(20);
@@ -13,19 +13,24 @@ internal sealed class HiddenTyping : IDisposable
     private readonly TerminalReturn _return;
     private readonly PosixSignalRegistration[] _signals;
     private readonly Timer _watch;
+    private readonly bool _drops;
     private bool _over;
     private bool _sleeps;
 
-    /// <summary>Turns the echo off.</summary>
+    /// <summary>Sets it.</summary>
     /// <param name="descriptor">Of a terminal.</param>
+    /// <param name="wanted">How it is to be set, made of how it is.</param>
     /// <param name="ask">Asks again, when the program was asleep.</param>
-    /// <exception cref="IOException">It is no terminal.</exception>
-    internal HiddenTyping(int descriptor, Action ask)
+    /// <param name="drops">True to drop what was typed before.</param>
+    /// <exception cref="IOException">It is no terminal, or it does not take that.</exception>
+    internal HeldModes(int descriptor, Func<TerminalModes, TerminalModes> wanted, Action ask, bool drops)
     {
+        _drops = drops;
         _before = TerminalModes.Of(descriptor) ?? throw new IOException("this is no terminal");
-        var hidden = _before.Hidden();
+        var held = wanted(_before);
 
         // Before the echo goes off, so that no signal falls between.
+        AppDomain.CurrentDomain.ProcessExit += Ended;
         _signals = [.. ((PosixSignal[])[PosixSignal.SIGINT, PosixSignal.SIGTERM, PosixSignal.SIGHUP, PosixSignal.SIGQUIT]).Select(s => PosixSignalRegistration.Create(s, _ => End()))];
         _return = new(
             () =>
@@ -41,7 +46,7 @@ internal sealed class HiddenTyping : IDisposable
             lock (_lock)
             {
                 _sleeps = false;
-                if (!_over && hidden.Set())
+                if (!_over && held.Set(_drops))
                 {
                     ask();
                 }
@@ -49,11 +54,11 @@ internal sealed class HiddenTyping : IDisposable
         });
 
         // The runtime sets the terminal too when the program is woken, before or after this.
-        _watch = new(_ => Watch(hidden), null, Often, Often);
-        if (!hidden.Set())
+        _watch = new(_ => Watch(held), null, Often, Often);
+        if (!held.Set(_drops))
         {
             Dispose();
-            throw new IOException("the terminal does not hide typing");
+            throw new IOException("the terminal does not take these settings");
         }
     }
 
@@ -66,23 +71,24 @@ internal sealed class HiddenTyping : IDisposable
             Restore();
         }
 
+        AppDomain.CurrentDomain.ProcessExit -= Ended;
         _watch.Dispose();
         _return.Dispose();
         Array.ForEach(_signals, s => s.Dispose());
     }
 
-    private void Watch(TerminalModes hidden)
+    private void Watch(TerminalModes held)
     {
         lock (_lock)
         {
-            if (!_over && !_sleeps && !hidden.IsSet())
+            if (!_over && !_sleeps && !held.IsSet())
             {
-                _ = hidden.Set();
+                _ = held.Set(_drops);
             }
         }
     }
 
-    /// <summary>The program is told to end: the watch must not turn the echo off again behind it.</summary>
+    /// <summary>The program is told to end: the watch must not set it again behind it.</summary>
     private void End()
     {
         lock (_lock)
@@ -92,5 +98,7 @@ internal sealed class HiddenTyping : IDisposable
         }
     }
 
-    private void Restore() => _ = _before.Set();
+    private void Ended(object? sender, EventArgs e) => End();
+
+    private void Restore() => _ = _before.Set(_drops);
 }
