@@ -31,7 +31,17 @@ public abstract record Block
     /// <summary>Steps in order, numbered on from <paramref name="First"/>.</summary>
     /// <param name="First">Number of the first step.</param>
     /// <param name="Items">The steps.</param>
-    public sealed record Steps(int First, ImmutableArray<string> Items) : Block;
+    /// <param name="Drawings">A drawing for each step, null for none; empty where no step has one.</param>
+    public sealed record Steps(int First, ImmutableArray<string> Items, ImmutableArray<Drawing?> Drawings) : Block
+    {
+        /// <summary>Steps without drawings.</summary>
+        /// <param name="first">Number of the first step.</param>
+        /// <param name="items">The steps.</param>
+        public Steps(int first, ImmutableArray<string> items)
+            : this(first, items, [])
+        {
+        }
+    }
 
     /// <summary>A drawing.</summary>
     /// <param name="Drawing">The drawing.</param>

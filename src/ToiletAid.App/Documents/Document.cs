@@ -17,6 +17,9 @@ public sealed record Document(string Title, string Language, bool LargePrint, Im
         Blocks = [.. Blocks.Select(b => In(b, english))],
     };
 
+    private static Drawing In(Drawing drawing, English english) =>
+        drawing with { Title = english.Say(drawing.Title), Description = english.Say(drawing.Description) };
+
     private static Block In(Block block, English english) => block switch
     {
         Block.Heading h => h with { Text = english.Say(h.Text) },
@@ -24,8 +27,8 @@ public sealed record Document(string Title, string Language, bool LargePrint, Im
         Block.Points { AsTyped: true } => block,
         Block.Points p => p with { Items = [.. p.Items.Select(english.Say)] },
         Block.Facts f => f with { Items = [.. f.Items.Select(i => new Fact(english.Say(i.Label), english.Say(i.Value)))] },
-        Block.Steps s => s with { Items = [.. s.Items.Select(english.Say)] },
-        Block.Figure { Drawing: var d } => new Block.Figure(d with { Title = english.Say(d.Title), Description = english.Say(d.Description) }),
+        Block.Steps s => s with { Items = [.. s.Items.Select(english.Say)], Drawings = [.. s.Drawings.Select(d => d is null ? null : In(d, english))] },
+        Block.Figure { Drawing: var d } => new Block.Figure(In(d, english)),
         _ => throw new ArgumentException($"no words are known for {block.GetType().Name}", nameof(block)),
     };
 }

@@ -29,6 +29,8 @@ public static class HtmlDocument
         figure{margin:.3em 0;break-inside:avoid}
         svg{display:block;width:100%;max-width:9em;height:auto}
         body.small svg{max-width:12em}
+        li.drawn{display:flow-root list-item}
+        li.drawn svg{float:right;height:4.4em;width:auto;max-width:40%;margin:0 0 .2em .5em}
         @page{margin:13mm}
         @media print{body{max-width:none;padding:0}body.large{line-height:1.22}body.small{font-size:11pt;line-height:1.2}}
 
@@ -57,9 +59,8 @@ public static class HtmlDocument
         Block.Paragraph p => [$"<p>{Escape(p.Text)}</p>"],
         Block.Points p => ["<ul>", .. p.Items.Select(i => $"<li>{Escape(i)}</li>"), "</ul>"],
         Block.Facts f => ["<dl>", .. f.Items.Select(Of), "</dl>"],
-        Block.Steps { First: 1 } s => ["<ol>", .. s.Items.Select(i => $"<li>{Escape(i)}</li>"), "</ol>"],
-        Block.Steps s => [$"<ol start=\"{s.First}\">", .. s.Items.Select(i => $"<li>{Escape(i)}</li>"), "</ol>"],
-        Block.Figure { Drawing: var d } => Of(d),
+        Block.Steps s => [s.First == 1 ? "<ol>" : $"<ol start=\"{s.First}\">", .. s.Items.Select((text, i) => Step(text, s.Drawings.ElementAtOrDefault(i))), "</ol>"],
+        Block.Figure { Drawing: var d } => ["<figure>", Of(d), "</figure>"],
         _ => throw new ArgumentException($"no HTML is known for {block.GetType().Name}", nameof(block)),
     };
 
@@ -67,16 +68,11 @@ public static class HtmlDocument
         ? $"<div><dt>{Escape(fact.Label)}:</dt> <dd><span class=\"fill\"></span></dd></div>"
         : $"<div><dt>{Escape(fact.Label)}:</dt> <dd>{Escape(fact.Value)}</dd></div>";
 
-    private static IEnumerable<string> Of(Drawing drawing) =>
-    [
-        "<figure>",
-        "<svg viewBox=\"0 0 320 240\" role=\"img\" aria-labelledby=\"drawing-title drawing-words\" fill=\"none\" stroke=\"#111\" stroke-width=\"5\" stroke-linecap=\"round\" stroke-linejoin=\"round\">",
-        $"<title id=\"drawing-title\">{Escape(drawing.Title)}</title>",
-        $"<desc id=\"drawing-words\">{Escape(drawing.Description)}</desc>",
-        drawing.Shapes,
-        "</svg>",
-        "</figure>",
-    ];
+    private static string Step(string text, Drawing? drawing) =>
+        drawing is null ? $"<li>{Escape(text)}</li>" : $"<li class=\"drawn\">{Of(drawing)}{Escape(text)}</li>";
+
+    private static string Of(Drawing drawing) =>
+        $"<svg {drawing.Attributes} role=\"img\" aria-label=\"{Escape(drawing.Title)}. {Escape(drawing.Description)}\">{drawing.Shapes}</svg>";
 
     private static string Escape(string text) => WebUtility.HtmlEncode(ReadableText.Shown(text));
 }

@@ -1,12 +1,13 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using ToiletAid.App.Pictures;
 using ToiletAid.App.Wording;
 using ToiletAid.Core.Catalogue;
 using ToiletAid.Core.Plans;
 
 namespace ToiletAid.App.Documents;
 
-/// <summary>The sheet that is left with the person or with a helper: plain words, large print, one drawing.</summary>
+/// <summary>The sheet that is left with the person or with a helper: plain words, large print, a drawing beside each step that is easier seen than said.</summary>
 /// <param name="about">What it is about.</param>
 /// <param name="plain">Stops and cautions in plain words.</param>
 /// <param name="toHelper">True for the helper's sheet.</param>
@@ -32,7 +33,7 @@ public sealed class SheetDocument(Case about, PlainRules plain, bool toHelper)
         }
 
         return about.Chosen is { } chosen
-            ? [new Block.Paragraph(Said("sheet.way", ("aid", Name(chosen.Plan)))), .. Role(), new Block.Figure(AidDrawing.Of(chosen.Plan, toHelper)), .. Cautions(), .. Steps()]
+            ? [new Block.Paragraph(Said("sheet.way", ("aid", Name(chosen.Plan)))), .. Role(), .. Cautions(), .. Steps()]
             : [new Block.Paragraph(_words.Text("sheet.none"), Urgent: true), .. about.Advice.ForEveryPlan.Select(c => new Block.Paragraph(plain.Of(c, toHelper)))];
     }
 
@@ -65,6 +66,7 @@ public sealed class SheetDocument(Case about, PlainRules plain, bool toHelper)
     {
         var setup = new SetupText(about.Chosen!, about.Session.Answers, about.Knowledge);
         var steps = PlainSteps(setup);
+        var drawings = StepDrawings.Of(about.Chosen!, about.Session.Answers, setup, toHelper);
         string who = toHelper ? "helper" : "person";
         yield return new Block.Heading(_words.Text("sheet.steps"));
         if (about.Chosen!.Plan.Aid.Method != MethodKind.Helper)
@@ -74,21 +76,21 @@ public sealed class SheetDocument(Case about, PlainRules plain, bool toHelper)
 
         if (setup.FollowedInARow is not { } row || row >= steps.Length)
         {
-            yield return new Block.Steps(1, steps);
+            yield return new Block.Steps(1, steps, drawings);
             yield break;
         }
 
         yield return new Block.Paragraph(_words.Text((row == 1 ? "sheet.one." : "sheet.some.") + who));
         if (row == 1)
         {
-            yield return new Block.Steps(1, steps);
+            yield return new Block.Steps(1, steps, drawings);
             yield break;
         }
 
         for (int i = 0; i < steps.Length; i += row)
         {
             yield return new Block.Heading(_words.Text("sheet.part", ("number", ((i / row) + 1).ToString(CultureInfo.InvariantCulture))), 3);
-            yield return new Block.Steps(i + 1, [.. steps.Skip(i).Take(row)]);
+            yield return new Block.Steps(i + 1, [.. steps.Skip(i).Take(row)], [.. drawings.Skip(i).Take(row)]);
         }
     }
 

@@ -15,6 +15,13 @@ public static class ReachPicture
     private const int Height = 560;
     private const double Middle = 330;
 
+    /// <summary>Middle of the head from the neck, half its height, ends of the seat and its thickness: a convention of drawing, as shares of the stature or in m.</summary>
+    private const double HeadUp = 0.115;
+    private const double HeadHigh = 0.064;
+    private const double HeadWide = 0.052;
+    private const double SeatEnd = 0.3;
+    private const double SeatThick = 0.025;
+
     /// <summary>Draws one need.</summary>
     /// <param name="report">The report it belongs to.</param>
     /// <param name="need">A need with a sketch: allowed, and computed with detail.</param>
@@ -33,8 +40,10 @@ public static class ReachPicture
         Line(svg, $"<desc id=\"d\">{string.Join(' ', ReachDescription.Sentences(report, need, hand))}</desc>");
         Line(svg, $"<rect width=\"{2 * ViewWidth}\" height=\"{Height}\" fill=\"#ffffff\"/>");
         Line(svg, $"<g fill=\"none\" stroke=\"#000000\" stroke-width=\"2\" font-family=\"sans-serif\" font-size=\"16\">");
-        View(svg, sketch, sketch.PelvisFromSide, ViewWidth / 2, "From the side", p => (mirror * p.X, p.Z));
-        View(svg, sketch, sketch.PelvisFromBehind, ViewWidth * 3 / 2, "From behind", p => (mirror * p.Y, p.Z));
+        var (behind, before, half) = sketch.Opening;
+        View(svg, sketch, report.Body.Stature, sketch.PelvisFromSide, ViewWidth / 2, "From the side", p => (mirror * p.X, p.Z), (-behind, before));
+        View(svg, sketch, report.Body.Stature, sketch.PelvisFromBehind, ViewWidth * 3 / 2, "From behind", p => (mirror * p.Y, p.Z), (-half, half));
+        Ruler(svg);
         Text(svg, ViewWidth, Height - 70, "Dashed: the way from grip to skin");
         Text(svg, ViewWidth, Height - 44, Length(need));
         Text(svg, ViewWidth, Height - 18, string.Create(CultureInfo.InvariantCulture, $"Bare hand past the grip: {100 * report.HandReach:0} cm"));
@@ -50,12 +59,16 @@ public static class ReachPicture
     private static void View(
         StringBuilder svg,
         ReachSketch sketch,
+        double stature,
         IEnumerable<SketchPoint> pelvis,
         int centre,
         string name,
-        Func<SketchPoint, (double Across, double Up)> see)
+        Func<SketchPoint, (double Across, double Up)> see,
+        (double From, double To) opening)
     {
         Text(svg, centre, 28, name);
+        Head(svg, sketch.Neck, stature, see, X, Y);
+        Seat(svg, sketch.SeatUp, centre, see(new SketchPoint(1, 1, 0)).Across < 0 ? (-opening.To, -opening.From) : opening);
         Path(svg, pelvis, closed: true, "fill=\"#eeeeee\"");
         Path(svg, [new SketchPoint(0, 0, 0), sketch.Neck], closed: false, "stroke-width=\"6\" stroke-linecap=\"round\"");
         Path(svg, [sketch.OtherShoulder, sketch.Neck, sketch.Shoulder], closed: false, "stroke-width=\"4\"");
@@ -64,13 +77,6 @@ public static class ReachPicture
         Path(svg, sketch.Way, closed: false, "stroke=\"#b00020\" stroke-width=\"4\" stroke-dasharray=\"9 5\"");
         Dot(svg, sketch.Grip, 7, "fill=\"#ffffff\"");
         Dot(svg, sketch.Way[^1], 5, "fill=\"#b00020\" stroke=\"#b00020\"");
-        if (sketch.SeatUp is { } seat)
-        {
-            string y = Number(Middle - (Scale * seat));
-            Line(svg, $"<path d=\"M {centre - 190} {y} H {centre + 190}\" stroke-dasharray=\"2 4\"/>");
-            Line(svg, $"<text x=\"{centre - 190}\" y=\"{Number(Middle - (Scale * seat) + 18)}\" fill=\"#000000\" stroke=\"none\">seat</text>");
-        }
-
         SketchPoint target = sketch.Way[^1];
         Label(svg, sketch.Grip, target, 5, "grip");
         Label(svg, sketch.Elbow, sketch.Neck, 5, "elbow");
@@ -97,6 +103,50 @@ public static class ReachPicture
         string X(SketchPoint p) => Number(centre + (Scale * see(p).Across));
 
         string Y(SketchPoint p) => Number(Middle - (Scale * see(p).Up));
+    }
+
+    /// <summary>In line with the trunk, over the neck.</summary>
+    private static void Head(
+        StringBuilder svg,
+        SketchPoint neck,
+        double stature,
+        Func<SketchPoint, (double Across, double Up)> see,
+        Func<SketchPoint, string> x,
+        Func<SketchPoint, string> y)
+    {
+        double up = 1 + (HeadUp * stature / Math.Sqrt((neck.X * neck.X) + (neck.Y * neck.Y) + (neck.Z * neck.Z)));
+        var middle = new SketchPoint(neck.X * up, neck.Y * up, neck.Z * up);
+        var (across, height) = see(neck);
+        double turn = Math.Atan2(across, height) * 180 / Math.PI;
+        Line(svg, $"<ellipse data-part=\"head\" cx=\"{x(middle)}\" cy=\"{y(middle)}\" rx=\"{Number(Scale * HeadWide * stature)}\" ry=\"{Number(Scale * HeadHigh * stature)}\" transform=\"rotate({Number(turn)} {x(middle)} {y(middle)})\" fill=\"#ffffff\"/>");
+    }
+
+    /// <summary>In section: two pieces with the opening between them.</summary>
+    private static void Seat(StringBuilder svg, double? up, int centre, (double From, double To) opening)
+    {
+        if (up is not { } seat)
+        {
+            return;
+        }
+
+        string y = Number(Middle - (Scale * seat)), thick = Number(Scale * SeatThick);
+        Line(svg, $"<rect data-part=\"seat\" x=\"{Number(centre - (Scale * SeatEnd))}\" y=\"{y}\" width=\"{Number(Scale * (SeatEnd + opening.From))}\" height=\"{thick}\" fill=\"#cccccc\"/>");
+        Line(svg, $"<rect data-part=\"seat\" x=\"{Number(centre + (Scale * opening.To))}\" y=\"{y}\" width=\"{Number(Scale * (SeatEnd - opening.To))}\" height=\"{thick}\" fill=\"#cccccc\"/>");
+        Line(svg, $"<text x=\"{Number(centre - (Scale * SeatEnd))}\" y=\"{Number(Middle - (Scale * seat) + 28)}\" fill=\"#000000\" stroke=\"none\">seat</text>");
+    }
+
+    /// <summary>A ruler in centimetres, for both views.</summary>
+    private static void Ruler(StringBuilder svg)
+    {
+        const int Centimetres = 40, Step = 10, Y = Height - 124;
+        double left = ViewWidth - (Scale * Centimetres / 200);
+        Line(svg, $"<path data-part=\"scale\" d=\"M {Number(left)} {Y} H {Number(left + (Scale * Centimetres / 100))}\"/>");
+        for (int cm = 0; cm <= Centimetres; cm += Step)
+        {
+            double x = left + (Scale * cm / 100);
+            Line(svg, $"<path d=\"M {Number(x)} {Y - 6} V {Y + 6}\"/>");
+            Line(svg, $"<text x=\"{Number(x)}\" y=\"{Y + 24}\" text-anchor=\"middle\" fill=\"#000000\" stroke=\"none\">{cm}{(cm == Centimetres ? " cm" : string.Empty)}</text>");
+        }
     }
 
     private static void Text(StringBuilder svg, int x, int y, string text) =>

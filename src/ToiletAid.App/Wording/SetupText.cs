@@ -161,7 +161,9 @@ public sealed class SetupText(RankedPlan ranked, Answers known, KnowledgeBase kn
         yield return new(SetupAct.TakePosture, posture + Leans());
         if (_plan.Approach is { } approach)
         {
-            string what = _plan.Aid.Reach == ReachKind.Handle ? "aid" : _plan.Aid.Reach == ReachKind.Jet ? "nozzle" : "hand";
+            // Where the seat washes by itself, it is the companion that is brought to the skin.
+            var reaches = _plan is { Aid.Reach: ReachKind.None, Companion: { } companion } ? companion : _plan.Aid;
+            string what = reaches.Reach == ReachKind.Handle ? "aid" : reaches.Reach == ReachKind.Jet ? "nozzle" : "hand";
             string hand = CleaningSide.Hand(known) is { } side ? $"{side} " : string.Empty;
             string it = what == "hand" ? $"the {hand}hand" : $"the {what}";
             string held = what == "hand" || hand.Length == 0 ? string.Empty : $"Hold it in the {hand}hand. ";
@@ -170,7 +172,7 @@ public sealed class SetupText(RankedPlan ranked, Answers known, KnowledgeBase kn
                 Approach.Behind => $"Bring {it} round the hip from behind.",
                 Approach.Front => $"Part the knees and bring {it} between the thighs from the front.",
                 _ => $"Lean off one buttock and bring {it} in from that side.",
-            });
+            }, reaches);
         }
     }
 

@@ -40,6 +40,9 @@ public sealed record ReachSketch
     /// <summary>Height of the seat, m; null where there is none.</summary>
     public double? SeatUp { get; init; }
 
+    /// <summary>Opening of the seat behind and before the hip joints, and half its width, m.</summary>
+    public (double Behind, double Before, double HalfWidth) Opening { get; init; }
+
     /// <summary>Makes the sketch of a pose.</summary>
     internal static ReachSketch Of(in Body body, in Scene scene, in JointVector pose)
     {
@@ -75,6 +78,7 @@ public sealed record ReachSketch
             PelvisFromSide = side.MoveToImmutable(),
             PelvisFromBehind = behind.MoveToImmutable(),
             SeatUp = scene.HasSeat ? scene.SeatUp : null,
+            Opening = (body.OpeningBack, body.OpeningFront, body.OpeningHalfWidth),
         };
     }
 

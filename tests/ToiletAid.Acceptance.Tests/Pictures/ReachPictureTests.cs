@@ -43,6 +43,26 @@ public sealed class ReachPictureTests
     }
 
     [Fact]
+    public void The_picture_has_a_head_a_seat_with_its_opening_and_a_scale()
+    {
+        ReachNeed need = Report.Need(Posture.Seated, Approach.Behind);
+        XElement root = XDocument.Parse(ReachPicture.Svg(Report, need, WorkingHand.Right)).Root!;
+        XElement[] Parts(string name) => [.. root.Descendants().Where(e => e.Attribute("data-part")?.Value == name)];
+        double[] heads = [.. Parts("head").Select(h => (double)h.Attribute("cy")!)];
+        XElement[] seats = Parts("seat");
+        double gap = (double)seats[1].Attribute("x")! - (double)seats[0].Attribute("x")! - (double)seats[0].Attribute("width")!;
+        double scale = Parts("scale").Single().Attribute("d")!.Value.Split(' ') is [_, var from, _, _, var to] ? Number(to) - Number(from) : 0;
+
+        Assert.Equal(2, heads.Length);
+        Assert.All(heads, y => Assert.InRange(y, 30, 330 - (320 * need.Sketch!.Neck.Z)));
+        Assert.Equal(4, seats.Length);
+        Assert.Equal(need.Sketch!.Opening.Behind + need.Sketch.Opening.Before, gap / (scale / 0.4), 0.005);
+        Assert.Contains("40 cm", root.Descendants(Svg + "text").Select(t => t.Value), StringComparer.Ordinal);
+
+        static double Number(string text) => double.Parse(text, System.Globalization.CultureInfo.InvariantCulture);
+    }
+
+    [Fact]
     public void A_left_hand_is_drawn_as_the_mirror_image()
     {
         ReachNeed need = Report.Need(Posture.Seated, Approach.Behind);

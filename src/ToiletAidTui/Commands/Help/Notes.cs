@@ -77,8 +77,8 @@ internal static class Notes
         { ExitCodes = OnlyUsage },
         ["aids"] = new(
             new Example("read the kinds of aid", "aids"),
-            new Example("begin a file of the clinic's own aids", "aids --format json"))
-        { ExitCodes = OnlyUsage },
+            new Example("draw the shape of one kind", "aids --aid long-clamp --picture clamp.svg"),
+            new Example("begin a file of the clinic's own aids", "aids --format json")),
         ["aids check"] = new(new Example("check the clinic's own aids", "aids check stock.json")),
         ["aids measure"] = new(new Example("measure the aid in your hand", "aids measure --save stock.json")),
         ["calc"] = new(

@@ -1,0 +1,239 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
+using ToiletAid.App.Documents;
+using ToiletAid.App.Files;
+using ToiletAid.App.Pictures;
+using ToiletAid.App.Wording;
+using ToiletAid.Core.Advising;
+using ToiletAid.Core.Knowledge;
+using ToiletAid.Core.Person;
+using ToiletAid.Core.Reach;
+using ToiletAid.Core.Simulation;
+
+namespace ToiletAid.Acceptance.Tests.Pictures;
+
+/// <summary>Picture, its alternative text and the words of the sheet show the same posture, way, helper and aid, for the plans of simulated people.</summary>
+public sealed partial class PicturesAgreeTests(ITestOutputHelper output)
+{
+    private static readonly KnowledgeBase Knowledge = BuiltIn.Knowledge();
+    private static readonly DocumentData Words = DocumentData.Load();
+    private static readonly AdviceSettings Few = new() { ValueDraws = 8, WeightDraws = 100 };
+
+    [Fact]
+    public void Pictures_and_words_agree_for_plans_of_simulated_people() => Check(60);
+
+    [Fact]
+    [Trait("Speed", "Slow")]
+    public void Pictures_and_words_agree_for_two_thousand_plans() => Check(2000);
+
+    /// <summary>Lengths that the figure shares with the body data, of the middle of women and men 170 cm tall.</summary>
+    [Fact]
+    public void The_figure_has_the_lengths_of_the_body_data()
+    {
+        var person = new ReachPerson { AgeYears = 40, Stature = new ReachInput(FigureBody.Stature / 100), Mass = new ReachInput(68) };
+        var report = ReachAnalysis.Analyse(Knowledge.Body, person, new ReachSettings { Draws = 0, Postures = [Posture.Seated], Approaches = [Approach.Behind] });
+        Assert.Equal(FigureBody.ShoulderAboveHip, 100 * report.Body.ShoulderAboveHip, 0.51);
+        Assert.Equal(FigureBody.UpperArm, 100 * report.Body.UpperArm, 0.51);
+        Assert.Equal(FigureBody.Forearm, 100 * report.Body.Forearm, 0.51);
+
+        // The body data reckon to the middle of the wiping face, 2 cm before the fingertips.
+        Assert.Equal(FigureBody.HandBeyondGrip, (100 * report.HandReach) + 2, 0.51);
+        Assert.Equal(FigureBody.HalfHips, 100 * report.Body.PelvisBreadth / 2, 1.5);
+        Assert.Equal(FigureBody.HalfShoulders, 100 * report.Body.ShoulderFromMidline, 1.5);
+    }
+
+    [Fact]
+    public void Every_step_of_a_handled_aid_that_is_easier_seen_than_said_has_its_own_drawing()
+    {
+        var about = Papers.About("k-014-stiff-shoulder");
+        var setup = new SetupText(about.Chosen!, about.Session.Answers, Knowledge);
+        var drawings = StepDrawings.Of(about.Chosen!, about.Session.Answers, setup, toHelper: false);
+        var drawn = setup.Each().Zip(drawings, (s, d) => (s.Act, Picture: d is null ? null : new SeenPicture(d).Kind)).Where(p => p.Picture is not null);
+        Assert.Equal(
+            [(SetupAct.FoldPaper, "fold"), (SetupAct.LoadPaper, "load"), (SetupAct.CheckHold, "hold"), (SetupAct.BringToSkin, "way"), (SetupAct.LetGo, "let-go"), (SetupAct.WashUp, "wash")],
+            drawn);
+    }
+
+    private void Check(int plans)
+    {
+        var simulator = new PeopleSimulator(Knowledge, BuiltIn.People());
+        var advisor = new Advisor(Knowledge, Few);
+        var seen = new Dictionary<string, int>(StringComparer.Ordinal);
+        int count = 0;
+        for (int i = 0; count < plans; i++)
+        {
+            var session = simulator.Make(TestRun.Seed, i, i % 2 == 0 ? Depth.Full : Depth.Quick, new(2026, 3, 9)).Latest;
+            var advice = advisor.Advise(session.Answers);
+            foreach (var ranked in advice.Ranked)
+            {
+                foreach (bool toHelper in (bool[])[false, true])
+                {
+                    One(session, advice, ranked, toHelper);
+                }
+
+                string key = $"{ranked.Plan.Posture}, {ranked.Plan.Approach?.ToString() ?? "no way"}, {(ranked.Plan.Aid.Method == Core.Catalogue.MethodKind.Helper ? "helper" : "alone")}";
+                seen[key] = seen.GetValueOrDefault(key) + 1;
+                count++;
+            }
+        }
+
+        foreach (var (key, times) in seen.OrderBy(s => s.Key, StringComparer.Ordinal))
+        {
+            output.WriteLine($"{key}: {times}");
+        }
+
+        output.WriteLine($"{count} plans, each on two sheets");
+    }
+
+    private static void One(Session session, Advice advice, RankedPlan ranked, bool toHelper)
+    {
+        var about = new Case
+        {
+            Knowledge = Knowledge,
+            Words = Words,
+            Person = "S-001",
+            Session = session,
+            Notes = [],
+            Advice = advice,
+            Settings = Few,
+            Chosen = ranked,
+            English = English.Of("en-GB", Words),
+        };
+        string label = ranked.Plan.Key;
+        var sheet = VisitDocuments.Sheet(about, toHelper);
+        var steps = sheet.Blocks.OfType<Block.Steps>().SelectMany(s => s.Items.Select((text, i) => (Text: text, Drawing: s.Drawings.ElementAtOrDefault(i)))).ToList();
+        string all = string.Join(' ', steps.Select(s => s.Text)), whole = string.Join('\n', PlainDocument.Lines(sheet));
+        var drawn = steps.Where(s => s.Drawing is not null).Select(s => (s.Text, Drawing: s.Drawing!, Seen: new SeenPicture(s.Drawing!))).ToList();
+        var ways = drawn.Where(d => d.Seen.Kind == "way").ToList();
+        var reaches = ranked.Plan is { Aid.Reach: Core.Catalogue.ReachKind.None, Companion: { } companion } ? companion : ranked.Plan.Aid;
+        Assert.Equal(reaches == ranked.Plan.Aid ? 1 : 2, ways.Count);
+        var way = ways[0];
+
+        string posture = PostureOf(all);
+        Assert.True(posture == PostureOf(way.Seen), $"{label}: the words say {posture}, the picture shows {PostureOf(way.Seen)}. {all}");
+        Assert.True(posture == PostureOf(way.Drawing.Description), $"{label}: the words say {posture}, the alternative text {PostureOf(way.Drawing.Description)}");
+        Leans(label, all, posture, way.Seen);
+
+        bool helped = CarerCleans().IsMatch(all);
+        Assert.True(helped == way.Seen.HasHelper, $"{label}: helper in words {helped}, in the picture {way.Seen.HasHelper}");
+        Assert.True(helped == way.Drawing.Description.Contains("gloved hand", StringComparison.Ordinal), $"{label}: {way.Drawing.Description}");
+
+        if (ranked.Plan.Approach is not null)
+        {
+            string approach = ApproachOf(way.Text);
+            Assert.True(approach == ApproachOf(way.Seen), $"{label}: the words say {approach}, the picture shows {ApproachOf(way.Seen)}. {way.Text}");
+            Assert.True(approach == ApproachOf(way.Drawing.Description), $"{label}: the words say {approach}, the alternative text {way.Drawing.Description}");
+        }
+
+        // Every picture shows a method of this plan, and the sheet names it as the words of the documents do.
+        Assert.Equal(reaches.Id, way.Seen.Aid);
+        Assert.Equal(ranked.Plan.Aid.Id, ways[^1].Seen.Aid);
+        if (ranked.Plan.Approach is not null)
+        {
+            string what = reaches.Reach switch { Core.Catalogue.ReachKind.Handle => "aid", Core.Catalogue.ReachKind.Jet => "washer", _ => "hand" };
+            Assert.Contains(what == "washer" ? "nozzle" : what, way.Text, StringComparison.Ordinal);
+            Assert.Contains($"how the {what} comes", way.Drawing.Description, StringComparison.Ordinal);
+        }
+
+        Assert.All(drawn.Where(d => d.Seen.Aid is not null), d => Assert.Contains(d.Seen.Aid, ranked.Plan.Methods.Select(m => m.Id)));
+        Assert.Contains((toHelper ? Words.AidsForHelper.GetValueOrDefault(ranked.Plan.Aid.Id) : null) ?? Words.Aids[ranked.Plan.Aid.Id], whole, StringComparison.OrdinalIgnoreCase);
+        Assert.All(drawn, d => Assert.EndsWith(".", d.Drawing.Description, StringComparison.Ordinal));
+        Assert.All(drawn, d => Assert.NotEmpty(d.Drawing.Title));
+        foreach (var fold in drawn.Where(d => d.Seen.Kind == "fold"))
+        {
+            Assert.Matches($"\\b{fold.Seen.Paper.Sheets} sheets?\\b", fold.Text);
+            Assert.Contains(fold.Seen.Paper.Sheets == 1 ? "One sheet" : $"{fold.Seen.Paper.Sheets} sheets", fold.Drawing.Description, StringComparison.Ordinal);
+            Assert.Equal(FoldsOf(fold.Text), fold.Seen.Paper.Folds);
+            Assert.Equal(FoldsOf(fold.Drawing.Description), fold.Seen.Paper.Folds);
+        }
+    }
+
+    private static void Leans(string label, string words, string posture, SeenPicture seen)
+    {
+        var said = ForwardLean().Match(words);
+        if (seen.View == "above" && said.Success)
+        {
+            double lean = double.Parse(said.Groups["degrees"].Value, CultureInfo.InvariantCulture);
+            Assert.True(Math.Abs(seen.TrunkLean + 90 - lean) <= 10, $"{label}: lying, the trunk bends {seen.TrunkLean + 90:0} degrees, the words say {lean:0}");
+        }
+
+        if (seen.View == "side" && posture is "seated")
+        {
+            double lean = said.Success ? double.Parse(said.Groups["degrees"].Value, CultureInfo.InvariantCulture) : LeansForward().IsMatch(words) ? 40 : 0;
+            double least = LeansForward().IsMatch(words) ? Math.Max(lean, 40) : lean;
+            Assert.True(Math.Abs(seen.TrunkLean - least) <= 10, $"{label}: the trunk leans {seen.TrunkLean:0} degrees, the words say {least:0}. {words}");
+        }
+
+        if (seen.View == "behind" && SideLean().Match(words) is { Success: true } side && seen.PelvisLift < 2)
+        {
+            int toward = side.Groups["side"].Value.StartsWith("side", StringComparison.Ordinal) ? 1 : -1;
+            Assert.True(Math.Sign(seen.TrunkLean) == toward * seen.ArmSide, $"{label}: the trunk leans {seen.TrunkLean:0} with the arm on {seen.ArmSide}. {words}");
+        }
+    }
+
+    private static string PostureOf(string words) =>
+        words.Contains("ie on the side", StringComparison.Ordinal) || words.Contains("ies on the side", StringComparison.Ordinal) ? "side-lying"
+        : LiesBack().IsMatch(words) ? "reclined"
+        : HalfUp().IsMatch(words) ? "half-standing"
+        : Stands().IsMatch(words) ? "standing"
+        : Sits().IsMatch(words) ? "seated" : "nothing";
+
+    private static string PostureOf(SeenPicture seen) => seen switch
+    {
+        { Support: "bed-from-above", View: "above" } => Math.Abs(seen.TrunkLean + 90) < 45 ? "side-lying" : "nothing",
+        { View: "behind" } => seen.HipHeight > 1.8 ? "standing" : "seated",
+        { TrunkLean: < -25 } => "reclined",
+        { Support: "bed" or "tilted-chair" } => "seated",
+        { ThighDrop: > 75 } => "standing",
+        { ThighDrop: > 30 } => "half-standing",
+        { ThighDrop: > -15 } => "seated",
+        _ => "nothing",
+    };
+
+    private static string ApproachOf(string words) =>
+        words.Contains("from behind", StringComparison.Ordinal) && !words.Contains("from the side", StringComparison.Ordinal) && !words.EndsWith("from the front.", StringComparison.Ordinal) ? "behind"
+        : words.Contains("from the front", StringComparison.Ordinal) ? "front"
+        : FromSide().IsMatch(words) ? "side" : "nothing";
+
+    private static string ApproachOf(SeenPicture seen)
+    {
+        var (before, head) = seen.ArrowStart;
+        return seen.View == "behind" ? seen.PelvisLift > 2 ? "side" : "behind"
+            : seen.View == "above" && head > Math.Abs(before) ? "side"
+            : before > 0 ? "front" : "behind";
+    }
+
+    private static int FoldsOf(string words) =>
+        words.Contains("half once", StringComparison.Ordinal) ? 1 : words.Contains("half twice", StringComparison.Ordinal) ? 2
+        : HalfTimes().Match(words) is { Success: true } m ? int.Parse(m.Groups["times"].Value, CultureInfo.InvariantCulture) : 0;
+
+    [GeneratedRegex("half (?<times>[0-9]+) times", RegexOptions.ExplicitCapture, 1000)]
+    private static partial Regex HalfTimes();
+
+    [GeneratedRegex("forward about (?<degrees>[0-9]+) degrees", RegexOptions.ExplicitCapture, 1000)]
+    private static partial Regex ForwardLean();
+
+    [GeneratedRegex("to the (?<side>side of the cleaning hand|other side)", RegexOptions.ExplicitCapture, 1000)]
+    private static partial Regex SideLean();
+
+    [GeneratedRegex("lean forward slowly|leans forward", RegexOptions.None, 1000)]
+    private static partial Regex LeansForward();
+
+    [GeneratedRegex("Lie back|lies back", RegexOptions.None, 1000)]
+    private static partial Regex LiesBack();
+
+    [GeneratedRegex("rise halfway|half up", RegexOptions.None, 1000)]
+    private static partial Regex HalfUp();
+
+    [GeneratedRegex("Stand and hold|person stands at", RegexOptions.None, 1000)]
+    private static partial Regex Stands();
+
+    [GeneratedRegex(@"\bSit\b|person sits", RegexOptions.None, 1000)]
+    private static partial Regex Sits();
+
+    [GeneratedRegex("from that side|from the side", RegexOptions.None, 1000)]
+    private static partial Regex FromSide();
+
+    [GeneratedRegex("(carer|helper) (asks|puts on|cleans)|You clean", RegexOptions.ExplicitCapture, 1000)]
+    private static partial Regex CarerCleans();
+}
