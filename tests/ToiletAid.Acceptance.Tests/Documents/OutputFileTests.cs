@@ -12,6 +12,7 @@ public sealed class OutputFileTests
     {
         { "report", ["report", Profile, "--out"] },
         { "compare", ["compare", Visits, "--picture"] },
+        { "aids", ["aids", "--aid", "tongs", "--picture"] },
         { "whatif", ["whatif", Profile, "--change", "priorities=skin", "--quiet", "--draws", "2", "--samples", "10", "--picture"] },
         { "reach", ["calc", "reach", "--stature", "170cm", "--draws", "2", "--picture"] },
     };
