@@ -138,7 +138,7 @@ public static class ReachPicture
     /// <summary>A ruler in centimetres, for both views.</summary>
     private static void Ruler(StringBuilder svg)
     {
-        const int Centimetres = 40, Step = 10, Y = Height - 124;
+        const int Centimetres = 40, Step = 20, Y = Height - 124;
         double left = ViewWidth - (Scale * Centimetres / 200);
         Line(svg, $"<path data-part=\"scale\" d=\"M {Number(left)} {Y} H {Number(left + (Scale * Centimetres / 100))}\"/>");
         for (int cm = 0; cm <= Centimetres; cm += Step)
