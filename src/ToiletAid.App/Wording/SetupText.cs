@@ -228,8 +228,9 @@ public sealed class SetupText(RankedPlan ranked, Answers known, KnowledgeBase kn
             if (_plan.Aid.Method == MethodKind.WashAndDry)
             {
                 yield return new(SetupAct.Dry, Warns("air-on-broken-skin") ? "Leave the dryer off. Lay soft paper on until the skin is dry."
-                    : Warns("heat-of-seat-and-air") ? "Use the dryer on cool. Pat with soft paper until the paper stays dry."
-                    : "Use the dryer until the skin feels dry. Pat any wet skin with soft paper.", _plan.Aid);
+                    : Warns("heat-of-seat-and-air") ? (HandPats ? "Use the dryer on cool. Pat with soft paper until the paper stays dry." : "Use the dryer on cool, and twice if the skin stays wet.")
+                    : HandPats ? "Use the dryer until the skin feels dry. Pat any wet skin with soft paper."
+                    : "Use the dryer until the skin feels dry.", _plan.Aid);
             }
         }
         else
@@ -255,9 +256,15 @@ public sealed class SetupText(RankedPlan ranked, Answers known, KnowledgeBase kn
         }
         else
         {
-            yield return new(SetupAct.Look, "Look at the paper that pats dry. It is clean when the paper stays clean.");
+            yield return new(SetupAct.Look, HandPats
+                ? "Look at the paper that pats dry. It is clean when the paper stays clean."
+                : "The first times, let somebody look whether the skin is clean and dry. Wash longer where it is not.");
         }
     }
+
+    /// <summary>False where the hand was seen not to get to the skin on either way, or does not take up paper.</summary>
+    private bool HandPats => known.Choice("grasp") is not ("press-with-palm-or-fist" or "press-with-forearm" or "none")
+        && !(known.Choice("reach-behind") is "not-past-the-hip" or "outer-buttock" && known.Choice("reach-front") is "not-past-mid-thigh" or "groin");
 
     private IEnumerable<SetupStep> After()
     {
