@@ -13,9 +13,14 @@ internal sealed partial record FileFacts(string Identity, long Names, uint Owner
     /// <summary>Files and others may only be renamed or removed by their owner, as in /tmp.</summary>
     internal const uint Sticky = 0x200;
 
+    // S_IFMT and S_IFREG.
+    private const uint Kind = 0xF000;
+    private const uint Ordinary = 0x8000;
+
     // statx(2): AT_FDCWD, AT_EMPTY_PATH, STATX_BASIC_STATS and the places in its structure, which are the same on every processor.
     private const int CurrentFolder = -100;
     private const int TheDescriptor = 0x1000;
+    private const int TheLink = 0x100;
     private const uint Basic = 0x7ff;
     private const int Bytes = 256;
     private const int NamesAt = 16;
@@ -41,6 +46,12 @@ internal sealed partial record FileFacts(string Identity, long Names, uint Owner
     /// <summary>Of an open file.</summary>
     internal static FileFacts? Of(FileStream file) =>
         OperatingSystem.IsLinux() ? Of((int)file.SafeFileHandle.DangerousGetHandle(), string.Empty, TheDescriptor) : Of(file.Name);
+
+    /// <summary>False for a pipe, a device or a link, which somebody may have put where files are looked for.</summary>
+    internal static bool IsOrdinary(string path) => !OperatingSystem.IsLinux() || (Of(CurrentFolder, path, TheLink)?.Mode & Kind) == Ordinary;
+
+    /// <summary>True when a name is that of an open file itself, and not of a link to it.</summary>
+    internal static bool IsItself(FileStream file, string path) => !OperatingSystem.IsLinux() || Of(CurrentFolder, path, TheLink)?.Identity == Of(file)?.Identity;
 
     /// <summary>True when a name still leads to an open file.</summary>
     internal static bool IsAt(FileStream file, string path) => Of(path) is { } there && there.Identity == Of(file)?.Identity;

@@ -12,7 +12,12 @@ public static class WholeFile
     /// <summary>Ending of the version before the current one.</summary>
     internal const string PreviousEnding = ".previous";
 
-    private const string NewEnding = ".new";
+    /// <summary>Ending of what is being put in place under the lock of its folder: whoever has the lock knows that nobody writes it any more.</summary>
+    internal const string NewEnding = ".new";
+
+    private const string PartEnding = ".part";
+
+    private const string SecondName = "-previous";
 
     /// <summary>Writes. An older file stays until then.</summary>
     /// <param name="path">Where to.</param>
@@ -36,7 +41,7 @@ public static class WholeFile
             throw new IOException("a folder has that name");
         }
 
-        Put(full, bytes, keepPrevious: false, keepRights, OwnerOnly.Create);
+        Put(full, bytes, keepPrevious: false, keepRights, Disk.Create, PartEnding);
     }
 
     /// <summary>Replaces a file that is locked by the caller, who therefore may delete what a program left that died while it wrote.</summary>
@@ -47,17 +52,50 @@ public static class WholeFile
     {
         foreach (string left in Leftovers(full))
         {
-            File.Delete(left);
+            Disk.Delete(left);
         }
 
-        Put(full, bytes, keepPrevious, keepRights: false, FolderRights.Create);
+        Put(full, bytes, keepPrevious, keepRights: false, FolderRights.Create, NewEnding);
+    }
+
+    /// <summary>Writes the same again under another name, whole or not at all, in a folder that the caller holds.</summary>
+    internal static void Copy(string full, string name)
+    {
+        string beside = NewBeside(full, string.Empty, NewEnding);
+        using (var stream = FolderRights.Create(beside))
+        {
+            Disk.Write(stream, File.ReadAllBytes(full));
+            Disk.Flush(stream);
+        }
+
+        Disk.Move(beside, name);
+    }
+
+    /// <summary>True for a file that a program left when it died while it wrote under the lock.</summary>
+    internal static bool IsHalfWritten(string path)
+    {
+        string[] parts = Path.GetFileName(path).Split('.');
+        return parts.Length >= 4 && parts[0].Length == 0 && "." + parts[^1] == NewEnding && Guid.TryParseExact(parts[^2].Replace(SecondName, string.Empty, StringComparison.Ordinal), "N", out _);
+    }
+
+    /// <summary>Takes such a file away. What may be a second name of the profile is never overwritten.</summary>
+    internal static void RemoveHalfWritten(string path)
+    {
+        if (path.EndsWith(SecondName + NewEnding, StringComparison.Ordinal))
+        {
+            Disk.Delete(path);
+        }
+        else
+        {
+            Wiping.Delete(path);
+        }
     }
 
     /// <summary>Where the previous version of a file is kept.</summary>
     internal static string Previous(string path) => path + PreviousEnding;
 
     /// <summary>Files that a program left when it died while it was writing.</summary>
-    internal static string[] Leftovers(string path) => Beside(path, NewEnding);
+    internal static string[] Leftovers(string path) => [.. Beside(path, NewEnding).Where(IsHalfWritten)];
 
     /// <summary>Files beside a file that are called after it: a dot, its name, a dot, what tells them apart, the ending.</summary>
     /// <param name="path">Full path of the file, there or not.</param>
@@ -68,7 +106,7 @@ public static class WholeFile
     {
         string start = $".{Path.GetFileName(path)}.";
         return [.. Directory.EnumerateFiles(Path.GetDirectoryName(path)!)
-            .Where(f => Path.GetFileName(f) is var name && name.StartsWith(start, StringComparison.Ordinal) && name.EndsWith(ending, StringComparison.Ordinal)
+            .Where(f => FileFacts.IsOrdinary(f) && Path.GetFileName(f) is var name && name.StartsWith(start, StringComparison.Ordinal) && name.EndsWith(ending, StringComparison.Ordinal)
                 && name.Length > start.Length + ending.Length && !name[start.Length..^ending.Length].Contains('.', StringComparison.Ordinal))];
     }
 
@@ -80,21 +118,21 @@ public static class WholeFile
     internal static bool IsDevice(string full) =>
         !OperatingSystem.IsWindows() && full.StartsWith("/dev/", StringComparison.Ordinal) && !full.StartsWith("/dev/shm/", StringComparison.Ordinal) && File.Exists(full);
 
-    private static void Put(string full, byte[] bytes, bool keepPrevious, bool keepRights, Func<string, FileStream> create)
+    private static void Put(string full, byte[] bytes, bool keepPrevious, bool keepRights, Func<string, FileStream> create, string ending)
     {
         string folder = Path.GetDirectoryName(full)!;
-        string beside = NewBeside(full, string.Empty);
+        string beside = NewBeside(full, string.Empty, ending);
         try
         {
             using (var stream = create(beside))
             {
-                stream.Write(bytes);
+                Disk.Write(stream, bytes);
                 if (keepRights && !OperatingSystem.IsWindows() && File.Exists(full))
                 {
-                    File.SetUnixFileMode(stream.SafeFileHandle, File.GetUnixFileMode(full));
+                    Disk.SetMode(stream, File.GetUnixFileMode(full));
                 }
 
-                stream.Flush(flushToDisk: true);
+                Disk.Flush(stream);
             }
 
             if (keepPrevious && File.Exists(full))
@@ -102,7 +140,7 @@ public static class WholeFile
                 KeepPrevious(full);
             }
 
-            File.Move(beside, full, overwrite: true);
+            Disk.Move(beside, full);
         }
         catch
         {
@@ -116,17 +154,17 @@ public static class WholeFile
     /// <summary>The previous version gets a second name and is not moved, so that the current one is never missing.</summary>
     private static void KeepPrevious(string path)
     {
-        string beside = NewBeside(path, "-previous");
+        string beside = NewBeside(path, SecondName, NewEnding);
         try
         {
-            if (!DiskFolder.TryLink(path, beside))
+            if (!Disk.TryLink(path, beside))
             {
                 using var stream = FolderRights.Create(beside);
-                stream.Write(File.ReadAllBytes(path));
-                stream.Flush(flushToDisk: true);
+                Disk.Write(stream, File.ReadAllBytes(path));
+                Disk.Flush(stream);
             }
 
-            File.Move(beside, Previous(path), overwrite: true);
+            Disk.Move(beside, Previous(path));
         }
         finally
         {
@@ -136,18 +174,18 @@ public static class WholeFile
     }
 
     /// <summary>No other program and no other thread writes under that name.</summary>
-    private static string NewBeside(string path, string what) =>
-        Path.Combine(Path.GetDirectoryName(path)!, $".{Path.GetFileName(path)}.{Guid.NewGuid():N}{what}{NewEnding}");
+    private static string NewBeside(string path, string what, string ending) =>
+        Path.Combine(Path.GetDirectoryName(path)!, $".{Path.GetFileName(path)}.{Guid.NewGuid():N}{what}{ending}");
 
     private static void TryDelete(string path)
     {
         try
         {
-            File.Delete(path);
+            Disk.Delete(path);
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            // The first fault is the one to report; the next save of a profile deletes what was left.
+            // The first fault is the one to report; the next save in the folder deletes what was left.
         }
     }
 }

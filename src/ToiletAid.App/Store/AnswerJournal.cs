@@ -18,6 +18,7 @@ public sealed class AnswerJournal : IDisposable
     public const string NoCode = "P-0";
 
     private const string Ending = ".draft";
+    private const int MarkLength = 8;
 
     /// <summary>A person waits for each answer, so a folder that is busy is soon given up.</summary>
     private static readonly TimeSpan Patience = TimeSpan.FromSeconds(2);
@@ -26,11 +27,11 @@ public sealed class AnswerJournal : IDisposable
     private readonly ProfileWriter _writer;
     private readonly Protector? _protector;
 
-    private AnswerJournal(FileStream file, QuestionSet questions, string? passphrase)
+    private AnswerJournal(FileStream file, QuestionSet questions, Protector? protector)
     {
         _file = file;
         _writer = new(questions);
-        _protector = passphrase is null ? null : new(passphrase);
+        _protector = protector;
     }
 
     /// <summary>Starts a draft.</summary>
@@ -40,7 +41,10 @@ public sealed class AnswerJournal : IDisposable
     /// <exception cref="NeedsPassphraseException">The profile is protected, and the passphrase does not open it or there is none.</exception>
     /// <exception cref="IOException">It could not be made.</exception>
     /// <exception cref="UnauthorizedAccessException">It may not be made.</exception>
-    public static AnswerJournal Start(string profilePath, QuestionSet questions, string? passphrase)
+    public static AnswerJournal Start(string profilePath, QuestionSet questions, string? passphrase) => Start(profilePath, questions, passphrase, Protector.Iterations);
+
+    /// <summary>Starts a draft, protected with so many rounds.</summary>
+    internal static AnswerJournal Start(string profilePath, QuestionSet questions, string? passphrase, int iterations)
     {
         string full = WholeFile.RealPath(profilePath), folder = Path.GetDirectoryName(full)!;
 
@@ -51,8 +55,8 @@ public sealed class AnswerJournal : IDisposable
             throw new NeedsPassphraseException();
         }
 
-        string name = $".{Path.GetFileName(full)}.{RandomNumberGenerator.GetHexString(8, lowercase: true)}{Ending}";
-        return new(FolderRights.Create(Path.Combine(folder, name)), questions, passphrase);
+        string name = $".{Path.GetFileName(full)}.{RandomNumberGenerator.GetHexString(MarkLength, lowercase: true)}{Ending}";
+        return new(FolderRights.Create(Path.Combine(folder, name)), questions, passphrase is null ? null : new(passphrase, iterations));
     }
 
     /// <summary>Drafts with answers that nobody is writing.</summary>
@@ -61,8 +65,19 @@ public sealed class AnswerJournal : IDisposable
     /// <exception cref="UnauthorizedAccessException">The folder may not be listed.</exception>
     public static IReadOnlyList<string> Left(string profilePath)
     {
-        string full = WholeFile.RealPath(profilePath);
-        return Directory.Exists(Path.GetDirectoryName(full)) ? [.. All(full).Where(d => HasAnswers(d) == true)] : [];
+        string full = WholeFile.RealPath(profilePath), folder = Path.GetDirectoryName(full)!;
+        if (!Directory.Exists(folder))
+        {
+            return [];
+        }
+
+        if (Removal.IsUnderWay(full))
+        {
+            // A program died while it took them away: the lock gives them back, or ends it.
+            FolderLock.Take(folder, Patience).Dispose();
+        }
+
+        return [.. All(full).Where(d => HasAnswers(d) == true)];
     }
 
     /// <summary>A draft as a profile with one session, or why its answers cannot be taken up.</summary>
@@ -100,9 +115,8 @@ public sealed class AnswerJournal : IDisposable
     public void Save(Session session, string? person = null)
     {
         byte[] line = _writer.Line(new(person ?? NoCode, [session]));
-        _file.Write(_protector is null ? line : Encoding.ASCII.GetBytes(_protector.Compact(line)));
-        _file.WriteByte((byte)'\n');
-        _file.Flush(flushToDisk: true);
+        Disk.Write(_file, [.. _protector is null ? line : Encoding.ASCII.GetBytes(_protector.Compact(line)), (byte)'\n']);
+        Disk.Flush(_file);
         if (!IsThere)
         {
             // An open file is written to without a word also after its folder is gone.
@@ -115,17 +129,22 @@ public sealed class AnswerJournal : IDisposable
     /// <exception cref="UnauthorizedAccessException">It may not be erased.</exception>
     public void Discard()
     {
-        if (Wiping.HasOnly(_file, 1))
-        {
-            Wiping.Overwrite(_file);
-        }
-
         string path = _file.Name;
         bool isThere = IsThere;
-        _file.Dispose();
-        if (isThere)
+        try
         {
-            File.Delete(path);
+            if (Wiping.HasOnly(_file, 1))
+            {
+                Wiping.Overwrite(_file);
+            }
+        }
+        finally
+        {
+            _file.Dispose();
+            if (isThere)
+            {
+                Disk.Delete(path);
+            }
         }
     }
 
@@ -135,8 +154,21 @@ public sealed class AnswerJournal : IDisposable
     /// <summary>Ends it and leaves it on disk.</summary>
     public void Dispose() => _file.Dispose();
 
+    /// <summary>True for the name of a draft.</summary>
+    internal static bool IsOne(string name) =>
+        name.EndsWith(Ending, StringComparison.Ordinal) && name.Split('.') is { Length: >= 3 } parts && parts[^2].Length == MarkLength && parts[^2].All(char.IsAsciiHexDigitLower);
+
     /// <summary>All drafts for a profile, also those being written and those with nothing in them.</summary>
-    internal static string[] All(string full) => WholeFile.Beside(full, Ending);
+    internal static string[] All(string full) => [.. WholeFile.Beside(full, Ending).Where(d => IsOne(Path.GetFileName(d)))];
+
+    /// <summary>Takes a draft away that a program left without answers in it, in a folder that the caller holds.</summary>
+    internal static void RemoveEmpty(string draft)
+    {
+        if (HasAnswers(draft) == false)
+        {
+            Wiping.Delete(draft);
+        }
+    }
 
     /// <summary>True while answers for a profile are only in a draft, or somebody is giving some.</summary>
     internal static bool IsUnfinished(string full) => All(full).Any(d => HasAnswers(d) != false);
@@ -147,9 +179,16 @@ public sealed class AnswerJournal : IDisposable
         try
         {
             using var file = new FileStream(draft, FileMode.Open, FileAccess.ReadWrite, FileShare.None);
-            return file.Length > 0;
+
+            // One that begins with a zero was being erased when the program died.
+            return file.Length > 0 && file.ReadByte() != 0;
         }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        catch (UnauthorizedAccessException)
+        {
+            // Another account's, of a program that died before it gave the rights of the folder, or in a folder where each has its own.
+            return new FileInfo(draft).Length > 0 ? null : false;
+        }
+        catch (IOException)
         {
             return null;
         }

@@ -24,7 +24,8 @@ public static class ErasureLimits
     {
         try
         {
-            var drive = new DriveInfo(Path.GetFullPath(path));
+            // Of its folder: the file itself is gone by now.
+            var drive = new DriveInfo(Path.GetDirectoryName(Path.GetFullPath(path))!);
             return drive.DriveType == DriveType.Network ? "network" : drive.DriveFormat.ToLowerInvariant();
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException or ArgumentException)

@@ -1,3 +1,5 @@
+using ToiletAid.App.Files;
+
 namespace ToiletAid.App.Store;
 
 /// <summary>
@@ -29,7 +31,7 @@ internal sealed class FolderLock : IDisposable
         var held = Wait(Path.Combine(folder, FileName), patience);
         try
         {
-            Removal.EndAll(folder);
+            EndAll(folder);
             return held;
         }
         catch
@@ -44,6 +46,38 @@ internal sealed class FolderLock : IDisposable
 
     /// <summary>True when a file cannot be opened because somebody holds it.</summary>
     internal static bool IsBusy(IOException e) => e.HResult is WindowsSharing or LinuxBusy or MacBusy;
+
+    /// <summary>Ends what programs left that died.</summary>
+    private static void EndAll(string folder)
+    {
+        Removal.EndAll(folder);
+        foreach (string left in Directory.EnumerateFiles(folder, ".*").Where(f => FileFacts.IsOrdinary(f)).ToList())
+        {
+            try
+            {
+                if (WholeFile.IsHalfWritten(left))
+                {
+                    WholeFile.RemoveHalfWritten(left);
+                }
+                else if (AnswerJournal.IsOne(Path.GetFileName(left)))
+                {
+                    AnswerJournal.RemoveEmpty(left);
+                }
+                else if (IsUnusedLock(left))
+                {
+                    Disk.Delete(left);
+                }
+            }
+            catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+            {
+                // Another account's: it keeps nobody from saving.
+            }
+        }
+    }
+
+    /// <summary>One that never got its name. Another program that makes one just now can do without it: there is one already.</summary>
+    private static bool IsUnusedLock(string path) =>
+        Path.GetFileName(path) is var name && name.StartsWith(FileName + ".", StringComparison.Ordinal) && Guid.TryParseExact(name[(FileName.Length + 1)..], "N", out _);
 
     private static FolderLock Wait(string path, TimeSpan patience)
     {
@@ -89,15 +123,15 @@ internal sealed class FolderLock : IDisposable
     private static void Make(string path)
     {
         string beside = $"{path}.{Guid.NewGuid():N}";
-        FolderRights.Create(beside).Dispose();
+        FolderRights.CreateLock(beside).Dispose();
         try
         {
             // In vain when another program was faster; where the disk has no second names the file is made when it is opened.
-            _ = DiskFolder.TryLink(beside, path);
+            _ = Disk.TryLink(beside, path);
         }
         finally
         {
-            File.Delete(beside);
+            Disk.Delete(beside);
         }
     }
 }

@@ -22,8 +22,28 @@ internal static partial class FolderRights
     /// <summary>A new file, with the rights that its folder gives from before anything is written to it.</summary>
     internal static FileStream Create(string path)
     {
-        var file = OwnerOnly.Create(path);
-        Give(file, Path.GetDirectoryName(path)!);
+        var file = Disk.Create(path);
+        try
+        {
+            Give(file, Path.GetDirectoryName(path)!);
+            return file;
+        }
+        catch
+        {
+            file.Dispose();
+            throw;
+        }
+    }
+
+    /// <summary>A new file to be locked, in which there is never anything: whoever may make files in the folder may lock it, for which reading is enough.</summary>
+    internal static FileStream CreateLock(string path)
+    {
+        var file = Create(path);
+        if (!OperatingSystem.IsWindows() && FileFacts.Of(Path.GetDirectoryName(path)!) is { } place && (place.Mode & FileFacts.Sticky) != 0)
+        {
+            Disk.SetMode(file, Owner | UnixFileMode.GroupRead | UnixFileMode.OtherRead);
+        }
+
         return file;
     }
 
@@ -47,7 +67,7 @@ internal static partial class FolderRights
 
         if (mode != Owner)
         {
-            File.SetUnixFileMode(file.SafeFileHandle, mode);
+            Disk.SetMode(file, mode);
         }
     }
 

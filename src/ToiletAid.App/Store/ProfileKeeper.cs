@@ -11,6 +11,9 @@ public sealed class ProfileKeeper(QuestionSet questions)
 {
     private readonly ProfileFile _files = new(questions);
 
+    /// <summary>Rounds of a new protection.</summary>
+    internal int Iterations { get; init; } = Protector.Iterations;
+
     /// <summary>Changes how a profile is protected. The version before it is erased, since it would open the old way.</summary>
     /// <param name="path">Path of a file.</param>
     /// <param name="passphrase">Asked when it is protected now.</param>
@@ -49,7 +52,7 @@ public sealed class ProfileKeeper(QuestionSet questions)
         }
 
         byte[] plain = new ProfileWriter(questions).Sealed(stored.Profile, stored.Revision + 1);
-        byte[] bytes = wanted is null ? plain : new Protector(wanted).File(plain);
+        byte[] bytes = wanted is null ? plain : new Protector(wanted, Iterations).File(plain);
 
         // What cannot be opened again must not take the place of what can.
         var check = _files.Open(bytes, () => wanted);
@@ -58,8 +61,9 @@ public sealed class ProfileKeeper(QuestionSet questions)
             return check;
         }
 
-        Replace(full, bytes);
-        return Checked<StoredProfile>.Good(now);
+        return Replace(full, bytes) is [var stuck, ..]
+            ? Checked<StoredProfile>.Bad(new Issue("still-there", string.Empty, $"it was changed, but the disk could not overwrite and remove {stuck} as it was before, mend the disk and give the command again"))
+            : Checked<StoredProfile>.Good(now);
     }
 
     /// <summary>Takes away what a program that died while it protected a profile may have left of it in clear.</summary>
@@ -92,12 +96,13 @@ public sealed class ProfileKeeper(QuestionSet questions)
         // What was left half erased is erased by taking the lock.
         ImmutableArray<string> left = [.. Removal.Left(full)];
         using var held = FolderLock.Take(folder, ProfileStore.Patience);
+        ImmutableArray<string> stays = [.. Removal.Left(full)];
         bool isThere = File.Exists(full);
         ImmutableArray<string> others = Others(full), files = isThere ? [full, .. others] : others;
-        left = [.. left.Where(f => !files.Contains(f))];
+        left = [.. left.Where(f => !files.Contains(f) && !stays.Contains(f))];
         if (files.IsEmpty)
         {
-            return left.IsEmpty ? NoFile() : Checked<Erased>.Good(new([.. left.Select(f => Path.GetFileName(f))], []));
+            return left.IsEmpty && stays.IsEmpty ? NoFile() : Checked<Erased>.Good(new(Names(left), [], Names(stays)));
         }
 
         if (isThere && !LooksLikeOne(full))
@@ -105,11 +110,11 @@ public sealed class ProfileKeeper(QuestionSet questions)
             return Checked<Erased>.Bad(new Issue("not-a-profile", string.Empty, "it does not look like a profile, so it was left alone, check the path"));
         }
 
-        IReadOnlyList<string> kept;
+        IReadOnlyList<string> kept, stuck;
         try
         {
-            using var removal = Removal.Begin(full, others);
-            kept = removal.End(removal.RemoveProfile);
+            using var removal = Removal.Begin(full, others, replaces: false);
+            (kept, stuck) = removal.End(removal.RemoveProfile);
         }
         catch (IOException e) when (FolderLock.IsBusy(e))
         {
@@ -118,32 +123,37 @@ public sealed class ProfileKeeper(QuestionSet questions)
 
         if (path != full && new FileInfo(path).LinkTarget is not null)
         {
-            File.Delete(path);
+            Disk.Delete(path);
         }
 
         DiskFolder.Flush(folder);
-        return Checked<Erased>.Good(new([.. files.Concat(left).Select(f => Path.GetFileName(f))], [.. kept]));
+        return Checked<Erased>.Good(new([.. Names(files.Concat(left)).Except(stuck, StringComparer.Ordinal)], [.. kept], [.. stuck]));
     }
 
     private static ImmutableArray<string> Others(string full) =>
         [.. ((string[])[WholeFile.Previous(full)]).Where(File.Exists), .. WholeFile.Leftovers(full), .. AnswerJournal.All(full)];
 
+    private static ImmutableArray<string> Names(IEnumerable<string> files) => [.. files.Select(f => Path.GetFileName(f))];
+
     private static Checked<Erased> NoFile() => Checked<Erased>.Bad(new Issue("not-a-file", string.Empty, "there is no such file, check the path"));
 
     /// <summary>The version before it goes with the old contents, and so do drafts, in which there is nothing.</summary>
-    private static void Replace(string full, byte[] bytes)
+    private static IReadOnlyList<string> Replace(string full, byte[] bytes)
     {
         // Held open over the step that decides, for disks without second names.
         using var old = Wiping.Open(full);
-        using (var removal = Removal.Begin(full, Others(full)))
+        IReadOnlyList<string> stuck;
+        using (var removal = Removal.Begin(full, Others(full), replaces: true))
         {
-            removal.End(() => WholeFile.Replace(full, bytes, keepPrevious: false));
+            stuck = removal.End(() => WholeFile.Replace(full, bytes, keepPrevious: false)).StillThere;
         }
 
-        if (!OperatingSystem.IsWindows() && Wiping.HasOnly(old, 0))
+        if (stuck.Count == 0 && !OperatingSystem.IsWindows() && Wiping.HasOnly(old, 0))
         {
             Wiping.Overwrite(old);
         }
+
+        return stuck;
     }
 
     /// <summary>A damaged profile must be erasable, some other file named by mistake must not.</summary>

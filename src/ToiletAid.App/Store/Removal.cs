@@ -3,8 +3,8 @@ using ToiletAid.App.Files;
 namespace ToiletAid.App.Store;
 
 /// <summary>
-/// Takes files of a profile away, all or none. Each first gets another name, the profile by a second name of it; then one step decides: the profile
-/// is removed or another one is put in its place. Only after it is anything overwritten. Killed before that step everything is given back,
+/// Takes files of a profile away, all or none. Each first gets another name, the profile by a second name of it or, where the disk has none, by a copy if
+/// it is to be replaced; then one step decides: the profile is removed or another one is put in its place. Only after it is anything overwritten. Killed before that step everything is given back,
 /// killed after it the rest is done, by whoever takes the lock of the folder next.
 /// </summary>
 internal sealed class Removal : IDisposable
@@ -14,24 +14,26 @@ internal sealed class Removal : IDisposable
     private const string PreviousWord = "previous";
 
     private readonly string _full;
+    private readonly bool _replaces;
     private readonly List<FileStream> _open = [];
     private readonly List<string> _files;
     private bool _decided;
 
-    private Removal(string full, IEnumerable<string> others)
+    private Removal(string full, IEnumerable<string> others, bool replaces)
     {
-        _full = full;
+        (_full, _replaces) = (full, replaces);
         _files = [.. others];
     }
 
     /// <summary>Opens every file, then gives each its other name. Nothing is changed when one of them cannot be had.</summary>
     /// <param name="full">Full path of a profile, there or not.</param>
     /// <param name="others">What goes with it: the version before, drafts, what a dead program left.</param>
+    /// <param name="replaces">True when another profile is put in the place of the old one.</param>
     /// <exception cref="IOException">One of them is in use or cannot be moved; all are where they were.</exception>
     /// <exception cref="UnauthorizedAccessException">One of them may not be changed; all are where they were.</exception>
-    internal static Removal Begin(string full, IEnumerable<string> others)
+    internal static Removal Begin(string full, IEnumerable<string> others, bool replaces)
     {
-        var removal = new Removal(full, others);
+        var removal = new Removal(full, others, replaces);
         try
         {
             removal.Open();
@@ -45,10 +47,11 @@ internal sealed class Removal : IDisposable
         }
     }
 
-    /// <summary>Decides and ends.</summary>
+    /// <summary>Decides and ends. What was decided stays so, whatever goes wrong after it.</summary>
     /// <param name="decide">Removes the profile, or puts another one in its place.</param>
-    /// <returns>Names of files that were not overwritten, because they have other names on this disk.</returns>
-    internal IReadOnlyList<string> End(Action decide)
+    /// <returns>Names of files that were not overwritten, because they have other names on this disk; and of those that are still there under another
+    /// name, until the folder is next used.</returns>
+    internal (IReadOnlyList<string> NotOverwritten, IReadOnlyList<string> StillThere) End(Action decide)
     {
         decide();
         _decided = true;
@@ -67,11 +70,11 @@ internal sealed class Removal : IDisposable
 
         if (File.Exists(Away(_full, _full)))
         {
-            File.Delete(_full);
+            Disk.Delete(_full);
         }
         else
         {
-            File.Move(_full, Away(_full, _full));
+            Disk.Move(_full, Away(_full, _full));
         }
     }
 
@@ -108,11 +111,16 @@ internal sealed class Removal : IDisposable
         }
     }
 
+    /// <summary>True while something of a profile has another name, because a program died.</summary>
+    internal static bool IsUnderWay(string full) => All(full).Length > 0;
+
     /// <summary>Files of a profile whose removal was decided and not ended, by their own names.</summary>
     internal static IEnumerable<string> Left(string full) => IsDecided(full) ? All(full).Select(f => Home(full, f)) : [];
 
     private static bool IsDecided(string full) =>
-        !File.Exists(full) || (FileFacts.Of(Away(full, full)) is { } old && old.Identity != FileFacts.Of(full)?.Identity);
+        !File.Exists(full) || (FileFacts.Of(Away(full, full)) is { } old && old.Identity != FileFacts.Of(full)?.Identity && !HasSame(Away(full, full), full));
+
+    private static bool HasSame(string one, string other) => File.ReadAllBytes(one).AsSpan().SequenceEqual(File.ReadAllBytes(other));
 
     private void Open()
     {
@@ -125,14 +133,14 @@ internal sealed class Removal : IDisposable
 
     private void MoveAway()
     {
-        if (File.Exists(_full))
+        if (File.Exists(_full) && !Disk.TryLink(_full, Away(_full, _full)) && _replaces)
         {
-            _ = DiskFolder.TryLink(_full, Away(_full, _full));
+            WholeFile.Copy(_full, Away(_full, _full));
         }
 
         foreach (string file in _files)
         {
-            File.Move(file, Away(_full, file));
+            Disk.Move(file, Away(_full, file));
         }
     }
 
@@ -143,21 +151,33 @@ internal sealed class Removal : IDisposable
     }
 
     /// <summary>The profile's own last: while its second name is there, the removal can be gone on with.</summary>
-    private static List<string> Finish(string full)
+    private static (List<string> NotOverwritten, List<string> StillThere) Finish(string full)
     {
         string profile = Away(full, full);
         string[] files = [.. All(full).Where(f => f != profile), .. ((string[])[profile]).Where(File.Exists)];
-        var kept = new List<string>();
+        List<string> kept = [], stuck = [];
         foreach (string file in files)
         {
-            string? identity = FileFacts.Of(file)?.Identity;
-            if (!Wiping.Delete(file, ourNames: files.Count(f => FileFacts.Of(f)?.Identity == identity)))
+            try
             {
-                kept.Add(Path.GetFileName(Home(full, file)));
+                string? identity = FileFacts.Of(file)?.Identity;
+                if (file == profile && stuck.Count > 0)
+                {
+                    // Without it nobody would know that the rest has to go.
+                    stuck.Add(Path.GetFileName(Home(full, file)));
+                }
+                else if (!Wiping.Delete(file, ourNames: files.Count(f => FileFacts.Of(f)?.Identity == identity)))
+                {
+                    kept.Add(Path.GetFileName(Home(full, file)));
+                }
+            }
+            catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+            {
+                stuck.Add(Path.GetFileName(Home(full, file)));
             }
         }
 
-        return kept;
+        return (kept, stuck);
     }
 
     private static void GiveBack(string full)
@@ -165,18 +185,19 @@ internal sealed class Removal : IDisposable
         string profile = Away(full, full);
         foreach (string file in All(full).Where(f => f != profile))
         {
-            File.Move(file, Home(full, file), overwrite: true);
+            Disk.Move(file, Home(full, file));
         }
 
         if (File.Exists(profile))
         {
+            // Beside the profile itself it is a second name or a copy of it; the copy is overwritten as anything else.
             if (File.Exists(full))
             {
-                File.Delete(profile);
+                _ = Wiping.Delete(profile);
             }
             else
             {
-                File.Move(profile, full);
+                Disk.Move(profile, full);
             }
         }
     }
@@ -195,9 +216,14 @@ internal sealed class Removal : IDisposable
 
     private static string Named(string full, string word) => Path.Combine(Path.GetDirectoryName(full)!, $".{Path.GetFileName(full)}.{word}{Ending}");
 
-    /// <summary>The profile that a file with another name belongs to: what stands before its last two parts.</summary>
+    /// <summary>The profile that a file with another name belongs to: what stands before its last two parts. Null for what only ends the same.</summary>
     private static string? Owner(string away)
     {
+        if (!FileFacts.IsOrdinary(away))
+        {
+            return null;
+        }
+
         string name = Path.GetFileName(away)[1..^Ending.Length];
         foreach (string last in (string[])["." + ProfileWord, "." + PreviousWord])
         {
@@ -209,6 +235,6 @@ internal sealed class Removal : IDisposable
 
         // A draft or a file that was being written: its own ending, and before that what tells it apart.
         string[] parts = name.Split('.');
-        return parts.Length < 3 ? null : Path.Combine(Path.GetDirectoryName(away)!, string.Join('.', parts[..^2]));
+        return parts.Length < 3 || !(AnswerJournal.IsOne(name) || WholeFile.IsHalfWritten("." + name)) ? null : Path.Combine(Path.GetDirectoryName(away)!, string.Join('.', parts[..^2]));
     }
 }

@@ -15,18 +15,18 @@ internal static class Wiping
     {
         bool isAlone = true;
 
-        // The one that is opened is deleted: a link is removed and what it points to is left.
-        if (new FileInfo(path).LinkTarget is null)
+        // The one that is opened is deleted: a link is removed and what it points to is left. One with nothing in it may be another account's.
+        if (new FileInfo(path) is { LinkTarget: null, Length: > 0 })
         {
             using var file = Open(path);
-            isAlone = HasOnly(file, ourNames);
+            isAlone = FileFacts.IsItself(file, path) && HasOnly(file, ourNames);
             if (isAlone)
             {
                 Overwrite(file);
             }
         }
 
-        File.Delete(path);
+        Disk.Delete(path);
         return isAlone;
     }
 
@@ -34,7 +34,7 @@ internal static class Wiping
     internal static bool HasOnly(FileStream file, int names) => FileFacts.Of(file) is not { } facts || facts.Names <= names;
 
     /// <summary>Opens a file to overwrite it once something else stands in its place.</summary>
-    internal static FileStream Open(string path) => new(path, FileMode.Open, FileAccess.Write, FileShare.ReadWrite | FileShare.Delete);
+    internal static FileStream Open(string path) => new(path, FileMode.Open, FileAccess.Write, FileShare.ReadWrite | FileShare.Delete, bufferSize: 0);
 
     /// <summary>Zeros where the contents were.</summary>
     internal static void Overwrite(FileStream file)
@@ -43,9 +43,9 @@ internal static class Wiping
         file.Position = 0;
         for (long left = file.Length; left > 0; left -= zeros.Length)
         {
-            file.Write(zeros, 0, (int)Math.Min(left, zeros.Length));
+            Disk.Write(file, zeros.AsSpan(0, (int)Math.Min(left, zeros.Length)));
         }
 
-        file.Flush(flushToDisk: true);
+        Disk.Flush(file);
     }
 }

@@ -36,9 +36,9 @@ internal sealed class DraftQuestion(Terminal terminal, SpeechLines lines, LineRe
 
     private void OfferToErase(string left)
     {
-        if (lines.AskYes("Erase it?", input))
+        if (lines.AskYes("Erase it?", input) && AnswerDraft.Remove(left) is { } fault)
         {
-            AnswerDraft.Remove(left);
+            terminal.Error.WriteLine(fault);
         }
     }
 }

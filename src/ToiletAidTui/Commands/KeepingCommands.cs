@@ -76,12 +76,17 @@ internal static class KeepingCommands
                     terminal.Output.WriteLine($"{name} has another name on this disk, as backups make them. What is under that name was left as it is.");
                 }
 
+                foreach (string name in gone.StillThere)
+                {
+                    terminal.Error.WriteLine($"{name} could not be overwritten and removed. It is no longer offered, but it is on the disk: mend the disk and erase again.");
+                }
+
                 foreach (string limit in ErasureLimits.Of(file))
                 {
                     terminal.Output.WriteLine(limit);
                 }
 
-                return ExitCode.Good;
+                return gone.StillThere.IsEmpty ? ExitCode.Good : ExitCode.InputRefused;
             });
         });
         return command;

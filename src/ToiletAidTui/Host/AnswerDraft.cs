@@ -70,7 +70,7 @@ internal sealed class AnswerDraft(string? profile, string? own, QuestionSet ques
             if (isKept)
             {
                 // It holds all that the one before it held.
-                Remove(visit.Draft);
+                _ = Remove(visit.Draft);
                 visit.Draft = null;
             }
 
@@ -93,12 +93,26 @@ internal sealed class AnswerDraft(string? profile, string? own, QuestionSet ques
         }
     }
 
-    /// <summary>Erases a draft.</summary>
-    internal static void Remove(string? draft)
+    /// <summary>Erases a draft; gives the sentence that says why it is still there, or null.</summary>
+    internal static string? Remove(string? draft)
     {
-        if (draft is not null)
+        try
         {
-            Try(() => AnswerJournal.Drop(draft));
+            if (draft is not null)
+            {
+                AnswerJournal.Drop(draft);
+            }
+
+            return null;
+        }
+        catch (FileNotFoundException)
+        {
+            // Another window was faster.
+            return null;
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            return $"It could not be erased, {ProfileFile.Reason(e)}, and is offered again.";
         }
     }
 

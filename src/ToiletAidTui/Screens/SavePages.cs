@@ -55,7 +55,13 @@ internal static class SavePages
             string path = typed.Length == 0 ? own! : visit.Profiles.Resolve(typed, null) ?? typed;
             if (Path.Exists(path))
             {
-                if (!shell.Desk.Files.Open(path, shell.Desk.Passphrase).TryGet(out var earlier) || earlier.Profile.Person != visit.Person)
+                var read = shell.Desk.Files.Open(path, shell.Desk.Passphrase);
+                if (!read.TryGet(out var earlier))
+                {
+                    return $"{read.Issues[0].Sentence(path)}.";
+                }
+
+                if (earlier.Profile.Person != visit.Person)
                 {
                     return $"{path} is there already and is not a profile of {visit.Person}. Give another file.";
                 }

@@ -74,8 +74,7 @@ internal static class StartPages
             new("Leave them for later", s => s.Replace(next())),
             new("Delete them", s =>
             {
-                AnswerDraft.Remove(draft);
-                s.Replace(next(), "Thrown away.");
+                s.Replace(next(), AnswerDraft.Remove(draft) ?? "Thrown away.");
             }),
         ]);
     }

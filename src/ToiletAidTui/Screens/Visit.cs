@@ -16,6 +16,7 @@ namespace ToiletAidTui.Screens;
 internal sealed class Visit(QuestionSet questions, Func<Depth, Answers, ImmutableArray<Question>> open, Depth depth, DateOnly day)
 {
     private Answers _saved = Answers.None;
+    private bool _wasProtected;
 
     /// <summary>The interview.</summary>
     internal InterviewEngine Engine { get; } = new(questions, answers => open(depth, answers));
@@ -70,13 +71,13 @@ internal sealed class Visit(QuestionSet questions, Func<Depth, Answers, Immutabl
         try
         {
             Profiles.Prepare(Path!);
-            var saved = new ProfileStore(questions).Add(Path!, Earlier?.Profile.Person ?? Person!, session, Earlier, passphrase);
+            var saved = new ProfileStore(questions).Add(Path!, Earlier?.Profile.Person ?? Person!, session, Earlier, passphrase, _wasProtected);
             if (!saved.TryGet(out var now))
             {
                 if (saved.Issues[0].Code == "removed")
                 {
-                    // The next try starts a new file, with this visit only.
-                    (Person, Earlier) = (Earlier!.Profile.Person, null);
+                    // The next try starts a new file, with this visit only, and as protected as the one before.
+                    (Person, _wasProtected, Earlier) = (Earlier!.Profile.Person, Earlier.IsProtected, null);
                 }
 
                 return saved.Issues[0].Message;
@@ -100,7 +101,7 @@ internal sealed class Visit(QuestionSet questions, Func<Depth, Answers, Immutabl
     internal void Forget()
     {
         Kept?.Discard();
-        AnswerDraft.Remove(Draft);
+        _ = AnswerDraft.Remove(Draft);
         Draft = null;
     }
 

@@ -65,7 +65,7 @@ public sealed class DraftTruthTests : IDisposable
     {
         // The folder comes back in the middle of the interview, as a share does.
         Directory.Delete(_away, recursive: true);
-        using var input = new Lines(["none", "2", "2"], line =>
+        using var input = new TypedLines(["none", "2", "2"], line =>
         {
             if (line == 2)
             {
@@ -106,42 +106,5 @@ public sealed class DraftTruthTests : IDisposable
         using var error = new StringWriter();
         int code = ToiletAidTui.Commands.CliHost.Run(["assess", "--linear", "--save", _path, "--person", "K-014"], new() { Input = input, Output = output, Error = error, Variable = Variable });
         return (code, output.ToString(), error.ToString());
-    }
-
-    /// <summary>Input that gives a line at a time, and does something before each.</summary>
-    private sealed class Lines(string[] lines, Action<int> before) : Stream
-    {
-        private int _next;
-
-        public override bool CanRead => true;
-
-        public override bool CanSeek => false;
-
-        public override bool CanWrite => false;
-
-        public override long Length => throw new NotSupportedException();
-
-        public override long Position { get => throw new NotSupportedException(); set => throw new NotSupportedException(); }
-
-        public override int Read(byte[] buffer, int offset, int count)
-        {
-            if (_next == lines.Length)
-            {
-                return 0;
-            }
-
-            before(_next);
-            byte[] bytes = System.Text.Encoding.UTF8.GetBytes(lines[_next++] + "\n");
-            bytes.CopyTo(buffer, offset);
-            return bytes.Length;
-        }
-
-        public override void Flush() => throw new NotSupportedException();
-
-        public override long Seek(long offset, SeekOrigin origin) => throw new NotSupportedException();
-
-        public override void SetLength(long value) => throw new NotSupportedException();
-
-        public override void Write(byte[] buffer, int offset, int count) => throw new NotSupportedException();
     }
 }

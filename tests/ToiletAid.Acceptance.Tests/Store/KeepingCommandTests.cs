@@ -131,7 +131,7 @@ public sealed class KeepingCommandTests : IDisposable
             journal.Save(NumberedVisit.Session(5));
         }
 
-        _folder.File(".K-014.json.4711.new", "{ half");
+        _folder.File($".K-014.json.{Guid.NewGuid():N}.new", "{ half");
 
         Assert.Equal(3, Cli.Run("", "erase", _path).Code);
         var (code, output, error) = Cli.Run("", "erase", _path, "--yes");
