@@ -11,8 +11,9 @@ public abstract record Block
 
     /// <summary>A heading under the title.</summary>
     /// <param name="Text">Its words.</param>
-    /// <param name="Level">2 for a section, 3 for a part of one.</param>
-    public sealed record Heading(string Text, int Level = 2) : Block;
+    /// <param name="Level">2 for a section, 3 for a part of one, 4 for a part of that.</param>
+    /// <param name="OnNewPage">True where a printed page begins with it.</param>
+    public sealed record Heading(string Text, int Level = 2, bool OnNewPage = false) : Block;
 
     /// <summary>Sentences that belong together.</summary>
     /// <param name="Text">The sentences.</param>
@@ -22,11 +23,13 @@ public abstract record Block
     /// <summary>Points without an order.</summary>
     /// <param name="Items">The points.</param>
     /// <param name="AsTyped">True for what a person typed: it stays in their words and units.</param>
-    public sealed record Points(ImmutableArray<string> Items, bool AsTyped = false) : Block;
+    /// <param name="InRow">True where print may set several beside each other.</param>
+    public sealed record Points(ImmutableArray<string> Items, bool AsTyped = false, bool InRow = false) : Block;
 
     /// <summary>Labels with what belongs to them.</summary>
     /// <param name="Items">The pairs; an empty value is a line to fill in.</param>
-    public sealed record Facts(ImmutableArray<Fact> Items) : Block;
+    /// <param name="InRow">True where print may set several beside each other.</param>
+    public sealed record Facts(ImmutableArray<Fact> Items, bool InRow = false) : Block;
 
     /// <summary>Steps in order, numbered on from <paramref name="First"/>.</summary>
     /// <param name="First">Number of the first step.</param>

@@ -9,6 +9,9 @@ namespace ToiletAid.App.Documents;
 /// <param name="Blocks">Its parts in order.</param>
 public sealed record Document(string Title, string Language, bool LargePrint, ImmutableArray<Block> Blocks)
 {
+    /// <summary>What stands at the foot of every printed page beside its number; empty for none.</summary>
+    public string Footer { get; init; } = string.Empty;
+
     /// <summary>The same document in the words, units and spelling of a language.</summary>
     public Document In(English english) => this with
     {
@@ -26,7 +29,7 @@ public sealed record Document(string Title, string Language, bool LargePrint, Im
         Block.Paragraph p => p with { Text = english.Say(p.Text) },
         Block.Points { AsTyped: true } => block,
         Block.Points p => p with { Items = [.. p.Items.Select(english.Say)] },
-        Block.Facts f => f with { Items = [.. f.Items.Select(i => new Fact(english.Say(i.Label), english.Say(i.Value)))] },
+        Block.Facts f => f with { Items = [.. f.Items.Select(i => i with { Label = english.Say(i.Label), Value = english.Say(i.Value) })] },
         Block.Steps s => s with { Items = [.. s.Items.Select(english.Say)], Drawings = [.. s.Drawings.Select(d => d is null ? null : In(d, english))] },
         Block.Figure { Drawing: var d } => new Block.Figure(In(d, english)),
         _ => throw new ArgumentException($"no words are known for {block.GetType().Name}", nameof(block)),

@@ -9,6 +9,9 @@ public sealed record DocumentData
     /// <summary>Short labels by question.</summary>
     public required ImmutableDictionary<string, string> Labels { get; init; }
 
+    /// <summary>Answers that are worth telling in the first lines, by question: ids of options, or * for any. What is not here is usual.</summary>
+    public required ImmutableDictionary<string, ImmutableArray<string>> Notable { get; init; }
+
     /// <summary>Codes of the International Classification of Functioning, Disability and Health that have been read in a published copy.</summary>
     public required ImmutableArray<FunctionCode> Icf { get; init; }
 

@@ -7,7 +7,9 @@ internal static class FhirJson
 {
     internal const string Icf = "http://hl7.org/fhir/sid/icf";
     internal const string Loinc = "http://loinc.org";
-    internal const string Absent = "http://terminology.hl7.org/CodeSystem/data-absent-reason";
+    internal const string Categories = "http://terminology.hl7.org/CodeSystem/observation-category";
+    internal const string FlagCategories = "http://terminology.hl7.org/CodeSystem/flag-category";
+    internal const string Participants = "http://terminology.hl7.org/CodeSystem/provenance-participant-type";
 
     /// <summary>The system under which ids of our questions and aids are codes. Nobody has registered it, so it is a URN of our own.</summary>
     internal const string Ours = "urn:toiletaid:ids";
@@ -32,16 +34,36 @@ internal static class FhirJson
         json.WriteEndObject();
     }
 
-    /// <summary>The person by the clinic's own code: no name, and no Patient resource that a record system would take for a new person.</summary>
+    /// <summary>The person: a Patient of the bundle that has the clinic's own code and nothing else, so that the record system finds whom it means by the code.</summary>
     internal static void Subject(this Utf8JsonWriter json, string person)
     {
         json.WriteStartObject("subject");
+        json.WriteString("reference", "urn:uuid:" + PersonId(person));
         json.WriteString("type", "Patient");
+        json.Identifier(person);
+        json.WriteEndObject();
+    }
+
+    /// <summary>Id of the Patient: the same at every visit.</summary>
+    internal static string PersonId(string person) => RecordIds.Named("person/" + person);
+
+    /// <summary>The clinic's code of a person.</summary>
+    internal static void Identifier(this Utf8JsonWriter json, string person)
+    {
         json.WriteStartObject("identifier");
         json.WriteString("system", PersonCodes);
         json.WriteString("value", person);
         json.WriteEndObject();
+    }
+
+    /// <summary>A list with one concept.</summary>
+    internal static void Category(this Utf8JsonWriter json, string name, string text, params ReadOnlySpan<(string System, string Code, string Display)> codings)
+    {
+        json.WriteStartArray(name);
+        json.WriteStartObject();
+        json.Concept(text, codings);
         json.WriteEndObject();
+        json.WriteEndArray();
     }
 
     internal static void Reference(this Utf8JsonWriter json, string id)

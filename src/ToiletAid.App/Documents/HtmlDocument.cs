@@ -22,6 +22,10 @@ public static class HtmlDocument
         li{margin:.12em 0;break-inside:avoid}
         dl{margin:.2em 0}
         dl>div{margin:.12em 0;break-inside:avoid}
+        dl.row>div{display:inline-block;margin-right:1.2em}
+        dl.row .fill{width:9em}
+        h2.page{break-before:page}
+        h4{font-size:1em;font-style:italic;margin:.4em 0 .1em;break-after:avoid}
         dt{display:inline;font-weight:bold}
         dd{display:inline;margin:0}
         .urgent{border:.15em solid #111;padding:.3em .5em;font-weight:bold}
@@ -31,8 +35,8 @@ public static class HtmlDocument
         body.small svg{max-width:12em}
         li.drawn{display:flow-root list-item}
         li.drawn svg{float:right;height:4.4em;width:auto;max-width:40%;margin:0 0 .2em .5em}
-        @page{margin:13mm}
-        @media print{body{max-width:none;padding:0}body.large{line-height:1.22}body.small{font-size:11pt;line-height:1.2}}
+        @page{margin:11mm 13mm 14mm}
+        @media print{body{max-width:none;padding:0}body.large{line-height:1.22}body.small{font-size:10.5pt;line-height:1.2}body.small h2{margin:.35em 0 .1em}body.small ol,ul.row{columns:2}}
 
         """;
 
@@ -42,7 +46,7 @@ public static class HtmlDocument
         var html = new StringBuilder();
         html.Append(CultureInfo.InvariantCulture, $"<!DOCTYPE html>\n<html lang=\"{document.Language}\">\n<head>\n<meta charset=\"utf-8\">\n");
         html.Append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n");
-        html.Append(CultureInfo.InvariantCulture, $"<title>{Escape(document.Title)}</title>\n<style>\n{Look.ReplaceLineEndings("\n")}</style>\n</head>\n");
+        html.Append(CultureInfo.InvariantCulture, $"<title>{Escape(document.Title)}</title>\n<style>\n{Look.ReplaceLineEndings("\n")}{Feet(document)}</style>\n</head>\n");
         html.Append(CultureInfo.InvariantCulture, $"<body class=\"{(document.LargePrint ? "large" : "small")}\">\n<main>\n<h1>{Escape(document.Title)}</h1>\n");
         foreach (var block in document.Blocks)
         {
@@ -52,13 +56,22 @@ public static class HtmlDocument
         return html.Append("</main>\n</body>\n</html>\n").ToString();
     }
 
+    /// <summary>The foot of every printed page: whose it is, and which of how many.</summary>
+    private static string Feet(Document document) => document.Footer.Length == 0
+        ? string.Empty
+        : $"@page{{@bottom-left{{font-size:9pt;content:\"{Css(document.Footer)}\"}}@bottom-right{{font-size:9pt;content:counter(page) \" / \" counter(pages)}}}}\n";
+
+    /// <summary>Text for a string of a style sheet: whatever could end it is written as its number.</summary>
+    private static string Css(string text) =>
+        string.Concat(ReadableText.Shown(text).Select(c => char.IsAsciiLetterOrDigit(c) || c is ' ' or ',' or '-' or '.' ? c.ToString() : string.Create(CultureInfo.InvariantCulture, $"\\{(int)c:x6}")));
+
     private static IEnumerable<string> Of(Block block) => block switch
     {
-        Block.Heading h => [$"<h{h.Level}>{Escape(h.Text)}</h{h.Level}>"],
+        Block.Heading h => [$"<h{h.Level}{(h.OnNewPage ? " class=\"page\"" : string.Empty)}>{Escape(h.Text)}</h{h.Level}>"],
         Block.Paragraph { Urgent: true } p => [$"<p class=\"urgent\">{Escape(p.Text)}</p>"],
         Block.Paragraph p => [$"<p>{Escape(p.Text)}</p>"],
-        Block.Points p => ["<ul>", .. p.Items.Select(i => $"<li>{Escape(i)}</li>"), "</ul>"],
-        Block.Facts f => ["<dl>", .. f.Items.Select(Of), "</dl>"],
+        Block.Points p => [p.InRow ? "<ul class=\"row\">" : "<ul>", .. p.Items.Select(i => $"<li>{Escape(i)}</li>"), "</ul>"],
+        Block.Facts f => [f.InRow ? "<dl class=\"row\">" : "<dl>", .. f.Items.Select(Of), "</dl>"],
         Block.Steps s => [s.First == 1 ? "<ol>" : $"<ol start=\"{s.First}\">", .. s.Items.Select((text, i) => Step(text, s.Drawings.ElementAtOrDefault(i))), "</ol>"],
         Block.Figure { Drawing: var d } => ["<figure>", Of(d), "</figure>"],
         _ => throw new ArgumentException($"no HTML is known for {block.GetType().Name}", nameof(block)),

@@ -1,40 +1,80 @@
+using System.Collections.Immutable;
 using System.Globalization;
-using Humanizer;
 using ToiletAid.App.Wording;
 using ToiletAid.Core.Advising;
+using ToiletAid.Core.Catalogue;
 using ToiletAid.Core.Person;
 
 namespace ToiletAid.App.Documents;
 
-/// <summary>The clinic note: what was found, what follows from it, what was chosen and why, and what is not known.</summary>
+/// <summary>The clinic note: one page to sign, with what led to what, and an appendix with everything else.</summary>
 /// <param name="about">What it is about.</param>
 public sealed class NoteDocument(Case about)
 {
     /// <summary>A decision of this project: long enough for a habit to form, short enough to catch sore skin.</summary>
     internal const int ReviewDays = 42;
 
+    // Decisions: what goes beyond these stands in the appendix, so that the first page stays one.
+    private const int MostRisks = 5;
+    private const int MostNotes = 3;
+
     private readonly DocumentData _words = about.Words;
     private readonly Answers _known = about.Session.Answers;
     private readonly NoteFindings _findings = new(about);
+    private readonly NoteTrials _trials = new(about);
 
     /// <summary>The note.</summary>
-    public Document Make() => new Document(
-        _words.Text("note.title"), about.English.Tag, LargePrint: false,
-        about.Advice.Stops.IsEmpty
-            ? [.. Head(), .. Choice(), .. _findings.Findings(), .. Notes(), .. Demands(), .. Plans(), .. RuledOut(), .. Cautions(), .. SetUp(), .. Ahead(), .. _findings.NotKnown(), .. Foot()]
-            : [.. Head(), .. Stops(), .. _findings.Findings(), .. Notes(), .. Foot()]).In(about.English);
-
-    private IEnumerable<Block> Head()
+    public Document Make()
     {
-        string recommended = about.Advice.Stops.IsEmpty ? about.Chosen is { } c ? PlanText.Name(c.Plan) : _words.Text("note.no-plan").TrimEnd('.') : _words.Text("note.stop").TrimEnd('.');
-        yield return new Block.Facts(
-        [
-            new(_words.Text("note.person"), about.Person),
-            new(_words.Text("note.visit"), Date(about.Session.Date)),
-            new(_words.Text("note.depth"), _words.Text("note.depth." + ToiletAid.Core.Person.Words.Of(about.Session.Depth))),
-            new(_words.Text("note.recommended"), recommended),
-        ]);
-        yield return new Block.Paragraph(_words.Text(about.Advice.Stops.IsEmpty ? "note.summary" : "note.summary.stop", ("person", about.Person), ("date", Date(about.Session.Date))));
+        ImmutableArray<Block> blocks = about.Advice.Stops.IsEmpty ? [.. First(), .. Behind()] : [.. Stopped()];
+        string footer = _words.Text("note.footer", ("person", about.Person), ("date", Date(about.Session.Date)));
+        return new Document(_words.Text("note.title"), about.English.Tag, LargePrint: false, blocks) { Footer = footer }.In(about.English);
+    }
+
+    /// <summary>The page to sign.</summary>
+    private IEnumerable<Block> First() =>
+    [
+        .. Need(), .. _findings.Notable(), .. Plan(), .. AreNotesShort ? Notes(2) : [], .. about.Chosen is null ? [] : _trials.Trials(), .. SetUp(), .. Cost(), .. Risks(),
+        .. about.Chosen is null ? [] : _trials.Ahead(about.Session.Date.AddDays(ReviewDays)), .. Signature(),
+    ];
+
+    /// <summary>The appendix.</summary>
+    private IEnumerable<Block> Behind() =>
+    [
+        Appendix(), .. Sure(), .. _findings.Findings(), .. Demands(), .. Plans(), .. RuledOut(), .. Cautions(), .. _findings.NotKnown(), .. AreNotesShort ? [] : Notes(3),
+        .. about.Chosen is null ? [] : _trials.Levels(), .. _findings.Codes(), .. Made(),
+    ];
+
+    /// <summary>The note where a red flag stops everything.</summary>
+    private IEnumerable<Block> Stopped() =>
+    [
+        .. Need(), .. Stops(), .. _findings.Notable(), .. AreNotesShort ? Notes(2) : [], .. Signature(),
+        Appendix(), .. _findings.Findings(), .. AreNotesShort ? [] : Notes(3), .. _findings.Codes(), .. Made(),
+    ];
+
+    private IEnumerable<Block> Need()
+    {
+        yield return new Block.Facts([new(_words.Text("note.person"), about.Person), new(_words.Text("note.visit"), Date(about.Session.Date))], InRow: true);
+        yield return new Block.Heading(_words.Text("note.need"));
+        string who = _known.Si("age") is { } age
+            ? _words.Text("note.need.who.aged", ("person", about.Person), ("age", Math.Floor(age).ToString(CultureInfo.InvariantCulture)))
+            : _words.Text("note.need.who", ("person", about.Person));
+        yield return new Block.Paragraph(about.Advice.Stops.IsEmpty ? $"{who} {Reason()}" : who);
+        yield return new Block.Facts([new(_words.Text("note.diagnosis"), string.Empty), new(_words.Text("note.consent"), string.Empty)], InRow: true);
+    }
+
+    /// <summary>Why an aid is needed, in one sentence.</summary>
+    private string Reason()
+    {
+        var hand = about.Advice.Need == AidNeed.Yes ? about.Advice.RuledOut.FirstOrDefault(r => r.Aid.Reach == ReachKind.BareHand) : null;
+        return hand is null ? NeedText.Sentence(about.Advice) : _words.Text("note.need.cannot", ("why", Later(AdviceText.Sentence(hand.Reasons[0]))));
+    }
+
+    /// <summary>The first sentence of a text, to stand after a colon.</summary>
+    private static string Later(string text)
+    {
+        int end = text.IndexOf(". ", StringComparison.Ordinal);
+        return PlanText.Lower(end < 0 ? text : text[..(end + 1)]);
     }
 
     private IEnumerable<Block> Stops()
@@ -44,11 +84,13 @@ public sealed class NoteDocument(Case about)
         {
             yield return new Block.Paragraph(AdviceText.Sentence(stop), Urgent: true);
         }
+
+        yield return Told();
     }
 
-    private IEnumerable<Block> Choice()
+    private IEnumerable<Block> Plan()
     {
-        yield return new Block.Heading(_words.Text("note.reasons"));
+        yield return new Block.Heading(_words.Text("note.plan"));
         if (about.Chosen is not { } chosen)
         {
             yield return new Block.Paragraph(_words.Text("note.no-plan"));
@@ -56,31 +98,32 @@ public sealed class NoteDocument(Case about)
             yield break;
         }
 
-        yield return new Block.Paragraph(NeedText.Sentence(about.Advice));
+        string plan = _words.Text("note.plan.first", ("plan", PlanText.Name(chosen.Plan)));
+        if (chosen.Rank > 1)
+        {
+            yield return new Block.Paragraph($"{plan} {_words.Text("note.other", ("rank", chosen.Rank.ToString(CultureInfo.InvariantCulture)))}");
+            yield return new Block.Facts([new(_words.Text("note.other-reason"), string.Empty)]);
+            yield break;
+        }
+
+        var why = new BriefText(about.Knowledge).Of(about.Advice, _known).Where(p => p.Topic == BriefTopic.Reason).Select(p => p.Sentence);
+        yield return new Block.Paragraph(string.Join(' ', why.Concat(new NoteCost(about, chosen).WhyNot()).Distinct(StringComparer.Ordinal).Prepend(plan)));
         foreach (string conflict in AdviceText.Conflicts(about.Advice, about.Knowledge))
         {
             yield return new Block.Paragraph(conflict);
         }
-
-        yield return new Block.Paragraph($"{_words.Text("note.chosen", ("plan", PlanText.Name(chosen.Plan)))} {AdviceText.HowSure(chosen, about.Advice)}");
-        if (chosen.Rank > 1)
-        {
-            yield return new Block.Paragraph(_words.Text("note.other", ("rank", chosen.Rank.ToString(CultureInfo.InvariantCulture))));
-            yield return new Block.Facts([new(_words.Text("note.other-reason"), string.Empty)]);
-        }
-
-        yield return new Block.Points([.. AdviceText.Reasons(chosen)]);
-        yield return new Block.Paragraph(about.Advice.PrioritiesStated ? _words.Text("note.weights-stated") : AdviceText.NoPriorities);
     }
 
-    private IEnumerable<Block> Notes()
+    private bool AreNotesShort => about.Notes.Sum(n => n.Lines.Length) <= MostNotes;
+
+    private IEnumerable<Block> Notes(int level)
     {
         if (about.Notes.IsEmpty)
         {
             yield break;
         }
 
-        yield return new Block.Heading(_words.Text("note.free"));
+        yield return new Block.Heading(_words.Text("note.free"), level);
         foreach (var note in about.Notes)
         {
             if (note.Date != about.Session.Date)
@@ -92,9 +135,66 @@ public sealed class NoteDocument(Case about)
         }
     }
 
+    private IEnumerable<Block> SetUp()
+    {
+        if (about.Chosen is { } chosen)
+        {
+            yield return new Block.Heading(_words.Text("note.setup"));
+            yield return new Block.Steps(1, [.. new SetupText(chosen, _known, about.Knowledge).Steps()]);
+        }
+    }
+
+    private IEnumerable<Block> Cost()
+    {
+        if (about.Chosen is { } chosen)
+        {
+            yield return new Block.Heading(_words.Text("note.cost.heading"));
+            yield return new Block.Paragraph(new NoteCost(about, chosen).Cost());
+        }
+    }
+
+    private ImmutableArray<Finding> Warnings => about.Chosen?.Cautions ?? about.Advice.ForEveryPlan;
+
+    private IEnumerable<Block> Risks()
+    {
+        yield return new Block.Heading(_words.Text("note.risks"));
+        var warnings = Warnings;
+        string[] first = [.. warnings.Take(MostRisks).Select(w => w.Rule.Brief ?? AdviceText.Sentence(w))];
+        yield return first.Length == 0 ? new Block.Paragraph(_words.Text("note.no-cautions"))
+            : new Block.Points(warnings.Length > MostRisks ? [.. first, _words.Text("note.risks.more")] : [.. first], InRow: true);
+        yield return Told();
+    }
+
+    private Block.Facts Told() => new([new(_words.Text("note.told"), string.Empty), new(_words.Text("note.told.when"), string.Empty)], InRow: true);
+
+    private IEnumerable<Block> Signature()
+    {
+        yield return new Block.Heading(_words.Text("note.signature"));
+        yield return new Block.Facts(
+            [
+                new(_words.Text("note.signed.name"), string.Empty), new(_words.Text("note.signed.role"), string.Empty), new(_words.Text("note.signed.number"), string.Empty),
+                new(_words.Text("note.signature"), string.Empty), new(_words.Text("note.signed.date"), string.Empty),
+            ], InRow: true);
+    }
+
+    private Block.Heading Appendix() => new(_words.Text("note.appendix"), 2, OnNewPage: true);
+
+    private IEnumerable<Block> Sure()
+    {
+        if (about.Chosen is not { } chosen)
+        {
+            yield break;
+        }
+
+        yield return new Block.Heading(_words.Text("note.sure"), 3);
+        yield return new Block.Paragraph($"{AdviceText.HowSure(chosen, about.Advice)} {(about.Advice.PrioritiesStated ? _words.Text("note.weights-stated") : AdviceText.NoPriorities)}");
+        yield return new Block.Heading(_words.Text("note.criteria"), 3);
+        yield return new Block.Points([.. AdviceText.Reasons(chosen)]);
+    }
+
     private IEnumerable<Block> Demands()
     {
-        yield return new Block.Heading(_words.Text("note.demands"));
+        yield return new Block.Heading(_words.Text("note.demands"), 3);
         var demands = about.Chosen is { } c ? AdviceText.Demands(c).ToList() : [];
         if (about.Chosen?.Demands.OutsideSurvey == true)
         {
@@ -102,11 +202,12 @@ public sealed class NoteDocument(Case about)
         }
 
         yield return demands.Count > 0 ? new Block.Points([.. demands]) : new Block.Paragraph(_words.Text("note.no-demands"));
+        yield return new Block.Paragraph(_words.Text("note.estimates"));
     }
 
     private IEnumerable<Block> Plans()
     {
-        yield return new Block.Heading(_words.Text("note.considered"));
+        yield return new Block.Heading(_words.Text("note.considered"), 3);
         yield return about.Advice.Ranked.IsEmpty
             ? new Block.Paragraph(_words.Text("note.no-plan"))
             : new Block.Points([.. about.Advice.Ranked.Select(Considered)]);
@@ -123,62 +224,27 @@ public sealed class NoteDocument(Case about)
     {
         if (!about.Advice.RuledOut.IsEmpty)
         {
-            yield return new Block.Heading(_words.Text("note.ruled-out"));
+            yield return new Block.Heading(_words.Text("note.ruled-out"), 3);
             yield return new Block.Points([.. about.Advice.RuledOut.Select(r => $"{r.Aid.Name}. {string.Join(' ', r.Reasons.Select(AdviceText.Sentence))}")]);
         }
     }
 
     private IEnumerable<Block> Cautions()
     {
-        yield return new Block.Heading(_words.Text("note.cautions"));
-        var cautions = about.Chosen?.Cautions ?? [];
+        yield return new Block.Heading(_words.Text("note.cautions"), 3);
+        var cautions = Warnings;
         yield return cautions.IsEmpty
             ? new Block.Paragraph(_words.Text("note.no-cautions"))
             : new Block.Points([.. cautions.Select(c => _words.Text(
                 "note.caution", ("severity", _words.Text("note.severity." + ToiletAid.Core.Person.Words.Of(c.Rule.Severity))), ("text", AdviceText.Sentence(c))))]);
     }
 
-    private IEnumerable<Block> SetUp()
+    private IEnumerable<Block> Made()
     {
-        if (about.Chosen is not { } chosen)
-        {
-            yield break;
-        }
-
-        yield return new Block.Heading(_words.Text("note.setup"));
-        yield return new Block.Steps(1, [.. new SetupText(chosen, _known, about.Knowledge).Steps()]);
-        var cost = chosen.Setup.MonthlyCost;
-        yield return new Block.Paragraph(_words.Text("note.cost", ("cost", Math.Round(cost.Total, 1).ToString("0.#", CultureInfo.InvariantCulture))));
-        yield return new Block.Paragraph(_words.Text("note.placeholders"));
-    }
-
-    private IEnumerable<Block> Ahead()
-    {
-        if (about.Chosen is null)
-        {
-            yield break;
-        }
-
-        foreach (var block in new NoteTrials(about).Blocks())
-        {
-            yield return block;
-        }
-
-        yield return new Block.Heading(_words.Text("note.review"));
-        yield return new Block.Paragraph(_words.Text(
-            "note.review.text",
-            ("date", Date(about.Session.Date.AddDays(ReviewDays))),
-            ("after", TimeSpan.FromDays(ReviewDays).Humanize(culture: CultureInfo.InvariantCulture))));
-    }
-
-    private IEnumerable<Block> Foot()
-    {
-        yield return new Block.Heading(_words.Text("note.codes"));
-        yield return new Block.Facts([.. _findings.Codes()]);
-        yield return new Block.Heading(_words.Text("note.made"));
+        yield return new Block.Heading(_words.Text("note.made"), 3);
+        yield return new Block.Facts([new(_words.Text("note.depth"), _words.Text("note.depth." + ToiletAid.Core.Person.Words.Of(about.Session.Depth)))]);
         yield return new Block.Paragraph(about.Made);
         yield return new Block.Paragraph(AdviceText.Limits);
-        yield return new Block.Facts([new(_words.Text("note.signed"), string.Empty)]);
     }
 
     private string Date(DateOnly date) => about.English.Date(date);

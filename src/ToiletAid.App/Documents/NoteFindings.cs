@@ -1,6 +1,8 @@
+using System.Collections.Immutable;
 using ToiletAid.App.Sessions;
 using ToiletAid.App.Typed;
 using ToiletAid.App.Wording;
+using ToiletAid.Core.Advising;
 using ToiletAid.Core.Interview;
 using ToiletAid.Core.Person;
 
@@ -10,17 +12,40 @@ namespace ToiletAid.App.Documents;
 /// <param name="about">What the note is about.</param>
 internal sealed class NoteFindings(Case about)
 {
+    private const string RedFlags = "red-flags";
+
     private readonly DocumentData _words = about.Words;
     private readonly Answers _known = about.Session.Answers;
+
+    /// <summary>Answers that stand out, with how they were obtained: what limits the person or was asked for.</summary>
+    internal IEnumerable<Block> Notable()
+    {
+        yield return new Block.Heading(_words.Text(about.Advice.Stops.IsEmpty ? "note.led" : "note.led.stop"));
+        Fact[] facts = [.. about.Knowledge.Questions.All.Where(IsNotable).Select(q => new Fact(_words.Labels[q.Id], Finding(q, _known[q.Id]!)))];
+        yield return facts.Length == 0 ? new Block.Paragraph(_words.Text("note.led.none")) : new Block.Facts([.. facts], InRow: true);
+    }
+
+    private bool IsNotable(Question question) =>
+        question.Id == RedFlags ? _known.Many(RedFlags) is { IsEmpty: false } : NotableOptions(question.Id).Any();
+
+    /// <summary>Options of the answer that stand out; none where the answer is usual or not known.</summary>
+    private IEnumerable<string> NotableOptions(string question) => _words.Notable.TryGetValue(question, out var notable) && _known[question]?.Value is { } value
+        ? (value switch
+        {
+            AnswerValue.Choice choice => [choice.Option],
+            AnswerValue.Many many => many.Options,
+            _ => ImmutableArray<string>.Empty,
+        }).Where(o => notable.Contains(o) || notable.Contains("*"))
+        : [];
 
     /// <summary>Every answer with how it was obtained, by topic.</summary>
     internal IEnumerable<Block> Findings()
     {
-        yield return new Block.Heading(_words.Text("note.findings"));
+        yield return new Block.Heading(_words.Text("note.findings"), 3);
         var known = about.Knowledge.Questions.All.Where(q => _known.Knows(q.Id));
         foreach (var topic in known.GroupBy(q => q.Topic))
         {
-            yield return new Block.Heading(Spoken.Capital(topic.Key), 3);
+            yield return new Block.Heading(Spoken.Capital(topic.Key), 4);
             yield return new Block.Facts([.. topic.Select(q => new Fact(_words.Labels[q.Id], Finding(q, _known[q.Id]!)))]);
         }
     }
@@ -38,7 +63,7 @@ internal sealed class NoteFindings(Case about)
     /// <summary>Questions of this depth without an answer, with what was assumed; answers that disagree.</summary>
     internal IEnumerable<Block> NotKnown()
     {
-        yield return new Block.Heading(_words.Text("note.not-known"));
+        yield return new Block.Heading(_words.Text("note.not-known"), 3);
         var filled = Assumptions.Fill(about.Knowledge.Questions, _known);
         var unsettled = about.Chosen?.Unsettled ?? [];
         string[] points =
@@ -58,18 +83,26 @@ internal sealed class NoteFindings(Case about)
         yield return points.Length == 0 ? new Block.Paragraph(_words.Text("note.not-known.none")) : new Block.Points([.. points]);
     }
 
-    /// <summary>The codes of the aid and of what was found.</summary>
-    internal IEnumerable<Fact> Codes()
+    /// <summary>Codes of the aid, of the need and of the findings that are impairments.</summary>
+    internal IEnumerable<Block> Codes()
     {
+        yield return new Block.Heading(_words.Text("note.codes"), 3);
+        var facts = new List<Fact>();
         if (about.Chosen is { } chosen)
         {
-            string[] classes = [.. _words.Iso.Where(i => chosen.Plan.Methods.Any(m => i.Aids.Contains(m.Id))).Select(i => $"{i.Code}, {i.Title}")];
-            yield return new(_words.Text("note.codes.iso"), classes.Length == 0 ? _words.Text("note.codes.iso-none") : string.Join(", ", classes));
+            facts.AddRange(_words.Iso.Where(i => chosen.Plan.Methods.Any(m => i.Aids.Contains(m.Id))).Select(i => new Fact(_words.Text("note.codes.iso"), $"{i.Code}, {i.Title}")));
         }
 
-        foreach (var code in _words.Icf.Where(c => c.Questions.IsEmpty || c.Questions.Any(_known.Knows)))
+        bool need = about.Advice.Need is AidNeed.Yes or AidNeed.NothingOffered && about.Advice.Stops.IsEmpty;
+        Fact[] icf = [.. _words.Icf.Where(c => c.Questions.IsEmpty ? need : c.Questions.Any(q => NotableOptions(q).Any()))
+            .Select(c => new Fact(_words.Text("note.codes.icf", ("code", Qualified(c))), c.Title))];
+        if (facts.Count + icf.Length > 0)
         {
-            yield return new(_words.Text("note.codes.icf", ("code", code.Code)), code.Title);
+            yield return new Block.Facts([.. facts, .. icf]);
         }
+
+        yield return new Block.Paragraph(_words.Text(icf.Length == 0 ? "note.codes.none" : "note.codes.note"));
     }
+
+    private string Qualified(FunctionCode code) => code.Questions.SelectMany(NotableOptions).Any(o => code.Complete.Contains(o)) ? code.Code + ".4" : code.Code;
 }

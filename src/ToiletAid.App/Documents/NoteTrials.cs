@@ -1,27 +1,27 @@
 using ToiletAid.App.Typed;
 using ToiletAid.App.Wording;
+using ToiletAid.Core.Catalogue;
 using ToiletAid.Core.Person;
 
 namespace ToiletAid.App.Documents;
 
-/// <summary>Trials and goal of the note.</summary>
+/// <summary>Trials, review and goal of the note.</summary>
 /// <param name="about">What the note is about.</param>
 internal sealed class NoteTrials(Case about)
 {
     private readonly DocumentData _words = about.Words;
     private readonly TrialText _text = new(about.Knowledge);
+    private readonly Trial? _noted = about.Session.Answers.Trials.LastOrDefault()?.Trial;
 
-    /// <summary>Both sections.</summary>
-    internal IEnumerable<Block> Blocks() => [.. Trials(), .. Goal()];
-
-    private IEnumerable<Block> Trials()
+    /// <summary>What was tried; lines to fill in where nothing was.</summary>
+    internal IEnumerable<Block> Trials()
     {
         yield return new Block.Heading(_words.Text("note.trial"));
         var trials = about.Session.Answers.Trials;
         if (trials.IsEmpty)
         {
-            yield return new Block.Paragraph(_words.Text("note.trial.none"));
-            yield return new Block.Facts([new(_words.Text("note.trial.dry"), string.Empty), new(_words.Text("note.trial.real"), string.Empty)]);
+            Fact real = new(_words.Text("note.trial.real"), string.Empty);
+            yield return new Block.Facts(about.Chosen?.Plan.Aid.Method == MethodKind.Helper ? [real] : [new(_words.Text("note.trial.dry"), string.Empty), real], InRow: true);
             yield break;
         }
 
@@ -34,24 +34,32 @@ internal sealed class NoteTrials(Case about)
                 new(_words.Text("note.trial.before"), Level(past.Trial.Before)),
                 new(_words.Text("note.trial.dry"), Run(past.Trial, RunKind.Dry)),
                 new(_words.Text("note.trial.real"), Run(past.Trial, RunKind.Real)),
-            ]);
+            ], InRow: true);
         }
 
         yield return new Block.Paragraph(_words.Text("note.trial.counts"));
     }
 
-    private IEnumerable<Block> Goal()
+    /// <summary>When to look again, and the levels of help now and wanted.</summary>
+    /// <param name="review">The day that is proposed.</param>
+    internal IEnumerable<Block> Ahead(DateOnly review)
     {
-        var noted = about.Session.Answers.Trials.LastOrDefault();
-        yield return new Block.Heading(_words.Text("note.goal"));
-        yield return new Block.Paragraph(noted is null ? _words.Text("note.goal.text") : _words.Text("note.goal.known", ("date", about.English.Date(noted.Date))));
-        yield return new Block.Points([.. Enumerable.Range(1, 6).Reverse().Select(level => _words.Text($"note.goal.{level}") + ".")]);
+        yield return new Block.Heading(_words.Text("note.ahead"));
         yield return new Block.Facts(
         [
-            .. noted is null ? (Fact[])[] : [new(_words.Text("note.goal.before"), Level(noted.Trial.Before))],
-            new(_words.Text(noted is null ? "note.goal.now" : "note.goal.after"), Level(noted?.Trial.After)),
-            new(_words.Text("note.goal.then"), Level(noted?.Trial.Goal)),
-        ]);
+            new(_words.Text("note.review.due"), _words.Text("note.review.proposed", ("date", about.English.Date(review)))),
+            .. _noted is null ? (Fact[])[] : [new(_words.Text("note.goal.before"), Level(_noted.Before))],
+            new(_words.Text(_noted is null ? "note.goal.now" : "note.goal.after"), Level(_noted?.After)),
+            new(_words.Text("note.goal.then"), Level(_noted?.Goal)),
+        ], InRow: true);
+    }
+
+    /// <summary>The six levels in words.</summary>
+    internal IEnumerable<Block> Levels()
+    {
+        yield return new Block.Heading(_words.Text("note.levels"), 3);
+        yield return new Block.Paragraph(_words.Text("note.levels.text"));
+        yield return new Block.Points([.. Enumerable.Range(1, 6).Reverse().Select(level => _words.Text($"note.goal.{level}") + ".")]);
     }
 
     /// <summary>A level, or an empty line to fill in.</summary>

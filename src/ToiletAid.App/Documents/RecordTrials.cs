@@ -12,17 +12,17 @@ internal sealed class RecordTrials(Utf8JsonWriter json, Case about)
 {
     private const string Language = "en-GB";
 
+    private readonly List<string> _written = [];
     private readonly RecordIds _ids = new(about.Person, about.Session.Date);
     private readonly TrialText _text = new(about.Knowledge);
 
     private IEnumerable<(string Part, PastTrial Past)> Trials => about.Session.Answers.Trials.Select((t, i) => ($"trial/{i + 1}", t));
 
-    /// <summary>True when a trial noted how much help is needed.</summary>
-    internal bool HasLevel => Trials.Any(t => (t.Past.Trial.After ?? t.Past.Trial.Before) is not null);
-
     /// <summary>Every trial.</summary>
-    internal void Write()
+    /// <returns>What was written.</returns>
+    internal List<string> Write()
     {
+        _written.Clear();
         foreach (var (part, past) in Trials)
         {
             Level(part + "/before", "Toileting hygiene without the plan", past, past.Trial.Before);
@@ -32,6 +32,8 @@ internal sealed class RecordTrials(Utf8JsonWriter json, Case about)
                 Run(Id(part, run), past, run);
             }
         }
+
+        return _written;
     }
 
     /// <summary>The level that is wanted, as the detail of a goal's target; nothing where none was noted.</summary>
@@ -66,7 +68,8 @@ internal sealed class RecordTrials(Utf8JsonWriter json, Case about)
 
         Start(part);
         json.WriteStartObject("code");
-        json.Concept(text, (FhirJson.Loinc, RecordWriter.PerformanceCode, RecordWriter.PerformanceDisplay));
+        // One try says nothing of three days, which is what the published codes of this item mean.
+        json.Concept(text, (FhirJson.Icf, "d530", "Toileting"));
         json.WriteEndObject();
         Subject(past);
         json.WriteStartObject("valueCodeableConcept");
@@ -129,6 +132,7 @@ internal sealed class RecordTrials(Utf8JsonWriter json, Case about)
 
     private void Start(string part)
     {
+        _written.Add(part);
         json.StartResource("Observation", _ids.Of(part), Language);
         json.WriteString("status", "final");
     }

@@ -1,7 +1,9 @@
+using System.Globalization;
 using System.Text.Json;
 using ToiletAid.App.Files;
 using ToiletAid.App.Wording;
 using ToiletAid.Core.Advising;
+using ToiletAid.Core.Catalogue;
 using ToiletAid.Core.Person;
 using ToiletAid.Core.Quantities;
 
@@ -10,15 +12,22 @@ namespace ToiletAid.App.Documents;
 /// <summary>One visit as a FHIR R4 bundle for the record system. What it proposes is marked as a draft and a proposal; nothing is ordered.</summary>
 /// <param name="json">Where it is written.</param>
 /// <param name="about">The visit.</param>
-public sealed class RecordWriter(Utf8JsonWriter json, Case about)
+/// <param name="made">When the record is made.</param>
+public sealed class RecordWriter(Utf8JsonWriter json, Case about, DateTimeOffset made)
 {
     private const string Language = "en-GB";
 
-    /// <summary>Toileting hygiene, performance and goal, item GG0130C: codes as in the MDS 3.0 questionnaire in HL7/fhir-pacio-pfe at 43c8d4a.</summary>
-    internal const string PerformanceCode = "83228-7";
-    internal const string PerformanceDisplay = "Toileting hygiene - functional ability during 3 day assessment period [CMS]";
-    private const string GoalCode = "83227-9";
+    /// <summary>Nobody has looked at it yet.</summary>
+    private const string Computed = "preliminary";
 
+    /// <summary>What a record system knows as a vital sign, by question: LOINC codes of the FHIR R4 vital signs profiles for body height and weight.</summary>
+    private static readonly Dictionary<string, (string Code, string Display)> VitalSigns = new(StringComparer.Ordinal)
+    {
+        ["stature"] = ("8302-2", "Body height"),
+        ["mass"] = ("29463-7", "Body weight"),
+    };
+
+    private readonly List<string> _written = [];
     private readonly RecordIds _ids = new(about.Person, about.Session.Date);
     private readonly RecordQuestions _questions = new(json, about);
     private readonly RecordTrials _trials = new(json, about);
@@ -33,29 +42,89 @@ public sealed class RecordWriter(Utf8JsonWriter json, Case about)
         json.WriteString("language", Language);
         json.WriteString("type", "collection");
         json.WriteStartArray("entry");
+        Person();
         _questions.Questionnaire();
         _questions.Response(_ids.Of("answers"));
+        _written.Add("answers");
         Measured();
         foreach (var stop in about.Advice.Stops)
         {
-            StartObservation("stop/" + stop.Rule.Id, "Red flag");
-            json.WriteString("valueString", AdviceText.Sentence(stop));
-            EndObservation();
+            Flag("stop/" + stop.Rule.Id, "Red flag", stop);
         }
 
         Notes();
-        Performance();
-        _trials.Write();
+        _written.AddRange(_trials.Write());
         if (about.Advice.Stops.IsEmpty && about.Chosen is { } chosen)
         {
+            foreach (var caution in chosen.Cautions)
+            {
+                Flag("caution/" + caution.Rule.Id, "Caution", caution);
+            }
+
             Demands(chosen);
             Proposal(chosen);
             Goal();
             CarePlan();
         }
 
+        Provenance();
         json.WriteEndArray();
         json.WriteEndObject();
+    }
+
+    /// <summary>The clinic's code and nothing else.</summary>
+    private void Person()
+    {
+        json.StartResource("Patient", FhirJson.PersonId(about.Person), Language);
+        json.WriteStartArray("identifier");
+        json.WriteStartObject();
+        json.WriteString("system", FhirJson.PersonCodes);
+        json.WriteString("value", about.Person);
+        json.WriteEndObject();
+        json.WriteEndArray();
+        json.EndResource();
+    }
+
+    private void Flag(string part, string kind, Finding finding)
+    {
+        json.StartResource("Flag", Id(part), Language);
+        json.WriteString("status", "active");
+        json.Category("category", "Safety", (FhirJson.FlagCategories, "safety", "Safety"));
+        json.WriteStartObject("code");
+        json.Concept($"{kind}, {_words.Text("note.severity." + ToiletAid.Core.Person.Words.Of(finding.Rule.Severity)).ToLowerInvariant()}. {AdviceText.Sentence(finding)}");
+        json.WriteEndObject();
+        json.Subject(about.Person);
+        json.WriteStartObject("period");
+        json.WriteString("start", IsoDay.Of(about.Session.Date));
+        json.WriteEndObject();
+        json.EndResource();
+    }
+
+    /// <summary>Which program with which data wrote what, and when.</summary>
+    private void Provenance()
+    {
+        json.StartResource("Provenance", _ids.Of("provenance"), Language);
+        json.References("target", _written.Select(_ids.Of));
+        json.WriteString("occurredDateTime", IsoDay.Of(about.Session.Date));
+        json.WriteString("recorded", made.ToUniversalTime().ToString("yyyy-MM-dd'T'HH:mm:ss'Z'", CultureInfo.InvariantCulture));
+        json.WriteStartArray("agent");
+        json.WriteStartObject();
+        json.WriteStartObject("type");
+        json.Concept("Program", (FhirJson.Participants, "assembler", "Assembler"));
+        json.WriteEndObject();
+        json.WriteStartObject("who");
+        json.WriteString("display", $"toiletaid {KnowledgeVersion.Program}, knowledge {KnowledgeVersion.Knowledge}");
+        json.WriteEndObject();
+        json.WriteEndObject();
+        json.WriteEndArray();
+        json.EndResource();
+    }
+
+    /// <summary>Id of a resource that the record tells the origin of.</summary>
+    private string Id(string part)
+    {
+        _written.Add(part);
+        return _ids.Of(part);
     }
 
     private void Measured()
@@ -89,7 +158,7 @@ public sealed class RecordWriter(Utf8JsonWriter json, Case about)
     {
         for (int i = 0; i < about.Notes.Length; i++)
         {
-            json.StartResource("Observation", _ids.Of($"note/{i + 1}"), Language);
+            json.StartResource("Observation", Id($"note/{i + 1}"), Language);
             json.WriteString("status", "final");
             json.WriteStartObject("code");
             json.Concept("Note of the therapist", (FhirJson.Icf, "d530", "Toileting"));
@@ -105,7 +174,7 @@ public sealed class RecordWriter(Utf8JsonWriter json, Case about)
     {
         if (chosen.Demands.Need is { } need && double.IsFinite(need.MedianLength) && !chosen.Demands.ByBareHand)
         {
-            StartObservation("needed-length", "Length that an aid needs, computed");
+            StartObservation("needed-length", "Length that an aid needs, computed", status: Computed);
             json.Quantity("valueQuantity", need.MedianLength * 100, "cm", "centimetres");
             json.WriteStartArray("component");
             Component("10 of 100 people like this need no more", need.LowLength * 100, "cm");
@@ -120,7 +189,7 @@ public sealed class RecordWriter(Utf8JsonWriter json, Case about)
 
         if (chosen.Demands.Hardest is { DemandNewtons: > 0 } hardest && double.IsFinite(hardest.ShareOfAcceptable))
         {
-            StartObservation("force", $"Force of the hardest step for the hand, computed: {SlotText.Operation(ToiletAid.Core.Person.Words.Of(hardest.Kind)).ToLowerInvariant()}");
+            StartObservation("force", $"Force of the hardest step for the hand, computed: {SlotText.Operation(ToiletAid.Core.Person.Words.Of(hardest.Kind)).ToLowerInvariant()}", status: Computed);
             json.Quantity("valueQuantity", hardest.DemandNewtons, "N", "newtons");
             json.WriteStartArray("component");
             Component("Share of what the hand can comfortably give", hardest.ShareOfAcceptable, "share");
@@ -129,27 +198,14 @@ public sealed class RecordWriter(Utf8JsonWriter json, Case about)
         }
     }
 
-    /// <summary>The level is for the therapist to score; where no trial noted it, it stands as not asked.</summary>
-    private void Performance()
-    {
-        if (_trials.HasLevel)
-        {
-            return;
-        }
-
-        StartObservation("performance", "Toileting hygiene", coding: (FhirJson.Loinc, PerformanceCode, PerformanceDisplay));
-        json.WriteStartObject("dataAbsentReason");
-        json.Concept("Not asked", (FhirJson.Absent, "not-asked", "Not Asked"));
-        json.WriteEndObject();
-        EndObservation();
-    }
-
+    /// <summary>A device is asked for where the plan has one; a technique or another person's help is a service.</summary>
     private void Proposal(RankedPlan chosen)
     {
-        json.StartResource("DeviceRequest", _ids.Of("proposal"), Language);
+        bool device = chosen.Plan.Methods.Any(m => m.Method != MethodKind.Helper && m.Reach != ReachKind.BareHand) || !chosen.Plan.AddOns.IsEmpty;
+        json.StartResource(device ? "DeviceRequest" : "ServiceRequest", Id("proposal"), Language);
         json.WriteString("status", "draft");
         json.WriteString("intent", "proposal");
-        json.WriteStartObject("codeCodeableConcept");
+        json.WriteStartObject(device ? "codeCodeableConcept" : "code");
         json.Concept(PlanText.Name(chosen.Plan), (FhirJson.Ours, "aid." + chosen.Plan.Aid.Id, chosen.Plan.Aid.Name));
         json.WriteEndObject();
         json.Subject(about.Person);
@@ -160,30 +216,22 @@ public sealed class RecordWriter(Utf8JsonWriter json, Case about)
         json.WriteEndObject();
         json.WriteEndArray();
         json.References("supportingInfo", _ids.Of("answers"));
-        json.Notes(
-        [
-            AdviceText.HowSure(chosen),
-            .. AdviceText.Reasons(chosen),
-            .. chosen.Cautions.Select(c => $"{_words.Text("note.severity." + ToiletAid.Core.Person.Words.Of(c.Rule.Severity))} caution. {AdviceText.Sentence(c)}"),
-            _words.Text("note.placeholders"),
-            about.Made,
-            AdviceText.Limits,
-        ]);
+        json.Notes([AdviceText.HowSure(chosen, about.Advice), .. AdviceText.Reasons(chosen), _words.Text("note.estimates"), about.Made, AdviceText.Limits]);
         json.EndResource();
     }
 
     private void Goal()
     {
-        json.StartResource("Goal", _ids.Of("goal"), Language);
+        json.StartResource("Goal", Id("goal"), Language);
         json.WriteString("lifecycleStatus", "proposed");
         json.WriteStartObject("description");
-        json.Concept(_words.Text("note.goal.text"));
+        json.Concept(_words.Text("record.goal"));
         json.WriteEndObject();
         json.Subject(about.Person);
         json.WriteStartArray("target");
         json.WriteStartObject();
         json.WriteStartObject("measure");
-        json.Concept("Toileting hygiene", (FhirJson.Loinc, GoalCode, "Toileting hygiene - functional goal recorded during 3 day assessment period"));
+        json.Concept(_words.Text("record.level"), (FhirJson.Icf, "d530", "Toileting"));
         json.WriteEndObject();
         _trials.GoalLevel();
         json.WriteString("dueDate", IsoDay.Of(about.Session.Date.AddDays(NoteDocument.ReviewDays)));
@@ -194,7 +242,7 @@ public sealed class RecordWriter(Utf8JsonWriter json, Case about)
 
     private void CarePlan()
     {
-        json.StartResource("CarePlan", _ids.Of("plan"), Language);
+        json.StartResource("CarePlan", Id("plan"), Language);
         json.WriteString("status", "draft");
         json.WriteString("intent", "proposal");
         json.WriteString("title", "Toilet hygiene");
@@ -211,17 +259,29 @@ public sealed class RecordWriter(Utf8JsonWriter json, Case about)
         json.EndResource();
     }
 
-    private void StartObservation(string part, string text, string? question = null, (string System, string Code, string Display)? coding = null)
+    private void StartObservation(string part, string text, string? question = null, string status = "final")
     {
-        json.StartResource("Observation", _ids.Of(part), Language);
-        json.WriteString("status", "final");
+        json.StartResource("Observation", Id(part), Language);
+        json.WriteString("status", status);
+        var vital = question is not null && VitalSigns.TryGetValue(question, out var sign) ? sign : ((string Code, string Display)?)null;
+        if (vital is not null)
+        {
+            json.Category("category", "Vital signs", (FhirJson.Categories, "vital-signs", "Vital Signs"));
+        }
+
         json.WriteStartObject("code");
         var icf = _words.Icf.FirstOrDefault(c => question is not null && c.Questions.Contains(question));
-        coding ??= icf is null ? null : (FhirJson.Icf, icf.Code, icf.Title);
+        (string, string, string)? coding = vital is { } v ? (FhirJson.Loinc, v.Code, v.Display) : icf is null ? null : (FhirJson.Icf, icf.Code, icf.Title);
         json.Concept(text, coding is { } c ? [c] : []);
         json.WriteEndObject();
         json.Subject(about.Person);
         json.WriteString("effectiveDateTime", IsoDay.Of(about.Session.Date));
+        if (question is not null && about.Session.Answers[question]?.How is { } how)
+        {
+            json.WriteStartObject("method");
+            json.Concept(_words.Text("note.how." + ToiletAid.Core.Person.Words.Of(how)));
+            json.WriteEndObject();
+        }
     }
 
     private void EndObservation()

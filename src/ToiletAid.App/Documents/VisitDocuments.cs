@@ -40,8 +40,10 @@ public static class VisitDocuments
     public static Document Sheet(Case about, bool toHelper) => new SheetDocument(about, PlainRules.Load(), toHelper).Make();
 
     /// <summary>The data for the record system, a FHIR R4 bundle in JSON.</summary>
-    public static string Record(Case about)
+    /// <param name="about">The visit.</param>
+    /// <param name="made">When the record is made.</param>
+    public static string Record(Case about, DateTimeOffset made)
     {
-        return JsonText.Of(JsonText.Indented, json => new RecordWriter(json, about).Write()) + "\n";
+        return JsonText.Of(JsonText.Indented, json => new RecordWriter(json, about, made).Write()) + "\n";
     }
 }

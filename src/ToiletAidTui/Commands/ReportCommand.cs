@@ -102,7 +102,7 @@ internal sealed class ReportCommand
     {
         if (kind == Record)
         {
-            return VisitDocuments.Record(about);
+            return VisitDocuments.Record(about, _terminal.Clock.GetUtcNow());
         }
 
         var document = kind == Note ? VisitDocuments.Note(about) : VisitDocuments.Sheet(about, toHelper);

@@ -13,6 +13,8 @@ namespace ToiletAid.Acceptance.Tests.Documents;
 /// <summary>The record, judged by another implementation of FHIR R4 with the definitions that HL7 publishes.</summary>
 public sealed class RecordTests(ITestOutputHelper output)
 {
+    private static readonly DateTimeOffset Made = new(2026, 3, 9, 14, 30, 0, TimeSpan.Zero);
+
     private static readonly Lazy<Validator> Validator = new(() =>
     {
         var source = new CachedResolver(ZipSource.CreateValidationSource());
@@ -35,11 +37,11 @@ public sealed class RecordTests(ITestOutputHelper output)
     [Fact]
     public void A_record_with_a_trial_is_valid_and_has_levels_goal_and_outcome()
     {
-        var bundle = new FhirJsonDeserializer().Deserialize<FhirBundle>(VisitDocuments.Record(Papers.Visits("a-512-thawing-shoulder")));
+        var bundle = new FhirJsonDeserializer().Deserialize<FhirBundle>(VisitDocuments.Record(Papers.Visits("a-512-thawing-shoulder"), Made));
         var resources = bundle.Entry.Select(e => e.Resource).ToList();
 
         Assert.DoesNotContain(Validator.Value.Validate(bundle).Issue, i => i.Severity is OperationOutcome.IssueSeverity.Error or OperationOutcome.IssueSeverity.Fatal);
-        var levels = resources.OfType<Observation>().Where(o => o.Code.Coding.Any(c => c.Code == "83228-7")).ToList();
+        var levels = resources.OfType<Observation>().Where(o => o.Code.Text?.StartsWith("Toileting hygiene", StringComparison.Ordinal) == true).ToList();
         Assert.Equal(["LA27996-0", "LA27993-7"], levels.Select(o => ((CodeableConcept)o.Value!).Coding[0].Code));
         Assert.Equal("LA27993-7", ((CodeableConcept)resources.OfType<Goal>().Single().Target[0].Detail!).Coding[0].Code);
         var outcomes = resources.OfType<CarePlan>().Single().Activity[0].OutcomeReference.Select(r => r.Reference).ToList();
@@ -64,7 +66,7 @@ public sealed class RecordTests(ITestOutputHelper output)
     {
         foreach (string name in DemoPeople.Names.Select(n => n.Data))
         {
-            using var json = JsonDocument.Parse(VisitDocuments.Record(Papers.About(name)));
+            using var json = JsonDocument.Parse(VisitDocuments.Record(Papers.About(name), Made));
             string[] entries = [.. json.RootElement.GetProperty("entry").EnumerateArray().Select(e => e.GetProperty("fullUrl").GetString()!)];
 
             Assert.Equal(entries.Length, entries.Distinct().Count());
@@ -79,6 +81,7 @@ public sealed class RecordTests(ITestOutputHelper output)
         {
             var resources = Read(name).Entry.Select(e => e.Resource).ToList();
             Assert.All(resources.OfType<DeviceRequest>(), d => Assert.Equal((RequestStatus.Draft, RequestIntent.Proposal), (d.Status, d.Intent)));
+            Assert.All(resources.OfType<ServiceRequest>(), d => Assert.Equal((RequestStatus.Draft, RequestIntent.Proposal), (d.Status, d.Intent)));
             Assert.All(resources.OfType<CarePlan>(), p => Assert.Equal((RequestStatus.Draft, CarePlan.CarePlanIntent.Proposal), (p.Status, p.Intent)));
             Assert.All(resources.OfType<Goal>(), g => Assert.Equal(Goal.GoalLifecycleStatus.Proposed, g.LifecycleStatus));
         }
@@ -89,18 +92,65 @@ public sealed class RecordTests(ITestOutputHelper output)
     {
         var resources = Read("w-701-red-flag").Entry.Select(e => e.Resource).ToList();
 
-        Assert.DoesNotContain(resources, r => r is DeviceRequest or CarePlan or Hl7.Fhir.Model.Goal);
-        Assert.Contains(resources.OfType<Observation>(), o => o.Code.Text == "Red flag" && ((FhirString)o.Value!).Value!.Contains("emergency", StringComparison.Ordinal));
+        Assert.DoesNotContain(resources, r => r is DeviceRequest or ServiceRequest or CarePlan or Hl7.Fhir.Model.Goal);
+        var flag = resources.OfType<Flag>().Single();
+        Assert.StartsWith("Red flag, urgent.", flag.Code.Text, StringComparison.Ordinal);
+        Assert.Contains("emergency", flag.Code.Text, StringComparison.Ordinal);
     }
 
     [Fact]
-    public void Cautions_stand_in_the_proposal()
+    public void Every_caution_is_a_flag()
     {
         foreach (string name in DemoPeople.Names.Select(n => n.Data))
         {
-            var notes = Read(name).Entry.Select(e => e.Resource).OfType<DeviceRequest>().SelectMany(d => d.Note).Select(n => n.Text).ToList();
-            Assert.All(Papers.About(name).Chosen?.Cautions ?? [], c => Assert.Contains(notes, n => n!.EndsWith(App.Wording.AdviceText.Sentence(c), StringComparison.Ordinal)));
+            string?[] flags = [.. Read(name).Entry.Select(e => e.Resource).OfType<Flag>().Select(f => f.Code.Text)];
+            Assert.All(Papers.About(name).Chosen?.Cautions ?? [], c => Assert.Contains(flags, f => f!.EndsWith(App.Wording.AdviceText.Sentence(c), StringComparison.Ordinal)));
         }
+    }
+
+    [Theory]
+    [InlineData("k-014-stiff-shoulder", true)]
+    [InlineData("h-060-in-bed", false)]
+    public void A_device_is_asked_for_only_where_there_is_one(string name, bool device)
+    {
+        var resources = Read(name).Entry.Select(e => e.Resource).ToList();
+
+        Assert.Equal(device ? 1 : 0, resources.OfType<DeviceRequest>().Count());
+        Assert.Equal(device ? 0 : 1, resources.OfType<ServiceRequest>().Count());
+    }
+
+    [Fact]
+    public void Height_and_weight_are_vital_signs_with_their_way_of_finding_out()
+    {
+        var signs = Read("k-014-stiff-shoulder").Entry.Select(e => e.Resource).OfType<Observation>().Where(o => o.Category.Any(c => c.Coding.Any(k => k.Code == "vital-signs"))).ToList();
+
+        // HL7 FHIR R4, profiles bodyheight and bodyweight: these LOINC codes and UCUM units.
+        Assert.Equal([("8302-2", "cm", "measured"), ("29463-7", "kg", "measured")], signs.Select(o => (o.Code.Coding[0].Code!, ((Quantity)o.Value!).Code!, o.Method!.Text!)));
+    }
+
+    [Fact]
+    public void What_was_computed_is_preliminary_and_what_was_found_is_final()
+    {
+        var observations = Read("k-014-stiff-shoulder").Entry.Select(e => e.Resource).OfType<Observation>().ToList();
+
+        Assert.All(observations, o => Assert.Equal(o.Code.Text!.Contains("computed", StringComparison.Ordinal) ? ObservationStatus.Preliminary : ObservationStatus.Final, o.Status));
+        Assert.Equal(2, observations.Count(o => o.Status == ObservationStatus.Preliminary));
+    }
+
+    [Fact]
+    public void The_person_is_the_clinics_code_and_the_record_tells_which_program_made_it_when()
+    {
+        var bundle = Read("k-014-stiff-shoulder");
+        var resources = bundle.Entry.Select(e => e.Resource).ToList();
+        var person = resources.OfType<Patient>().Single();
+        var origin = resources.OfType<Provenance>().Single();
+
+        Assert.Equal("K-014", person.Identifier.Single().Value);
+        Assert.Empty(person.Name);
+        Assert.Equal(Made, origin.Recorded);
+        Assert.StartsWith("toiletaid ", origin.Agent.Single().Who.Display, StringComparison.Ordinal);
+        string?[] told = [.. origin.Target.Select(t => t.Reference)];
+        Assert.All(bundle.Entry.Where(e => e.Resource is not (Patient or Provenance or Questionnaire)), e => Assert.Contains(e.FullUrl, told));
     }
 
     [Fact]
@@ -108,7 +158,10 @@ public sealed class RecordTests(ITestOutputHelper output)
     {
         string path = DemoPeople.File("m-207-one-hand");
 
-        Assert.Equal(VisitDocuments.Record(Papers.About("m-207-one-hand")), Cli.Run("", "report", path, "--kind", "record").Output);
+        string[] here = Lines(VisitDocuments.Record(Papers.About("m-207-one-hand"), Made)), there = Lines(Cli.Run("", "report", path, "--kind", "record").Output);
+        Assert.Equal(here, there);
+
+        static string[] Lines(string record) => [.. record.Split('\n').Where(l => !l.Contains("\"recorded\":", StringComparison.Ordinal))];
     }
 
     [Fact]
@@ -139,5 +192,5 @@ public sealed class RecordTests(ITestOutputHelper output)
         _ => [],
     };
 
-    private static FhirBundle Read(string name) => new FhirJsonDeserializer().Deserialize<FhirBundle>(VisitDocuments.Record(Papers.About(name)));
+    private static FhirBundle Read(string name) => new FhirJsonDeserializer().Deserialize<FhirBundle>(VisitDocuments.Record(Papers.About(name), Made));
 }

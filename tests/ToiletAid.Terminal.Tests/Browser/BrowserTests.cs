@@ -9,10 +9,11 @@ namespace ToiletAid.Terminal.Tests.Browser;
 public sealed class BrowserTests(ITestOutputHelper output)
 {
     private const int MostSheetPages = 2;
+    private const int Simulated = 10;
     private static readonly Lock Filling = new();
 
     [Fact]
-    public void Papers_are_accessible_flow_at_any_zoom_and_sheets_print_on_two_pages()
+    public void Papers_are_accessible_flow_at_any_zoom_and_print_on_the_pages_they_should()
     {
         string modules = Modules();
         using var folder = new TempFolder();
@@ -27,6 +28,13 @@ public sealed class BrowserTests(ITestOutputHelper output)
             }
         }
 
+        string[] simulated = Cli.Run("", "simulate", "--people", Text(Simulated), "--depth", "measured", "--seed", "24").Output.TrimEnd().Split('\n');
+        for (int i = 0; i < Simulated; i++)
+        {
+            string profile = folder.File($"simulated-{i}.json", simulated[i]);
+            folder.File($"simulated-{i}.note.html", Cli.Run("", "report", profile, "--kind", "note", "--format", "html").Output);
+        }
+
         using var seen = JsonDocument.Parse(Run("node", Script("look.cjs"), modules, folder.Path));
         int most = 0, mostOfNotes = 0;
         foreach (var page in seen.RootElement.EnumerateArray())
@@ -38,12 +46,18 @@ public sealed class BrowserTests(ITestOutputHelper output)
             Assert.InRange(page.GetProperty("rules").GetInt32(), 5, 200);
             int pages = Math.Max(Pages(folder.File(name + ".A4.pdf")), Pages(folder.File(name + ".Letter.pdf")));
             output.WriteLine($"{name}: {pages} pages");
-            most = Math.Max(most, name.Contains(".note.", StringComparison.Ordinal) ? 0 : pages);
-            mostOfNotes = Math.Max(mostOfNotes, name.Contains(".note.", StringComparison.Ordinal) ? pages : 0);
+            foreach (string size in name.Contains(".note", StringComparison.Ordinal) ? (string[])["A4", "Letter"] : [])
+            {
+                // The page to sign is one, whatever paper it is printed on.
+                Assert.StartsWith("Appendix", Run("pdftotext", "-f", "2", "-l", "2", folder.File($"{name}.{size}.pdf"), "-"), StringComparison.Ordinal);
+            }
+
+            most = Math.Max(most, name.Contains(".note", StringComparison.Ordinal) ? 0 : pages);
+            mostOfNotes = Math.Max(mostOfNotes, name.Contains(".note", StringComparison.Ordinal) ? pages : 0);
         }
 
         output.WriteLine($"{seen.RootElement.GetArrayLength()} papers, sheets at most {most} pages, notes at most {mostOfNotes}");
-        Assert.Equal(DemoPeople.Names.Count * 3 * English.Tags.Count, seen.RootElement.GetArrayLength());
+        Assert.Equal((DemoPeople.Names.Count * 3 * English.Tags.Count) + Simulated, seen.RootElement.GetArrayLength());
         Assert.InRange(most, 1, MostSheetPages);
     }
 
@@ -61,6 +75,8 @@ public sealed class BrowserTests(ITestOutputHelper output)
         Assert.Contains(violations, v => v.StartsWith("svg-img-alt", StringComparison.Ordinal));
         Assert.Equal(["full", "zoomed"], seen.RootElement[0].GetProperty("sideways").EnumerateArray().Select(s => s.GetString()));
     }
+
+    private static string Text(int number) => number.ToString(CultureInfo.InvariantCulture);
 
     private static int Pages(string pdf) =>
         int.Parse(Run("pdfinfo", pdf).Split('\n').Single(l => l.StartsWith("Pages:", StringComparison.Ordinal))["Pages:".Length..], CultureInfo.InvariantCulture);
