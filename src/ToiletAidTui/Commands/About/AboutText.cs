@@ -13,7 +13,7 @@ internal static class AboutText
         yield return $"toiletaid {version[0]}{(version.Length > 1 ? $", built from {version[1][..Math.Min(12, version[1].Length)]}" : string.Empty)}.";
         yield return $"Data {facts.Knowledge}. Two programs with the same data and version give the same result.";
         yield return $"It runs on {AboutFacts.Runtime}, {AboutFacts.Machine}.";
-        yield return $"Licence: {AboutFacts.Licence}. It supports trained staff and is no diagnosis.";
+        yield return $"Licence: {AboutFacts.Licence}. It supports trained staff and is not a diagnosis.";
         yield return $"Numbers in the data: {facts.Numbers.Length}.";
         foreach (var group in facts.Numbers.GroupBy(n => n.Basis).OrderBy(g => g.Key))
         {

@@ -20,7 +20,7 @@ internal static class ManualPage
         page.Append(CultureInfo.InvariantCulture, $".TH TOILETAID 1 \"{Day}\" \"{HelpPage.Program} {KnowledgeVersion.Program}\"\n");
         page.Append(CultureInfo.InvariantCulture, $".SH NAME\n{HelpPage.Program} \\-\n{Text(char.ToLowerInvariant(first.Summary[0]) + first.Summary[1..].TrimEnd('.'))}\n");
         page.Append(CultureInfo.InvariantCulture, $".SH SYNOPSIS\n.B {HelpPage.Program}\n.RI [ command ]\n.RI [ option ...]\n");
-        page.Append(".SH DESCRIPTION\nWithout a command it begins with a menu.\n.PP\nIt supports trained staff and is no diagnosis.\nThe therapist decides.\n");
+        page.Append(".SH DESCRIPTION\nWithout a command it begins with a menu.\n.PP\nIt supports trained staff and is not a diagnosis.\nThe therapist decides.\n");
         Examples(page, first);
         page.Append(".SH OPTIONS\n");
         Options(page, first);
