@@ -3,6 +3,7 @@ using System.Globalization;
 using ToiletAid.App.Pictures;
 using ToiletAid.App.Wording;
 using ToiletAid.Core.Catalogue;
+using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Plans;
 
 namespace ToiletAid.App.Documents;
@@ -17,8 +18,16 @@ public sealed class SheetDocument(Case about, PlainRules plain, bool toHelper)
 
     /// <summary>The sheet.</summary>
     public Document Make() => new Document(
-        _words.Text(toHelper ? "sheet.helper.title" : "sheet.person.title"), about.English.Tag, LargePrint: true,
+        Title(), about.English.Tag, LargePrint: true,
         [.. Head(), .. Body(), .. Foot()]).In(about.English);
+
+    /// <summary>What is done, and by whom.</summary>
+    private string Title()
+    {
+        string kind = !about.Advice.Stops.IsEmpty ? "sheet.title.stop" : about.Chosen is not { } chosen ? "sheet.title.none"
+            : chosen.Plan.Aid.Method == MethodKind.Helper ? "sheet.title.helped" : "sheet.title";
+        return Said(kind, ("aid", about.Chosen is { } c ? Name(c.Plan.Aid) : string.Empty));
+    }
 
     private IEnumerable<Block> Head()
     {
@@ -64,7 +73,7 @@ public sealed class SheetDocument(Case about, PlainRules plain, bool toHelper)
     /// <summary>The steps before anything else that is done; numbered through, in parts no longer than the person follows in a row.</summary>
     private IEnumerable<Block> Steps()
     {
-        var setup = new SetupText(about.Chosen!, about.Session.Answers, about.Knowledge);
+        var setup = new SetupText(about.Chosen!, about.Session.Answers, about.Knowledge, toHelper ? SetupReader.Helper : SetupReader.Person);
         var steps = PlainSteps(setup);
         var drawings = StepDrawings.Of(about.Chosen!, about.Session.Answers, setup, toHelper);
         string who = toHelper ? "helper" : "person";
@@ -80,7 +89,8 @@ public sealed class SheetDocument(Case about, PlainRules plain, bool toHelper)
             yield break;
         }
 
-        yield return new Block.Paragraph(_words.Text((row == 1 ? "sheet.one." : "sheet.some.") + who));
+        bool unread = !toHelper && about.Session.Answers.Choice("sight") == "none";
+        yield return new Block.Paragraph(_words.Text((row == 1 ? "sheet.one." : "sheet.some.") + (unread ? "unread" : who)));
         if (row == 1)
         {
             yield return new Block.Steps(1, steps, drawings);
@@ -102,7 +112,16 @@ public sealed class SheetDocument(Case about, PlainRules plain, bool toHelper)
         }
 
         yield return new Block.Heading(_words.Text("sheet.care"));
-        yield return new Block.Points([.. about.Chosen.Cautions.Select(c => plain.Of(c, toHelper))]);
+        foreach (var urgent in about.Chosen.Cautions.Where(c => c.Rule.Severity == Severity.Urgent))
+        {
+            yield return new Block.Paragraph(plain.Of(urgent, toHelper), Urgent: true);
+        }
+
+        string[] others = [.. about.Chosen.Cautions.Where(c => c.Rule.Severity != Severity.Urgent).Select(c => plain.Of(c, toHelper))];
+        if (others.Length > 0)
+        {
+            yield return new Block.Points([.. others]);
+        }
     }
 
     private IEnumerable<Block> Foot()

@@ -13,7 +13,8 @@ namespace ToiletAid.App.Wording;
 /// <param name="ranked">The plan.</param>
 /// <param name="known">Answers as given.</param>
 /// <param name="knowledge">Limits.</param>
-public sealed class SetupText(RankedPlan ranked, Answers known, KnowledgeBase knowledge)
+/// <param name="reader">Who is spoken to.</param>
+public sealed class SetupText(RankedPlan ranked, Answers known, KnowledgeBase knowledge, SetupReader reader = SetupReader.Therapist)
 {
     /// <summary>Days for which paper is folded ahead: once a week is easy to remember (decision).</summary>
     internal const int DaysAhead = 7;
@@ -97,7 +98,7 @@ public sealed class SetupText(RankedPlan ranked, Answers known, KnowledgeBase kn
             ? $"Take {sheets} in one strip, {length} long."
             : $"Fold {sheets} in half {Times(paper.Strip.Folds)}. That gives {paper.Strip.Layers} layers, {length} long.";
         yield return new(SetupAct.FoldPaper, !_plan.Has("prepared-paper") ? fold
-            : HelperPrepares
+            : HelperPrepares && reader != SetupReader.Helper
             ? $"Once a week, a carer folds {paper.ToPrepare(DaysAhead)} pieces. {fold} Put a small elastic band round each and keep them by the toilet."
             : $"Once a week, fold {paper.ToPrepare(DaysAhead)} pieces ahead. {fold} Put a small elastic band round each and keep them by the toilet.", aid);
         string? load = aid.Paper!.Hold switch
@@ -154,9 +155,9 @@ public sealed class SetupText(RankedPlan ranked, Answers known, KnowledgeBase kn
             Posture.SeatedLeaningForward => "Sit with both feet flat and lean forward slowly.",
             Posture.HalfStanding => $"Hold {hold} and rise halfway.",
             Posture.Standing => $"Stand and hold {hold}.",
-            Posture.SideLying => "Lie on the side with the knees drawn up.",
-            _ when place is "" or "bed" => "Lie back with the knees apart.",
-            _ => "Lie back in the tilted chair with the knees apart.",
+            Posture.SideLying => $"Lie on {Your("side")} with {Your("knees")} drawn up.",
+            _ when place is "" or "bed" => $"Lie back with {Your("knees")} apart.",
+            _ => $"Lie back in the tilted chair with {Your("knees")} apart.",
         };
         yield return new(SetupAct.TakePosture, posture + Leans());
         if (_plan.Approach is { } approach)
@@ -165,12 +166,12 @@ public sealed class SetupText(RankedPlan ranked, Answers known, KnowledgeBase kn
             var reaches = _plan is { Aid.Reach: ReachKind.None, Companion: { } companion } ? companion : _plan.Aid;
             string what = reaches.Reach == ReachKind.Handle ? "aid" : reaches.Reach == ReachKind.Jet ? "nozzle" : "hand";
             string hand = CleaningSide.Hand(known) is { } side ? $"{side} " : string.Empty;
-            string it = what == "hand" ? $"the {hand}hand" : $"the {what}";
-            string held = what == "hand" || hand.Length == 0 ? string.Empty : $"Hold it in the {hand}hand. ";
+            string it = what == "hand" ? Your($"{hand}hand") : $"the {what}";
+            string held = what == "hand" || hand.Length == 0 ? string.Empty : $"Hold it in {Your($"{hand}hand")}. ";
             yield return new(SetupAct.BringToSkin, held + approach switch
             {
-                Approach.Behind => $"Bring {it} round the hip from behind.",
-                Approach.Front => $"Part the knees and bring {it} between the thighs from the front.",
+                Approach.Behind => $"Bring {it} round {Your("hip")} from behind.",
+                Approach.Front => $"Part {Your("knees")} and bring {it} between {Your("thighs")} from the front.",
                 _ => $"Lean off one buttock and bring {it} in from that side.",
             }, reaches);
         }
@@ -193,6 +194,11 @@ public sealed class SetupText(RankedPlan ranked, Answers known, KnowledgeBase kn
     private string Leans()
     {
         var (forward, side) = Lean;
+        if (reader != SetupReader.Therapist)
+        {
+            return PlainLeans(forward, side);
+        }
+
         var says = new List<string>();
         if (forward > 0)
         {
@@ -207,14 +213,33 @@ public sealed class SetupText(RankedPlan ranked, Answers known, KnowledgeBase kn
         return says.Count == 0 ? string.Empty : $" Lean {says.Humanize("and")}.";
     }
 
+    /// <summary>The same without a number of degrees. At 30 degrees hands rest on the knees, from 40 on elbows do (common practice).</summary>
+    private static string PlainLeans(int forward, int side)
+    {
+        string ahead = forward switch
+        {
+            0 => string.Empty,
+            < 30 => " Lean forward a little.",
+            < 40 => " Lean forward until your hands rest on your knees.",
+            _ => " Lean forward until your elbows rest on your knees.",
+        };
+        string aside = side == 0 ? string.Empty : $" Lean {(Math.Abs(side) < 30 ? "a little" : "well over")} to {(side > 0 ? "the side of the hand that cleans" : "the other side")}.";
+        return ahead + aside;
+    }
+
+    /// <summary>A part of the body, as it is said to a therapist or to whom it belongs.</summary>
+    private string Your(string part) => $"{(reader == SetupReader.Therapist ? "the" : "your")} {part}";
+
     private IEnumerable<SetupStep> Clean()
     {
         bool male = known.Choice("sex") == "male";
         if (_plan.Aid.Method == MethodKind.Helper)
         {
-            string how = IsBroken ? "rinses the skin and lays soft paper on, without rubbing" : male ? "cleans" : "cleans from front to back";
-            yield return new(SetupAct.HelperCleans, $"The carer asks, puts on {Gloves} and {how}, saying so before each touch.", _plan.Aid);
-            yield return new(SetupAct.Look, "The carer checks that the last paper stays clean.");
+            foreach (var step in ByHelper(male))
+            {
+                yield return step;
+            }
+
             yield break;
         }
 
@@ -236,7 +261,9 @@ public sealed class SetupText(RankedPlan ranked, Answers known, KnowledgeBase kn
         else
         {
             int loads = ranked.Setup.Paper?.LoadsPerClean ?? 1;
-            yield return new(SetupAct.Clean, $"Wipe{frontToBack}, one stroke with each clean face.{(loads > 1 ? $" Use {loads} pieces." : string.Empty)}", _plan.Aid);
+            yield return new(SetupAct.Clean, reader == SetupReader.Therapist
+                ? $"Wipe{frontToBack}, one stroke with each clean face.{(loads > 1 ? $" Use {loads} pieces." : string.Empty)}"
+                : $"{(male ? string.Empty : "Wipe from front to back. ")}Wipe once with each clean side of the paper.{(loads > 1 ? $" Use {loads} folded pieces." : string.Empty)}", _plan.Aid);
         }
 
         if (_plan.Companion is { } companion)
@@ -266,6 +293,22 @@ public sealed class SetupText(RankedPlan ranked, Answers known, KnowledgeBase kn
     private bool HandPats => known.Choice("grasp") is not ("press-with-palm-or-fist" or "press-with-forearm" or "none")
         && !(known.Choice("reach-behind") is "not-past-the-hip" or "outer-buttock" && known.Choice("reach-front") is "not-past-mid-thigh" or "groin");
 
+    private IEnumerable<SetupStep> ByHelper(bool male)
+    {
+        if (reader == SetupReader.Helper)
+        {
+            string doing = IsBroken ? "Rinse the skin and lay soft paper on. Do not rub." : male ? "Clean." : "Clean from front to back.";
+            yield return new(SetupAct.HelperCleans, $"Ask first. Put on {Gloves}. Say what you do before each touch. {doing}", _plan.Aid);
+            yield return new(SetupAct.Look, "Look at the last paper. It is clean when the paper stays clean.");
+            yield break;
+        }
+
+        string who = reader == SetupReader.Person ? "Your carer" : "The carer";
+        string how = IsBroken ? "rinses the skin and lays soft paper on, without rubbing" : male ? "cleans" : "cleans from front to back";
+        yield return new(SetupAct.HelperCleans, $"{who} asks, puts on {Gloves} and {how}, saying so before each touch.", _plan.Aid);
+        yield return new(SetupAct.Look, $"{who} checks that the last paper stays clean.");
+    }
+
     private IEnumerable<SetupStep> After()
     {
         foreach (var aid in _plan.Methods.Where(m => m.Reach == ReachKind.Handle && m.Paper is not null))
@@ -273,7 +316,7 @@ public sealed class SetupText(RankedPlan ranked, Answers known, KnowledgeBase kn
             string it = _plan.Companion is null || _plan.Aid.Reach != ReachKind.Handle ? "it" : PlanText.Lower(aid.Name);
             var release = aid.Operations.FirstOrDefault(o => o.Kind == OperationKind.Release);
             yield return new(SetupAct.LetGo, release is { AgainstTheBody: true }
-                ? $"Hold {it} over the bowl and let the paper drop without touching it. The button can be pressed against the thigh or hip."
+                ? $"Hold {it} over the bowl and let the paper drop without touching it. {(reader == SetupReader.Therapist ? "The button can be pressed against the thigh or hip." : "You can press the button against your thigh or hip.")}"
                 : aid.SoilTouched.Value >= knowledge.Evidence.Value("contact.sheet-between")
                     ? "Take the paper off with a clean sheet and drop it into the bowl."
                     : $"Hold {it} over the bowl and let the paper drop without touching it.", aid);
@@ -286,13 +329,13 @@ public sealed class SetupText(RankedPlan ranked, Answers known, KnowledgeBase kn
 
         if (_plan.Has("skin-mirror"))
         {
-            yield return new(SetupAct.LookAtSkin, "Look at the skin with the mirror.");
+            yield return new(SetupAct.LookAtSkin, $"Look at {Your("skin")} with the mirror.");
         }
 
         Aid[] tools = [.. _plan.Methods.Where(m => m.Operations.Any(o => o.Kind == OperationKind.Wash))];
-        yield return new(SetupAct.WashUp, tools.Length > 1 ? "Wash both aids with soap and water and let them dry. Wash the hands."
-            : tools.Length == 1 ? "Wash the aid with soap and water and let it dry. Wash the hands."
-            : "Wash the hands.", tools.FirstOrDefault());
+        yield return new(SetupAct.WashUp, tools.Length > 1 ? $"Wash both aids with soap and water and let them dry. Wash {Your("hands")}."
+            : tools.Length == 1 ? $"Wash the aid with soap and water and let it dry. Wash {Your("hands")}."
+            : $"Wash {Your("hands")}.", tools.FirstOrDefault());
     }
 
     private static string Times(int folds) => folds switch { 1 => "once", 2 => "twice", _ => $"{folds} times" };
