@@ -31,6 +31,7 @@ public sealed record Outlook
     /// <summary>The question that would decide best between the kinds; null where none would.</summary>
     public Question? Deciding { get; init; }
 
-    /// <summary>Worth that is expected to be lost by choosing now and not after all answers, on the scale of the values of plans.</summary>
+    /// <summary>Share of people and weightings for which choosing after all answers, and not now, is expected to put the right kind first; a first place that a rule
+    /// forbids counts a little more. 0 or more.</summary>
     public double LossLeft { get; init; }
 }

@@ -11,7 +11,7 @@ using ToiletAid.Core.Simulation;
 namespace ToiletAid.Core.Asking;
 
 /// <summary>Decides what to ask next by what each answer is worth, over people who would give the answers so far, and when it is enough.</summary>
-/// <remarks>One instance serves one thread: what was worked out for people is kept and found again. It never changes what is found.</remarks>
+/// <remarks>The kind that comes first for most people and weightings is first, as in the ranking. One instance serves one thread: what was worked out for people is kept and found again. It never changes what is found.</remarks>
 public sealed class QuestionPlanner
 {
     /// <summary>Sets of hidden traits that are weighed, people drawn, and persons drawn for the reach of each (decisions, for speed: only the order of the
@@ -34,7 +34,7 @@ public sealed class QuestionPlanner
     private readonly AnswerCoding _coding;
     private Worths _worths;
     private readonly Dictionary<Depth, LikelyPeople> _people = [];
-    private readonly Dictionary<Int128, (double[] Alternatives, double[] Kinds)> _kept = [];
+    private readonly Dictionary<Int128, Foreseen> _kept = [];
     private (Depth Depth, Answers Known, Outlook Outlook)? _last;
 
     /// <summary>Makes a planner.</summary>
@@ -95,30 +95,29 @@ public sealed class QuestionPlanner
         }
 
         var people = drawn.Given(known);
-        var rows = people.Select(Row).ToList();
-        return Judge(depth, known, open, left, people, [.. rows.Select(r => r.Kinds)], [.. rows.Select(r => r.Alternatives)]);
+        return Judge(depth, known, open, left, people, [.. people.Select(Row)]);
     }
 
-    private Outlook Judge(Depth depth, Answers known, ImmutableArray<Question> open, int left, LikelyPerson[] people, double[][] rows, double[][] alternatives)
+    private Outlook Judge(Depth depth, Answers known, ImmutableArray<Question> open, int left, LikelyPerson[] people, Foreseen[] rows)
     {
-        double[] means = new double[rows[0].Length];
+        int kinds = _knowledge.Catalogue.Aids.Length;
+        double[] firsts = new double[kinds], gains = new double[kinds];
         double perfect = 0;
-        int[] bests = new int[people.Length];
         for (int i = 0; i < people.Length; i++)
         {
-            bests[i] = Largest(rows[i]);
-            perfect += people[i].Weight * rows[i][bests[i]];
-            for (int k = 0; k < means.Length; k++)
+            perfect += people[i].Weight * rows[i].Gains.Max();
+            for (int k = 0; k < kinds; k++)
             {
-                means[k] += people[i].Weight * rows[i][k];
+                firsts[k] += people[i].Weight * rows[i].Firsts[k];
+                gains[k] += people[i].Weight * rows[i].Gains[k];
             }
         }
 
-        int[] choices = [.. bests.Concat(Enumerable.Range(0, means.Length).OrderByDescending(k => means[k]).Take(AlsoCompared)).Distinct().Order()];
-        var split = new AnswerSplit(people, rows, choices);
-        int first = choices[split.First];
-        double lossLeft = perfect - means[first];
-        var (must, settingUp) = MustBeAsked(known, open, people, alternatives, first, depth == Depth.Quick ? Severity.Urgent : Severity.Moderate);
+        int first = Largest(firsts);
+        int[] choices = [.. rows.Select(r => Largest(r.Gains)).Concat(Enumerable.Range(0, kinds).OrderByDescending(k => gains[k]).Take(AlsoCompared)).Distinct().Order()];
+        var split = new AnswerSplit(people, [.. rows.Select(r => r.Gains)], choices);
+        double lossLeft = Math.Max(0, perfect - gains[choices[split.First]]);
+        var (must, settingUp) = MustBeAsked(known, open, people, [.. rows.Select(r => r.Alternatives)], first, depth == Depth.Quick ? Severity.Urgent : Severity.Moderate);
         if (lossLeft > _knowledge.Evidence.Value("planner.loss-much." + Words.Of(depth)))
         {
             left += (int)_knowledge.Evidence.Value("planner.more." + Words.Of(depth));
@@ -147,14 +146,14 @@ public sealed class QuestionPlanner
         }
 
         ImmutableArray<Question> all = [.. Merge(next, [.. ordered.Where(v => must.Contains(v.Question)).Select(v => v.Question)], ordered)];
-        var tier = Tier(people, bests, first);
+        var tier = Tier(people, rows, first);
         return new()
         {
             Enough = !all.IsEmpty ? Enough.Not : open.IsEmpty ? Enough.AllAsked : enough == Enough.Not ? Enough.Budget : enough,
             Next = all,
             Values = ordered,
-            First = means[first] > 0 ? _knowledge.Catalogue.Aids[first] : null,
-            Tier = means[first] > 0 ? tier.Kinds : [],
+            First = firsts[first] > 0 ? _knowledge.Catalogue.Aids[first] : null,
+            Tier = firsts[first] > 0 ? tier.Kinds : [],
             RawShare = tier.Share,
             Share = _knowledge.People.Certainty.Of(tier.Share),
             LossLeft = lossLeft,
@@ -216,13 +215,14 @@ public sealed class QuestionPlanner
     };
 
     /// <summary>The kinds that are first for most people, until they hold nearly all of them, beginning with the one that is best on the whole.</summary>
-    private (ImmutableArray<Aid> Kinds, double Share) Tier(LikelyPerson[] people, int[] bests, int first)
+    private (ImmutableArray<Aid> Kinds, double Share) Tier(LikelyPerson[] people, Foreseen[] rows, int first)
     {
         var aids = _knowledge.Catalogue.Aids;
         double[] shares = new double[aids.Length];
         for (int i = 0; i < people.Length; i++)
         {
-            shares[bests[i]] += people[i].Weight;
+            int best = Largest(rows[i].Firsts);
+            shares[best] += rows[i].Firsts[best] > 0 ? people[i].Weight : 0;
         }
 
         var kinds = ImmutableArray.CreateBuilder<Aid>();
@@ -243,7 +243,7 @@ public sealed class QuestionPlanner
 
     private int Budget(Depth depth) => (int)_knowledge.Evidence.Value("planner.budget." + Words.Of(depth));
 
-    private (double[] Alternatives, double[] Kinds) Row(LikelyPerson person)
+    private Foreseen Row(LikelyPerson person)
     {
         if (!_kept.TryGetValue(person.Key, out var row))
         {
@@ -253,12 +253,21 @@ public sealed class QuestionPlanner
                 _worths = new(_knowledge, ReachDraws, Seed);
             }
 
-            _kept[person.Key] = row = (new double[_worths.Alternatives], new double[_knowledge.Catalogue.Aids.Length]);
-            _worths.Of(person, row.Alternatives);
+            int kinds = _knowledge.Catalogue.Aids.Length;
+            _kept[person.Key] = row = new(new double[_worths.Alternatives], new double[kinds], new double[kinds]);
+            _worths.Of(person, row.Alternatives, row.Firsts);
+            double allowed = _knowledge.Evidence.Value("planner.allowed-counts");
             for (int k = 0; k < row.Alternatives.Length; k++)
             {
-                ref double kind = ref row.Kinds[Worths.KindOf(k)];
-                kind = Math.Max(kind, row.Alternatives[k]);
+                if (row.Alternatives[k] > 0)
+                {
+                    row.Gains[Worths.KindOf(k)] = allowed;
+                }
+            }
+
+            for (int k = 0; k < kinds; k++)
+            {
+                row.Gains[k] += row.Firsts[k];
             }
         }
 
@@ -275,4 +284,10 @@ public sealed class QuestionPlanner
 
         return best;
     }
+
+    /// <summary>What was worked out for somebody.</summary>
+    /// <param name="Alternatives">What each kind in each posture and way is worth.</param>
+    /// <param name="Firsts">In what share of the weightings and cases each kind comes first.</param>
+    /// <param name="Gains">The same, and more for every kind that no rule forbids: what an answer is to find out.</param>
+    private sealed record Foreseen(double[] Alternatives, double[] Firsts, double[] Gains);
 }

@@ -19,6 +19,9 @@ internal sealed class Worths
 {
     /// <summary>Shares of weaker hands for which handling is worked out, each counting the same.</summary>
     private static readonly ImmutableArray<double> Strengths = [0.125, 0.375, 0.625, 0.875];
+
+    /// <summary>Weightings for which kinds are compared, each with a draw of reach and a strength (decision).</summary>
+    private const int Cases = 48;
     private static readonly int Postures = Enum.GetValues<Posture>().Length;
     private static readonly int Ways = Enum.GetValues<Approach>().Length + 1;
 
@@ -43,6 +46,10 @@ internal sealed class Worths
     private readonly AnswerMemo<ReachClass> _reaches = new();
     private readonly AnswerMemo<double[]> _weights = new();
     private readonly Dictionary<PriorityOrder, double[]> _weightsByOrder = [];
+    private readonly AnswerMemo<WeightSample> _samples = new();
+    private readonly Dictionary<PriorityOrder, WeightSample> _samplesByOrder = [];
+    private readonly double[][] _values = new double[Criteria.OfThePlan.Length][];
+    private readonly ulong _seed;
     private double[] _static = [];
 
     /// <summary>The hazard table.</summary>
@@ -56,6 +63,7 @@ internal sealed class Worths
         _knowledge = knowledge;
         _functions = new(knowledge);
         _draws = draws;
+        _seed = seed;
         _reach = new(knowledge, seed, 4096);
         _gain = knowledge.Evidence.Value("plans.add-on-gain");
         _aids = knowledge.Catalogue.Aids.Select((a, i) => KeyValuePair.Create(a.Id, i)).ToDictionary(StringComparer.Ordinal);
@@ -83,15 +91,107 @@ internal sealed class Worths
     /// <summary>What each alternative is worth to a person; 0 where rules forbid it or the person has no such posture.</summary>
     /// <param name="person">The person.</param>
     /// <param name="worth">Receives the worths.</param>
-    internal void Of(LikelyPerson person, Span<double> worth)
+    /// <param name="firsts">Receives in how many of the cases that are looked at each kind comes first, by its best plan: a share.</param>
+    internal void Of(LikelyPerson person, Span<double> worth, Span<double> firsts)
     {
         worth.Clear();
+        firsts.Clear();
         var (space, weights, hand, reach) = Ready(person);
         double ofReach = weights[(int)Criterion.Reach], ofHandling = weights[(int)Criterion.Handling];
+        var bests = new (double Worth, Entry? Entry)[firsts.Length];
         foreach (var group in space.Groups)
         {
-            worth[group.Alternative] = Best(person, group, hand, reach, ofReach, ofHandling).Worth;
+            var best = Best(person, group, hand, reach, ofReach, ofHandling);
+            worth[group.Alternative] = best.Worth;
+            ref var kind = ref bests[KindOf(group.Alternative)];
+            kind = best.Entry is not null && (kind.Entry is null || best.Worth > kind.Worth) ? best : kind;
         }
+
+        Firsts(person, bests, hand, reach, firsts);
+    }
+
+    private void Firsts(LikelyPerson person, (double Worth, Entry? Entry)[] bests, HandClass hand, ReachClass reach, Span<double> firsts)
+    {
+        var sample = _samples.Find(person, person.Codes, p => p.Answers, SampleOf).Value!;
+        Span<double> values = stackalloc double[Criteria.Count], most = stackalloc double[Cases];
+        Span<int> first = stackalloc int[Cases];
+        first.Fill(-1);
+        for (int kind = 0; kind < bests.Length; kind++)
+        {
+            if (bests[kind].Entry is not { } entry)
+            {
+                continue;
+            }
+
+            for (int c = 0; c < _criteria.Length; c++)
+            {
+                values[(int)Criteria.OfThePlan[c]] = _values[c][entry.Outfit.Index];
+            }
+
+            bool[] main = Reaches(reach, entry, entry.Outfit.Plan.Aid);
+            bool[] companion = entry.Outfit.Plan.Companion is { } c2 ? Reaches(reach, entry, c2) : main;
+            for (int i = 0; i < Cases; i++)
+            {
+                int draw = i % main.Length;
+                double handling = HandlingAt(hand, entry.Outfit, (i + (i / main.Length)) % Strengths.Length);
+                if (handling == 0 || !main[draw])
+                {
+                    continue;
+                }
+
+                var weights = sample[i];
+                values[(int)Criterion.Reach] = companion[draw] ? 1 : 0;
+                values[(int)Criterion.Handling] = handling;
+                double value = 0;
+                for (int c = 0; c < values.Length; c++)
+                {
+                    value += weights[c] * values[c];
+                }
+
+                (most[i], first[i]) = value > most[i] ? (value, kind) : (most[i], first[i]);
+            }
+        }
+
+        foreach (int kind in first)
+        {
+            if (kind >= 0)
+            {
+                firsts[kind] += 1.0 / Cases;
+            }
+        }
+    }
+
+    private bool[] Reaches(ReachClass reach, Entry entry, Aid aid)
+    {
+        int at = Alternative(aid, entry.Plan.Posture, entry.Plan.Approach);
+        if (!reach.Draws.TryGetValue(at, out bool[]? draws))
+        {
+            reach.Draws[at] = draws = [.. Enumerable.Range(0, Math.Max(1, _draws)).Select(d => reach.Appraiser.ReachShare(aid, entry.Plan, d) > 0)];
+        }
+
+        return draws;
+    }
+
+    private double HandlingAt(HandClass hand, Outfit outfit, int strength)
+    {
+        if (outfit.IsHelped)
+        {
+            return 1;
+        }
+
+        double value = hand.Part(this, outfit.Main).Values[strength];
+        return outfit.Second < 0 ? value : Math.Min(value, hand.Part(this, outfit.Second).Values[strength]);
+    }
+
+    private WeightSample SampleOf(Answers answers)
+    {
+        var order = Priorities.Of(answers).Order;
+        if (!_samplesByOrder.TryGetValue(order, out var sample))
+        {
+            _samplesByOrder[order] = sample = WeightSample.Draw(order, Cases, _seed);
+        }
+
+        return sample;
     }
 
     private (Space Space, double[] Weights, HandClass Hand, ReachClass Reach) Ready(LikelyPerson person)
@@ -230,6 +330,7 @@ internal sealed class Worths
 
             double weight = weights[(int)criterion];
             double[] values = node.Value;
+            _values[c] = values;
             foreach (int i in space.Outfits)
             {
                 _static[i] += weight * values[i];
@@ -397,6 +498,8 @@ internal sealed class Worths
         internal Appraiser Appraiser { get; } = appraiser;
 
         internal Dictionary<int, double> Shares { get; } = [];
+
+        internal Dictionary<int, bool[]> Draws { get; } = [];
 
         internal bool IsAllowed(Worths worths, Entry entry)
         {
