@@ -1,7 +1,9 @@
+using System.Text.RegularExpressions;
+
 namespace ToiletAid.Acceptance.Tests.Readme;
 
 /// <summary>What the README shows as output is what comes out.</summary>
-public sealed class TourTests
+public sealed partial class TourTests
 {
     private const string Prompt = "    $ toiletaid ";
 
@@ -36,6 +38,28 @@ public sealed class TourTests
 
     [Fact]
     public void The_tour_shows_four_commands() => Assert.Equal(4, Tour().Count);
+
+    [Fact]
+    public void What_a_therapist_reads_first_is_short()
+    {
+        string text = File.ReadAllText(Repository.Path("README.md"));
+        string[] words = text[..text.IndexOf("\n# Reference\n", StringComparison.Ordinal)].Split([' ', '\n'], StringSplitOptions.RemoveEmptyEntries);
+
+        Assert.InRange(words.Length, 300, 1200);
+    }
+
+    [Fact]
+    public void Every_file_that_is_named_exists()
+    {
+        foreach (Match path in InTheRepository().Matches(File.ReadAllText(Repository.Path("README.md"))))
+        {
+            string full = Repository.Path(path.Value.TrimEnd('.', ','));
+            Assert.True(File.Exists(full) || Directory.Exists(full), $"{path.Value} does not exist");
+        }
+    }
+
+    [GeneratedRegex(@"(?<![\w/])(profiles|src|tests|\.ci)/[\w./-]+", RegexOptions.ExplicitCapture, 1000)]
+    private static partial Regex InTheRepository();
 
     private static List<(string Command, string[] Shown)> Tour()
     {
