@@ -34,9 +34,9 @@ public static class HtmlDocument
         svg{display:block;width:100%;max-width:9em;height:auto}
         body.small svg{max-width:12em}
         li.drawn{display:flow-root list-item}
-        li.drawn svg{float:right;height:4.4em;width:auto;max-width:40%;margin:0 0 .2em .5em}
+        li.drawn svg{float:right;height:4.1em;width:auto;max-width:40%;margin:0 0 .2em .5em}
         @page{margin:11mm 13mm 14mm}
-        @media print{body{max-width:none;padding:0}body.large{line-height:1.22}body.small{font-size:10.5pt;line-height:1.2}body.small h2{margin:.35em 0 .1em}body.small ol,ul.row{columns:2}}
+        @media print{body{max-width:none;padding:0}body.large{line-height:1.18}body.large h2{margin:.45em 0 .1em}body.small{font-size:10.5pt;line-height:1.2}body.small h2{margin:.35em 0 .1em}body.small ol,ul.row{columns:2}}
 
         """;
 

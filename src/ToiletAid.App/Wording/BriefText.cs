@@ -16,6 +16,9 @@ public sealed class BriefText(KnowledgeBase knowledge)
     /// <summary>Words that are told at most.</summary>
     public const int MostWords = 90;
 
+    /// <summary>Share of people for whom a plan comes first from which it is called fairly sure (decision).</summary>
+    internal const double FairlySure = 0.7;
+
     private const int MostCautions = 2;
 
     /// <summary>What is left out first where it would be too long; the plan, urgent warnings and how sure it is always stay.</summary>
@@ -117,7 +120,7 @@ public sealed class BriefText(KnowledgeBase knowledge)
         string sure = first.FirstShare switch
         {
             >= 0.9 => "Sure",
-            >= 0.7 => "Fairly sure",
+            >= FairlySure => "Fairly sure",
             >= 0.5 => "Not sure",
             _ => "A close call",
         };

@@ -80,8 +80,8 @@ public sealed class ExplainText(KnowledgeBase knowledge)
             .. counterfactuals.Select(f => $"{Change(f.Change)} Then {PlanText.Lower(Name(f.First))} would be first."),
         ];
 
-    /// <summary>What to ask next, what each open question may bring, and how sure the first place is.</summary>
-    public static IEnumerable<string> Next(Outlook outlook)
+    /// <summary>What to ask next, what each open question may bring, and what else may come first.</summary>
+    public static IEnumerable<string> Next(Outlook outlook, Advice advice)
     {
         IEnumerable<string> next = outlook.Next.IsEmpty
             ? [End(outlook)]
@@ -90,7 +90,7 @@ public sealed class ExplainText(KnowledgeBase knowledge)
                 $"Next: {outlook.Next[0].Prompt}",
                 .. outlook.Next.Length > 1 ? [$"After it: {outlook.Next.Skip(1).Select(q => q.Name).Humanize("and")}."] : (string[])[],
             ];
-        return [.. next, .. Sure(outlook), .. outlook.Values.Where(v => v.Gain > 0 || v.ChangeShare > 0 || v.MustBeAsked).Select(Bring)];
+        return [.. next, .. Besides(outlook, advice), .. outlook.Values.Where(v => v.Gain > 0 || v.ChangeShare > 0 || v.MustBeAsked).Select(Bring)];
     }
 
     /// <summary>Why nothing more is asked, one sentence.</summary>
@@ -102,18 +102,22 @@ public sealed class ExplainText(KnowledgeBase knowledge)
         _ => "Everything that this depth asks was asked.",
     };
 
-    /// <summary>How sure the first place is among people who would give these answers, and what else may come first.</summary>
-    public static IEnumerable<string> Sure(Outlook outlook)
+    /// <summary>Which other kinds are about as good, and what would decide between them. How sure the first place is stands in the advice and is said there alone.</summary>
+    /// <param name="outlook">What more answers may bring.</param>
+    /// <param name="advice">The advice on the same answers.</param>
+    public static IEnumerable<string> Besides(Outlook outlook, Advice advice)
     {
-        if (outlook.First is not { } first)
+        ArgumentNullException.ThrowIfNull(outlook);
+        ArgumentNullException.ThrowIfNull(advice);
+        if (advice.Ranked.FirstOrDefault() is not { } first || outlook.First is null)
         {
             yield break;
         }
 
-        yield return $"Among people who would give these answers, {PlanText.Lower(first.Name)} comes first in {SlotText.OfHundred(outlook.Share)} of 100 once everything is known.";
-        if (outlook.Tier.Length > 1)
+        string[] others = [.. outlook.Tier.Prepend(outlook.First).Where(a => a.Id != first.Plan.Aid.Id).Select(a => PlanText.Lower(a.Name)).Distinct(StringComparer.Ordinal)];
+        if (others.Length > 0 && first.FirstShare < BriefText.FairlySure)
         {
-            yield return $"About as good on these answers: {outlook.Tier.Skip(1).Select(a => PlanText.Lower(a.Name)).Humanize("and")}.";
+            yield return $"About as good on these answers: {others.Humanize("and")}.";
         }
 
         if (outlook.Deciding is { } question)

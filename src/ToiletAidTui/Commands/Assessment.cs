@@ -112,7 +112,7 @@ internal sealed class Assessment(Terminal terminal, Manner manner, Depth depth, 
         }
 
         _lines.Lines(new AdviceText(knowledge).Lines(advice, known, top));
-        _lines.Lines(ExplainText.Sure(outlook));
+        _lines.Lines(ExplainText.Besides(outlook, advice));
     }
 
     /// <summary>Asks about a day that cannot be right, or that shows that another one was not; false when nobody can be asked and it is not taken.</summary>

@@ -25,7 +25,8 @@ internal static class NextCommand
         {
             using var notice = WorkNotice.Of(terminal);
             var session = profile.Latest;
-            var stops = new Advisor(knowledge, new()).Stops(session.Answers);
+            var advice = new Advisor(knowledge, new()).Advise(session.Answers);
+            var stops = advice.Stops;
             var outlook = QuestionPlanner.For(knowledge).Look(Words.Find<Depth>(parsed.GetValue(depth)) ?? session.Depth, session.Answers, judgeEarly: true);
             notice?.Dispose();
             if (parsed.GetValue(format) == Formats.Json)
@@ -34,7 +35,7 @@ internal static class NextCommand
             }
             else
             {
-                terminal.Results.Lines(stops.IsEmpty ? ExplainText.Next(outlook).Concat(ClinicText.Used(knowledge)) : AdviceText.Stop(stops));
+                terminal.Results.Lines(stops.IsEmpty ? ExplainText.Next(outlook, advice).Concat(ClinicText.Used(knowledge)) : AdviceText.Stop(stops));
             }
 
             return ExitCode.Good;

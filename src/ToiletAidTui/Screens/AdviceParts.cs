@@ -57,7 +57,11 @@ internal sealed class AdviceParts(KnowledgeBase knowledge, Advisor advisor, Ques
     }
 
     /// <summary>What would change the first place.</summary>
-    internal ImmutableArray<string> Counterfactuals(Session session) => advisor.Advise(session.Answers).Ranked.IsEmpty
-        ? ["No plan is in first place."]
-        : [.. new ExplainText(knowledge).Counterfactuals(new Explainer(knowledge, advisor).Counterfactuals(session.Answers)), .. ExplainText.Sure(planner.Look(session.Depth, session.Answers))];
+    internal ImmutableArray<string> Counterfactuals(Session session)
+    {
+        var advice = advisor.Advise(session.Answers);
+        return advice.Ranked.IsEmpty
+            ? ["No plan is in first place."]
+            : [.. new ExplainText(knowledge).Counterfactuals(new Explainer(knowledge, advisor).Counterfactuals(session.Answers)), .. ExplainText.Besides(planner.Look(session.Depth, session.Answers), advice)];
+    }
 }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using ToiletAid.App.Files;
 using ToiletAid.App.Sessions;
+using ToiletAid.App.Wording;
 using ToiletAid.Core.Advising;
 using ToiletAid.Core.Asking;
 using ToiletAid.Core.Interview;
@@ -16,6 +17,19 @@ public sealed class PlannerTests
     private static readonly QuestionPlanner Planner = new(Knowledge);
 
     /// <summary>Every demo person interviewed twice from the answers of the file: with all relevant questions, and with only those that can matter.</summary>
+    [Theory]
+    [MemberData(nameof(DemoPeople.Names), MemberType = typeof(DemoPeople))]
+    public void What_may_come_first_besides_never_speaks_against_the_result(string name)
+    {
+        var about = Papers.About(name);
+        var outlook = QuestionPlanner.For(about.Knowledge).Look(about.Session.Depth, about.Session.Answers, judgeEarly: true);
+        string[] said = [.. ExplainText.Besides(outlook, about.Advice)];
+
+        bool isSure = about.Advice.Ranked.FirstOrDefault() is not { FirstShare: < 0.7 };
+        Assert.False(isSure && said.Any(l => l.StartsWith("About as good", StringComparison.Ordinal)), string.Join(' ', said));
+        Assert.DoesNotContain(said, l => l.Contains(" of 100", StringComparison.Ordinal));
+    }
+
     [Fact]
     public void Asking_only_what_matters_asks_less_and_comes_to_the_approved_places()
     {

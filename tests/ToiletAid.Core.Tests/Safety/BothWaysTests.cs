@@ -39,7 +39,7 @@ public sealed class BothWaysTests
         new("skin-cannot-be-felt", "Able", "feeling=reduced", "feeling=usual"),
         new("scald", "Able", "feeling=reduced", "feeling=usual"),
         new("warm-water", "Able", "feeling=usual", "feeling=reduced"),
-        new("warm-water-old-skin", "Able", "age=80", "age=45"),
+        new("warm-water-old-skin", "Able", "age=80years", "age=45years"),
         new("wound-advice", "Able", "skin=surgical-wound", "skin=sound"),
         new("fragile-skin", "Able", "skin=fragile", "skin=sound"),
         new("bleeds-easily", "Able", "bleeding=yes", "bleeding=no"),

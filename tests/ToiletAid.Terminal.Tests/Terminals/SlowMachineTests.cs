@@ -26,7 +26,7 @@ public sealed class SlowMachineTests : IDisposable
         Assert.InRange(rest.Split("Working...").Length, 2, 2 + _wakings);
         Assert.InRange(rest.Split("Done.").Length, 2, 2 + _wakings);
         Assert.True(rest.IndexOf("Working...", StringComparison.Ordinal) < rest.IndexOf("Done.", StringComparison.Ordinal));
-        Assert.True(rest.IndexOf("Done.", StringComparison.Ordinal) < rest.IndexOf("What would change this.", StringComparison.Ordinal));
+        Assert.True(rest.IndexOf("Done.", StringComparison.Ordinal) < rest.IndexOf("What would change it.", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -74,10 +74,10 @@ public sealed class SlowMachineTests : IDisposable
         terminal.Until("Result of the latest visit", 60_000);
         terminal.Quiet(300);
         terminal.Send("2" + Keys.Enter);
-        terminal.Until("Number 1 to", 120_000);
+        terminal.Until("First: short folding holder", 120_000);
         terminal.Quiet(300);
-        terminal.Send("w");
-        terminal.Until("What would change this");
+        terminal.Send("6");
+        terminal.Until("What would change it");
         terminal.Quiet(300);
         return terminal;
     }
