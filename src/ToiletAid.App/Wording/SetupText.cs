@@ -172,7 +172,8 @@ public sealed class SetupText(RankedPlan ranked, Answers known, KnowledgeBase kn
             {
                 Approach.Behind => $"Bring {it} round {Your("hip")} from behind.",
                 Approach.Front => $"Part {Your("knees")} and bring {it} between {Your("thighs")} from the front.",
-                _ => $"Lean off one buttock and bring {it} in from that side.",
+                _ when _plan.Posture is Posture.Seated or Posture.SeatedLeaningForward => $"Lean off one buttock and bring {it} in from that side.",
+                _ => $"Bring {it} in from the side.",
             }, reaches);
         }
     }

@@ -110,7 +110,7 @@ public sealed partial class PicturesAgreeTests(ITestOutputHelper output)
         var way = ways[0];
 
         string posture = PostureOf(all);
-        Assert.True(posture == PostureOf(way.Seen), $"{label}: the words say {posture}, the picture shows {PostureOf(way.Seen)}. {all}");
+        Assert.True(Shows(way.Seen, posture), $"{label}: the words say {posture}, the picture shows {PostureOf(way.Seen)}. {all}");
         Assert.True(posture == PostureOf(way.Drawing.Description), $"{label}: the words say {posture}, the alternative text {PostureOf(way.Drawing.Description)}");
         Leans(label, all, posture, way.Seen);
 
@@ -184,6 +184,10 @@ public sealed partial class PicturesAgreeTests(ITestOutputHelper output)
         : HalfUp().IsMatch(words) ? "half-standing"
         : Stands().IsMatch(words) ? "standing"
         : Sits().IsMatch(words) ? "seated" : "nothing";
+
+    /// <summary>From behind, knees that are half bent look like straight ones.</summary>
+    private static bool Shows(SeenPicture seen, string posture) =>
+        PostureOf(seen) == posture || (seen.View == "behind" && posture == "half-standing" && PostureOf(seen) == "standing");
 
     private static string PostureOf(SeenPicture seen) => seen switch
     {
