@@ -11,7 +11,7 @@ public sealed class BrailleTests
     public void Full_screen_shows_the_answer_line_after_each_key()
     {
         Assert.Equal(
-            ["1 of 12. Numbers, or none:", "No, 1 of 4: New numbness between the leg", "Option 2 of 4, no: Unexplained bleeding", "Option 2 of 4, yes: Unexplained bleeding", "None of them, option 0", "2 of 12. Numbers, or none:"],
+            ["1 of 12. Numbers, or none:", "Option 1 of 10, no: New numbness between", "Option 2 of 10, no: New retention or inc", "Option 2 of 10, yes: New retention or in", "None of them, option 0", "2 of 12. Numbers, or none:"],
             Cells(["assess", "--full-screen"], @"\x1b[B", @"\x1b[B", " ", "0", @"\r"));
     }
 
