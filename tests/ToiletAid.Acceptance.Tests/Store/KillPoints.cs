@@ -17,7 +17,7 @@ internal sealed partial class KillPoints(string[] arguments, string input, bool 
     private const string Calls = "openat,write,pwrite64,writev,pwritev,rename,renameat,renameat2,link,linkat,symlink,unlink,unlinkat,fchmod,chmod,fchmodat,fchown,chown,ftruncate,truncate,mkdir,mkdirat,fallocate";
 
     /// <summary>How often a run is tried again: a program opens more or fewer files of its own from one run to the next.</summary>
-    private const int Tries = 12;
+    private const int Tries = 60;
 
     private const string Unfinished = "<unfinished ...>";
 
