@@ -140,8 +140,8 @@ internal sealed class Worths
                 }
 
                 var weights = sample[i];
-                values[(int)Criterion.Reach] = companion[draw] ? 1 : 0;
-                values[(int)Criterion.Handling] = handling;
+                values[(int)Criterion.Reach] = Learnt(entry.Outfit, Criterion.Reach, companion[draw] ? 1 : 0);
+                values[(int)Criterion.Handling] = Learnt(entry.Outfit, Criterion.Handling, handling);
                 double value = 0;
                 for (int c = 0; c < values.Length; c++)
                 {
@@ -183,6 +183,9 @@ internal sealed class Worths
         return outfit.Second < 0 ? value : Math.Min(value, hand.Part(this, outfit.Second).Values[strength]);
     }
 
+    /// <summary>A value of a method after what the clinic learnt of it.</summary>
+    private double Learnt(Outfit outfit, Criterion criterion, double value) => _knowledge.Clinic?.Apply(outfit.Plan.Aid.Id, criterion, value) ?? value;
+
     private WeightSample SampleOf(Answers answers)
     {
         var order = Priorities.Of(answers).Order;
@@ -217,8 +220,7 @@ internal sealed class Worths
                 share = Math.Min(share, Share(reach, entry, companion));
             }
 
-            share = _knowledge.Clinic?.Works(entry.Outfit.Plan.Aid.Id, share) ?? share;
-
+            share = Learnt(entry.Outfit, Criterion.Reach, share);
             values[i] = (able * ((arrives * _static[entry.Outfit.Index]) + (ofReach * share))) + (arrives * ofHandling * handling) - (_gain * entry.Outfit.Helps);
         }
 
@@ -296,14 +298,12 @@ internal sealed class Worths
         double sum = 0;
         for (int s = 0; s < Strengths.Length; s++)
         {
-            double value = hand.Part(this, outfit.Main).Values[s];
-            value = outfit.Second < 0 ? value : Math.Min(value, hand.Part(this, outfit.Second).Values[s]);
+            double value = HandlingAt(hand, outfit, s);
             able += value > 0 ? 1 : 0;
             sum += value;
         }
 
-        double mean = sum / Strengths.Length;
-        mean = able > 0 && _knowledge.Clinic is { } clinic ? clinic.Apply(outfit.Plan.Aid.Id, Criterion.Handling, mean) : mean;
+        double mean = able > 0 ? Learnt(outfit, Criterion.Handling, sum / Strengths.Length) : 0;
         return hand.Outfits[outfit.Index] = ((double)able / Strengths.Length, mean);
     }
 
@@ -345,8 +345,7 @@ internal sealed class Worths
         before.CopyTo(values, 0);
         for (int i = before.Length; i < values.Length; i++)
         {
-            double value = _functions.Of(criterion, _all[i].Plan, view);
-            values[i] = _knowledge.Clinic?.Apply(_all[i].Plan.Aid.Id, criterion, value) ?? value;
+            values[i] = Learnt(_all[i], criterion, _functions.Of(criterion, _all[i].Plan, view));
         }
 
         return values;

@@ -5,7 +5,7 @@ namespace ToiletAid.Core.Knowledge;
 /// <summary>What a clinic learnt from its own trials, over the built-in values. It holds no person.</summary>
 public sealed record ClinicCoefficients
 {
-    private readonly Dictionary<string, KindCoefficients> _byAid = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, KindCoefficients> _byAid = [];
 
     /// <summary>The first digits of the checksum of its file; empty before it is saved.</summary>
     public string Checksum { get; init; } = string.Empty;
@@ -26,10 +26,9 @@ public sealed record ClinicCoefficients
         init
         {
             field = value;
-            foreach (var kind in value.Where(k => k.Aid is not null))
-            {
-                _byAid[kind.Aid!] = kind;
-            }
+
+            // Anew, since a copy of the record begins with what is kept here.
+            _byAid = value.Where(k => k.Aid is not null).ToDictionary(k => k.Aid!, StringComparer.Ordinal);
         }
     }
 
