@@ -25,8 +25,8 @@ internal static class NextCommand
         {
             using var notice = WorkNotice.Of(terminal);
             var session = profile.Latest;
-            var advice = new Advisor(knowledge, new()).Advise(session.Answers);
-            var stops = advice.Stops;
+            var advisor = new Advisor(knowledge, new());
+            var stops = advisor.Stops(session.Answers);
             var outlook = QuestionPlanner.For(knowledge).Look(Words.Find<Depth>(parsed.GetValue(depth)) ?? session.Depth, session.Answers, judgeEarly: true);
             notice?.Dispose();
             if (parsed.GetValue(format) == Formats.Json)
@@ -35,7 +35,7 @@ internal static class NextCommand
             }
             else
             {
-                terminal.Results.Lines(stops.IsEmpty ? ExplainText.Next(outlook, advice).Concat(ClinicText.Used(knowledge)) : AdviceText.Stop(stops));
+                terminal.Results.Lines(stops.IsEmpty ? ExplainText.Next(outlook, advisor.Advise(session.Answers)).Concat(ClinicText.Used(knowledge)) : AdviceText.Stop(stops));
             }
 
             return ExitCode.Good;
