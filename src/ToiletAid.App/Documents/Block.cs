@@ -45,8 +45,4 @@ public abstract record Block
         {
         }
     }
-
-    /// <summary>A drawing.</summary>
-    /// <param name="Drawing">The drawing.</param>
-    public sealed record Figure(Drawing Drawing) : Block;
 }

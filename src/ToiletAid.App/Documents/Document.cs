@@ -31,7 +31,6 @@ public sealed record Document(string Title, string Language, bool LargePrint, Im
         Block.Points p => p with { Items = [.. p.Items.Select(english.Say)] },
         Block.Facts f => f with { Items = [.. f.Items.Select(i => i with { Label = english.Say(i.Label), Value = english.Say(i.Value) })] },
         Block.Steps s => s with { Items = [.. s.Items.Select(english.Say)], Drawings = [.. s.Drawings.Select(d => d is null ? null : In(d, english))] },
-        Block.Figure { Drawing: var d } => new Block.Figure(In(d, english)),
         _ => throw new ArgumentException($"no words are known for {block.GetType().Name}", nameof(block)),
     };
 }

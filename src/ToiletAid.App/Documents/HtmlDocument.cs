@@ -30,9 +30,6 @@ public static class HtmlDocument
         dd{display:inline;margin:0}
         .urgent{border:.15em solid #111;padding:.3em .5em;font-weight:bold}
         .fill{display:inline-block;width:14em;max-width:100%;border-bottom:1px solid #111;height:1.1em}
-        figure{margin:.3em 0;break-inside:avoid}
-        svg{display:block;width:100%;max-width:9em;height:auto}
-        body.small svg{max-width:12em}
         li.drawn{display:flow-root list-item}
         li.drawn svg{float:right;height:4.1em;width:auto;max-width:40%;margin:0 0 .2em .5em}
         @page{margin:11mm 13mm 14mm}
@@ -73,7 +70,6 @@ public static class HtmlDocument
         Block.Points p => [p.InRow ? "<ul class=\"row\">" : "<ul>", .. p.Items.Select(i => $"<li>{Escape(i)}</li>"), "</ul>"],
         Block.Facts f => [f.InRow ? "<dl class=\"row\">" : "<dl>", .. f.Items.Select(Of), "</dl>"],
         Block.Steps s => [s.First == 1 ? "<ol>" : $"<ol start=\"{s.First}\">", .. s.Items.Select((text, i) => Step(text, s.Drawings.ElementAtOrDefault(i))), "</ol>"],
-        Block.Figure { Drawing: var d } => ["<figure>", Of(d), "</figure>"],
         _ => throw new ArgumentException($"no HTML is known for {block.GetType().Name}", nameof(block)),
     };
 

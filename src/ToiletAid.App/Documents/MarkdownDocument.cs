@@ -27,7 +27,6 @@ public static class MarkdownDocument
         Block.Points p => p.Items.Select(i => $"- {Escape(i)}"),
         Block.Facts f => f.Items.Select(i => $"- {Escape(i.Label)}: {(i.Value.Length == 0 ? ToFill : Escape(i.Value))}"),
         Block.Steps s => s.Items.Select((step, i) => $"{s.First + i}. {Escape(step)}"),
-        Block.Figure { Drawing: var d } => [Escape($"{d.Title}. {d.Description}")],
         _ => throw new ArgumentException($"no Markdown is known for {block.GetType().Name}", nameof(block)),
     };
 

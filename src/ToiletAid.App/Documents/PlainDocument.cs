@@ -30,7 +30,6 @@ public static class PlainDocument
         Block.Points p => p.Items,
         Block.Facts f => f.Items.Select(i => $"{i.Label}: {(i.Value.Length == 0 ? ToFill : i.Value)}"),
         Block.Steps s => s.Items.Select((step, i) => $"{s.First + i}. {step}"),
-        Block.Figure { Drawing: var d } => [$"{d.Title}. {d.Description}"],
         _ => throw new ArgumentException($"no lines are known for {block.GetType().Name}", nameof(block)),
     };
 }
