@@ -76,6 +76,16 @@ internal sealed class Model
     /// <summary>The whole screen below the mode line, top to bottom, on a terminal of 80 columns and 24 rows.</summary>
     internal string Whole => ScreenRows.Lay(Shell, 80, 24, 0) is var rows ? string.Join(' ', rows.Rows[rows.FixedRows..]) : string.Empty;
 
+    /// <summary>An answer to the question in front, as it is typed in linear mode and as the keys before Enter on the screen.</summary>
+    /// <param name="option">The number that is taken of several.</param>
+    internal (string Line, string Keys) AnswerWith(string option) => Shell.Current switch
+    {
+        ManyPage => ("none", "0"),
+        OrderPage => ("1", "1 "),
+        TypedPage => ("74", "74"),
+        _ => (option, option),
+    };
+
     /// <summary>Presses a key as a terminal sends it; true when a screen is to be said from its top.</summary>
     internal bool Press(string key)
     {

@@ -15,7 +15,7 @@ internal static class FhirJson
     internal const string Ours = "urn:toiletaid:ids";
 
     /// <summary>The system under which the clinic's code of a person is an identifier.</summary>
-    internal const string PersonCodes = "urn:toiletaid:person-codes";
+    private const string PersonCodes = "urn:toiletaid:person-codes";
 
     /// <summary>Opens an entry of the bundle and its resource; close both with <see cref="EndResource"/>.</summary>
     internal static void StartResource(this Utf8JsonWriter json, string type, string id, string language)
@@ -40,20 +40,20 @@ internal static class FhirJson
         json.WriteStartObject("subject");
         json.WriteString("reference", "urn:uuid:" + PersonId(person));
         json.WriteString("type", "Patient");
+        json.WriteStartObject("identifier");
         json.Identifier(person);
+        json.WriteEndObject();
         json.WriteEndObject();
     }
 
     /// <summary>Id of the Patient: the same at every visit.</summary>
     internal static string PersonId(string person) => RecordIds.Named("person/" + person);
 
-    /// <summary>The clinic's code of a person.</summary>
+    /// <summary>The members of an identifier: the clinic's code of a person.</summary>
     internal static void Identifier(this Utf8JsonWriter json, string person)
     {
-        json.WriteStartObject("identifier");
         json.WriteString("system", PersonCodes);
         json.WriteString("value", person);
-        json.WriteEndObject();
     }
 
     /// <summary>A list with one concept.</summary>

@@ -12,28 +12,32 @@ internal sealed class RecordTrials(Utf8JsonWriter json, Case about)
 {
     private const string Language = "en-GB";
 
-    private readonly List<string> _written = [];
     private readonly RecordIds _ids = new(about.Person, about.Session.Date);
     private readonly TrialText _text = new(about.Knowledge);
 
     private IEnumerable<(string Part, PastTrial Past)> Trials => about.Session.Answers.Trials.Select((t, i) => ($"trial/{i + 1}", t));
 
     /// <summary>Every trial.</summary>
-    /// <returns>What was written.</returns>
-    internal List<string> Write()
+    /// <param name="id">Gives the id of a part that is written.</param>
+    internal void Write(Func<string, string> id)
     {
-        _written.Clear();
         foreach (var (part, past) in Trials)
         {
-            Level(part + "/before", "Toileting hygiene without the plan", past, past.Trial.Before);
-            Level(part + "/after", "Toileting hygiene with the plan that was tried", past, past.Trial.After);
+            if (past.Trial.Before is { } before)
+            {
+                Level(id(part + "/before"), "Toileting hygiene without the plan", past, before);
+            }
+
+            if (past.Trial.After is { } after)
+            {
+                Level(id(part + "/after"), "Toileting hygiene with the plan that was tried", past, after);
+            }
+
             foreach (var run in past.Trial.Runs)
             {
-                Run(Id(part, run), past, run);
+                Run(id(Part(part, run)), past, run);
             }
         }
-
-        return _written;
     }
 
     /// <summary>The level that is wanted, as the detail of a goal's target; nothing where none was noted.</summary>
@@ -50,23 +54,18 @@ internal sealed class RecordTrials(Utf8JsonWriter json, Case about)
     /// <summary>The tries, as outcomes of an activity; nothing where there was none.</summary>
     internal void Outcomes()
     {
-        string[] ids = [.. Trials.SelectMany(t => t.Past.Trial.Runs.Select(r => _ids.Of(Id(t.Part, r))))];
+        string[] ids = [.. Trials.SelectMany(t => t.Past.Trial.Runs.Select(r => _ids.Of(Part(t.Part, r))))];
         if (ids.Length > 0)
         {
             json.References("outcomeReference", ids);
         }
     }
 
-    private static string Id(string part, TrialRun run) => $"{part}/{ToiletAid.Core.Person.Words.Of(run.Kind)}";
+    private static string Part(string part, TrialRun run) => $"{part}/{ToiletAid.Core.Person.Words.Of(run.Kind)}";
 
-    private void Level(string part, string text, PastTrial past, string? code)
+    private void Level(string id, string text, PastTrial past, string code)
     {
-        if (code is null)
-        {
-            return;
-        }
-
-        Start(part);
+        Start(id);
         json.WriteStartObject("code");
         // One try says nothing of three days, which is what the published codes of this item mean.
         json.Concept(text, (FhirJson.Icf, "d530", "Toileting"));
@@ -78,9 +77,9 @@ internal sealed class RecordTrials(Utf8JsonWriter json, Case about)
         json.EndResource();
     }
 
-    private void Run(string part, PastTrial past, TrialRun run)
+    private void Run(string id, PastTrial past, TrialRun run)
     {
-        Start(part);
+        Start(id);
         json.WriteStartObject("code");
         json.Concept($"Trial {(run.Kind == RunKind.Dry ? "dry and clothed" : "for real")}: {PlanText.Lower(_text.Plan(past.Trial.Plan))}", (FhirJson.Icf, "d530", "Toileting"));
         json.WriteEndObject();
@@ -130,10 +129,9 @@ internal sealed class RecordTrials(Utf8JsonWriter json, Case about)
         json.WriteEndObject();
     }
 
-    private void Start(string part)
+    private void Start(string id)
     {
-        _written.Add(part);
-        json.StartResource("Observation", _ids.Of(part), Language);
+        json.StartResource("Observation", id, Language);
         json.WriteString("status", "final");
     }
 

@@ -53,7 +53,7 @@ public sealed class RecordWriter(Utf8JsonWriter json, Case about, DateTimeOffset
         }
 
         Notes();
-        _written.AddRange(_trials.Write());
+        _trials.Write(Id);
         if (about.Advice.Stops.IsEmpty && about.Chosen is { } chosen)
         {
             foreach (var caution in chosen.Cautions)
@@ -78,8 +78,7 @@ public sealed class RecordWriter(Utf8JsonWriter json, Case about, DateTimeOffset
         json.StartResource("Patient", FhirJson.PersonId(about.Person), Language);
         json.WriteStartArray("identifier");
         json.WriteStartObject();
-        json.WriteString("system", FhirJson.PersonCodes);
-        json.WriteString("value", about.Person);
+        json.Identifier(about.Person);
         json.WriteEndObject();
         json.WriteEndArray();
         json.EndResource();

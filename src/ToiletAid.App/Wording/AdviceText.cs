@@ -74,7 +74,6 @@ public sealed class AdviceText(KnowledgeBase knowledge)
         if (any)
         {
             yield return $"It can be used in {usable} of 100 cases, and {PlanText.Method(other)} in {otherUsable}.";
-
         }
 
         if (!leads && plan.IsAhead)
@@ -130,41 +129,14 @@ public sealed class AdviceText(KnowledgeBase knowledge)
 
     private IEnumerable<string> Shortlist(Advice advice, Answers known, int top)
     {
-        if (!advice.PrioritiesStated)
-        {
-            yield return NoPriorities;
-        }
-
-        var shown = advice.Ranked.Where(p => p.BeatenBy is null).Take(top).ToList();
+        var first = advice.Ranked[0];
         var said = advice.ForEveryPlan.Select(Sentence).ToHashSet(StringComparer.Ordinal);
-        foreach (var plan in shown)
-        {
-            yield return $"Place {plan.Rank}. {PlanText.Name(plan.Plan)}.";
-            foreach (string line in Standing(plan, advice))
-            {
-                yield return line;
-            }
-
-            foreach (var caution in plan.Cautions.Where(c => said.Add(Sentence(c))))
-            {
-                yield return Caution(caution);
-            }
-
-            foreach (string line in plan == shown[0] ? SetUp(plan, known) : HoldsToo(plan, shown[0], advice))
-            {
-                yield return line;
-            }
-
-            foreach (string line in StillToAsk(plan, known))
-            {
-                yield return line;
-            }
-        }
-
-        foreach (string line in AlsoPossible([.. advice.Ranked.Except(shown)]))
-        {
-            yield return line;
-        }
+        return
+        [
+            .. advice.PrioritiesStated ? [] : (string[])[NoPriorities],
+            .. Place(first, advice, said, SetUp(first, known), known),
+            .. Others(advice, known, top),
+        ];
     }
 
     /// <summary>Why the first plan is first, with the numbers.</summary>
@@ -182,17 +154,20 @@ public sealed class AdviceText(KnowledgeBase knowledge)
         var said = advice.ForEveryPlan.Concat(shown.Take(1).SelectMany(p => p.Cautions)).Select(Sentence).ToHashSet(StringComparer.Ordinal);
         return
         [
-            .. shown.Skip(1).SelectMany(plan => (IEnumerable<string>)
-            [
-                $"Place {plan.Rank}. {PlanText.Name(plan.Plan)}.",
-                .. Standing(plan, advice),
-                .. plan.Cautions.Where(c => said.Add(Sentence(c))).Select(Caution),
-                .. HoldsToo(plan, shown[0], advice),
-                .. StillToAsk(plan, known),
-            ]),
+            .. shown.Skip(1).SelectMany(plan => Place(plan, advice, said, HoldsToo(plan, shown[0], advice), known)),
             .. AlsoPossible([.. advice.Ranked.Except(shown)]),
         ];
     }
+
+    /// <summary>One plan of the shortlist. A caution that was said is not said again.</summary>
+    private IEnumerable<string> Place(RankedPlan plan, Advice advice, HashSet<string> said, IEnumerable<string> afterCautions, Answers known) =>
+    [
+        $"Place {plan.Rank}. {PlanText.Name(plan.Plan)}.",
+        .. Standing(plan, advice),
+        .. plan.Cautions.Where(c => said.Add(Sentence(c))).Select(Caution),
+        .. afterCautions,
+        .. StillToAsk(plan, known),
+    ];
 
     /// <summary>Questions whose answers a rule about the plan waits for, as one sentence; nothing where there is none.</summary>
     internal IEnumerable<string> StillToAsk(RankedPlan plan, Answers known) => Unsettled(plan, known) is { Length: > 0 } ask ? [$"Still to ask: {ask}."] : [];

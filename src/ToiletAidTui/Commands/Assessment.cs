@@ -65,8 +65,7 @@ internal sealed class Assessment(Terminal terminal, Manner manner, Depth depth, 
 
     private int LineByLine(KnowledgeBase knowledge, Advisor advisor, QuestionPlanner planner, Visit visit)
     {
-        var keeper = new Keeper(terminal, _drafts, () => visit);
-        using var kept = keeper;
+        using var keeper = new Keeper(terminal, _drafts, () => visit);
         terminal.Keyboard?.Word = key => KeyWords.Of(manner.Settings.Keys, key);
         _input = terminal.Lines(keeper.Turn);
         _lines = _lines.Paged(terminal.InputIsTerminal ? terminal.Height : 0, _input);

@@ -77,8 +77,7 @@ internal sealed class ScreenCommand(Terminal terminal, KnowledgeBase knowledge, 
     {
         if (manner.Settings.ClearOnLeaving && manner.CanDraw)
         {
-            terminal.Output.Write(TwoModes.ClearAll);
-            terminal.Output.Flush();
+            TwoModes.Clear(terminal);
         }
 
         if (ending == Ending.Left)

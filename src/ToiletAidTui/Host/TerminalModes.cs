@@ -16,6 +16,7 @@ internal sealed partial class TerminalModes
     private const uint MacLineMode = 0x100;
 
     // IXON, in the input modes, which come first.
+    private const int InputModesAt = 0;
     private const uint LinuxFlowControl = 0x400;
     private const uint MacFlowControl = 0x200;
 
@@ -30,6 +31,8 @@ internal sealed partial class TerminalModes
 
     private TerminalModes(int descriptor, byte[] termios) => (_descriptor, _termios) = (descriptor, termios);
 
+    private static int LocalModesAt => OperatingSystem.IsMacOS() ? MacLocalModes : LinuxLocalModes;
+
     private static uint LineMode => OperatingSystem.IsMacOS() ? MacLineMode : LinuxLineMode;
 
     /// <summary>As they are now; null for what is no terminal.</summary>
@@ -40,26 +43,19 @@ internal sealed partial class TerminalModes
     }
 
     /// <summary>The same for typing that is not shown, a line at a time.</summary>
-    internal TerminalModes Hidden()
-    {
-        byte[] hidden = [.. _termios];
-        var modes = hidden.AsSpan(OperatingSystem.IsMacOS() ? MacLocalModes : LinuxLocalModes, sizeof(uint));
-        uint value = MemoryMarshal.Read<uint>(modes);
-        value = (value & ~Echo) | LineMode;
-        MemoryMarshal.Write(modes, in value);
-        return new(_descriptor, hidden);
-    }
+    internal TerminalModes Hidden() => With(LocalModesAt, Echo, LineMode);
 
     /// <summary>The same for typing that the program reads key by key and shows itself. Signals keep their keys; Control S and Q stop nothing.</summary>
-    internal TerminalModes ByKey()
+    internal TerminalModes ByKey() => With(LocalModesAt, Echo | LineMode, 0).With(InputModesAt, OperatingSystem.IsMacOS() ? MacFlowControl : LinuxFlowControl, 0);
+
+    /// <summary>The same with some modes off and others on.</summary>
+    private TerminalModes With(int at, uint off, uint on)
     {
-        byte[] byKey = [.. _termios];
-        var modes = byKey.AsSpan(OperatingSystem.IsMacOS() ? MacLocalModes : LinuxLocalModes, sizeof(uint));
-        uint value = MemoryMarshal.Read<uint>(modes) & ~(Echo | LineMode);
+        byte[] changed = [.. _termios];
+        var modes = changed.AsSpan(at, sizeof(uint));
+        uint value = (MemoryMarshal.Read<uint>(modes) & ~off) | on;
         MemoryMarshal.Write(modes, in value);
-        value = MemoryMarshal.Read<uint>(byKey) & ~(OperatingSystem.IsMacOS() ? MacFlowControl : LinuxFlowControl);
-        MemoryMarshal.Write(byKey, in value);
-        return new(_descriptor, byKey);
+        return new(_descriptor, changed);
     }
 
     /// <summary>Sets the terminal so; false when it does not take that.</summary>
@@ -70,7 +66,7 @@ internal sealed partial class TerminalModes
     internal bool IsSet() => Of(_descriptor) is not { } now || LocalModes(now) == LocalModes(this);
 
     private static uint LocalModes(TerminalModes modes) =>
-        MemoryMarshal.Read<uint>(modes._termios.AsSpan(OperatingSystem.IsMacOS() ? MacLocalModes : LinuxLocalModes, sizeof(uint))) & (Echo | LineMode);
+        MemoryMarshal.Read<uint>(modes._termios.AsSpan(LocalModesAt, sizeof(uint))) & (Echo | LineMode);
 
     [LibraryImport("libc", EntryPoint = "tcgetattr")]
     private static partial int Get(int descriptor, [Out] byte[] termios);

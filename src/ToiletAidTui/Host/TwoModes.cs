@@ -12,7 +12,7 @@ namespace ToiletAidTui.Host;
 internal sealed class TwoModes(Terminal terminal, Shell shell, FullScreenOptions options, Keeper keeper)
 {
     /// <summary>The screen and what can be scrolled back to.</summary>
-    internal const string ClearAll = "\u001b[H\u001b[2J\u001b[3J";
+    private const string ClearAll = "\u001b[H\u001b[2J\u001b[3J";
 
     private readonly LineReader _input = terminal.Lines(keeper.Turn);
 
@@ -57,12 +57,18 @@ internal sealed class TwoModes(Terminal terminal, Shell shell, FullScreenOptions
         }
     }
 
+    /// <summary>Clears what a terminal shows and has shown.</summary>
+    internal static void Clear(Terminal terminal)
+    {
+        terminal.Output.Write(ClearAll);
+        terminal.Output.Flush();
+    }
+
     private void Clear()
     {
         if (CanDraw)
         {
-            terminal.Output.Write(ClearAll);
-            terminal.Output.Flush();
+            Clear(terminal);
         }
     }
 

@@ -21,6 +21,7 @@ internal sealed class LinearPages(Shell shell, SpeechLines lines, LineReader inp
         ["hide"] = Act.Hide,
         ["quit"] = Act.Leave,
         ["screen"] = Act.Linear,
+        [LinearInterview.F2] = Act.Linear,
     };
 
     /// <summary>True when there is a full screen to go to.</summary>
@@ -192,7 +193,7 @@ internal sealed class LinearPages(Shell shell, SpeechLines lines, LineReader inp
         {
             lines.Line($"Type the number or the name of an entry. Other words: back, repeat, list, note, trial, save, hide,{(CanSwitch ? " screen," : string.Empty)} quit.");
         }
-        else if ((_words.TryGetValue(typed, out var act) || (typed == LinearInterview.F2 && (act = Act.Linear) == Act.Linear)) && (CanSwitch || act != Act.Linear))
+        else if (_words.TryGetValue(typed, out var act) && (CanSwitch || act != Act.Linear))
         {
             Work(() => shell.Press(new(act)));
         }
