@@ -11,11 +11,15 @@ import signal
 import statistics
 import struct
 import sys
+import tempfile
 import termios
 import time
 
 PROMPT = b"1 of "
 TIMEOUT = 30
+# A home with nothing in it: a visit that somebody did not finish would be asked about first.
+EMPTY = tempfile.TemporaryDirectory()
+HOME = {name: EMPTY.name for name in ("HOME", "XDG_DATA_HOME", "XDG_CONFIG_HOME", "XDG_STATE_HOME", "XDG_CACHE_HOME")}
 MODES = [("linear", "--linear"), ("full screen", "--full-screen")]
 
 
@@ -25,7 +29,7 @@ def first_question(program, mode):
     child, terminal = pty.fork()
     if child == 0:
         fcntl.ioctl(0, termios.TIOCSWINSZ, struct.pack("HHHH", 24, 80, 0, 0))
-        os.execve(program, [program, "assess", mode, "--depth", "quick"], {**os.environ, "TERM": "xterm-256color"})
+        os.execve(program, [program, "assess", mode, "--depth", "quick"], {**os.environ, **HOME, "TERM": "xterm-256color"})
     said = b""
     while PROMPT not in said:
         ready, _, _ = select.select([terminal], [], [], TIMEOUT)

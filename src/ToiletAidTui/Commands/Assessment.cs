@@ -67,6 +67,7 @@ internal sealed class Assessment(Terminal terminal, Manner manner, Depth depth, 
     {
         using var keeper = new Keeper(terminal, _drafts, () => visit);
         terminal.Keyboard?.Word = key => KeyWords.Of(manner.Settings.Keys, key);
+        terminal.Keyboard?.Wake();
         _input = terminal.Lines(keeper.Turn);
         _lines = _lines.Paged(terminal.InputIsTerminal ? terminal.Height : 0, _input);
         _lines.Line("Linear mode. Type help at any question.");

@@ -54,13 +54,26 @@ internal sealed partial class Keyboard : IDisposable
         AtOnce = 0;
         try
         {
-            _modes ??= new(0, m => m.ByKey(), () => { }, drops: false);
+            Hold();
             return Line(turn, hidden, digits);
         }
         catch (IOException)
         {
             // The terminal is gone, and with it whoever typed.
             return null;
+        }
+    }
+
+    /// <summary>Reads key by key from now on, before anything is asked: what is typed ahead must not be shown by the terminal itself.</summary>
+    internal void Wake()
+    {
+        try
+        {
+            Hold();
+        }
+        catch (IOException)
+        {
+            // The terminal is gone, as the next line will find.
         }
     }
 
@@ -77,6 +90,8 @@ internal sealed partial class Keyboard : IDisposable
         Rest();
         _stream.Dispose();
     }
+
+    private void Hold() => _modes ??= new(0, m => m.ByKey(), () => { }, drops: false);
 
     private string? Line(Turn? turn, bool hidden, int digits)
     {

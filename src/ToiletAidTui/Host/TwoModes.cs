@@ -35,6 +35,7 @@ internal sealed class TwoModes(Terminal terminal, Shell shell, FullScreenOptions
             shell.Ending = Ending.None;
             if (mode == Mode.Linear || !FullScreen())
             {
+                terminal.Keyboard?.Wake();
                 var lines = new SpeechLines(terminal.Output, terminal.Width).Paged(terminal.Height, _input);
                 new LinearPages(shell, lines, _input) { AfterResult = AfterResult, IsGreeted = greeted, CanSwitch = CanDraw, Clear = Clear }.Run();
                 terminal.Output.Flush();
