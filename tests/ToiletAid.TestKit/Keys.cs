@@ -12,6 +12,7 @@ internal static class Keys
     internal const string Backspace = "\u007f";
     internal const string F1 = "\u001bOP";
     internal const string F2 = "\u001bOQ";
+    internal const string F4 = "\u001bOS";
     internal const string F9 = "\u001b[20~";
     internal const string F12 = "\u001b[24~";
     internal const string PageDown = "\u001b[6~";

@@ -76,6 +76,9 @@ internal sealed class Model
     /// <summary>The whole screen below the mode line, top to bottom, on a terminal of 80 columns and 24 rows.</summary>
     internal string Whole => ScreenRows.Lay(Shell, 80, 24, 0) is var rows ? string.Join(' ', rows.Rows[rows.FixedRows..]) : string.Empty;
 
+    /// <summary>The rows that every screen has at its top, on a terminal of 80 columns.</summary>
+    internal string ModeLine => ScreenRows.Lay(Shell, 80, 24, 0) is var rows ? string.Join(' ', rows.Rows[..rows.FixedRows]) : string.Empty;
+
     /// <summary>An answer to the question in front, as it is typed in linear mode and as the keys before Enter on the screen.</summary>
     /// <param name="option">The number that is taken of several.</param>
     internal (string Line, string Keys) AnswerWith(string option) => Shell.Current switch
@@ -100,6 +103,7 @@ internal sealed class Model
             Keys.Escape => new(Act.Back),
             Keys.Backspace => new(Act.Erase),
             { Length: 1 } when key[0] < ' ' => new(Shell.Desk.Keys.Find($"Ctrl+{(char)(key[0] + 'A' - 1)}")!.Value),
+            Keys.F4 => new(Act.Type),
             Keys.F9 => new(Act.Menu),
             Keys.F12 => new(Act.Hide),
             _ => new(Act.Text, key),

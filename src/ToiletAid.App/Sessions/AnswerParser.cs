@@ -140,7 +140,7 @@ internal static class AnswerParser
             return null;
         }
 
-        var exact = question.Options.FirstOrDefault(o => Plain(o.Label) == wanted || Plain(o.Id) == wanted);
+        var exact = question.Options.FirstOrDefault(o => Plain(o.Label) == wanted || Plain(o.Id) == wanted || Plain(o.Meaning ?? string.Empty) == wanted);
         if (exact is not null)
         {
             return exact;

@@ -280,8 +280,7 @@ public sealed class InterviewEngine
     {
         var question = _question!;
         Put(question, answer);
-        string verb = answer.Value is AnswerValue.Number ? "You entered" : answer.Value is AnswerValue.NotKnown ? "Noted as" : "You chose";
-        return new(true, $"{verb} {AnswerWording.Of(question, answer.Value)}{Said(answer.How)}.", string.Empty);
+        return new(true, $"{Typed.Spoken.Capital(AnswerWording.Of(question, answer.Value))}{Said(answer.How == question.Usually ? null : answer.How)}.", string.Empty);
     }
 
     private static string Said(HowObtained? how) => how is { } h ? $", {Words.Of(h)}" : string.Empty;

@@ -21,7 +21,7 @@ public static class QuestionText
                 yield return $"Topic: {question.Topic}.";
             }
 
-            yield return $"Question {engine.Position} of {engine.Total}. {question.Prompt}";
+            yield return question.Prompt;
         }
 
         if (step.Part is { } part)
@@ -31,18 +31,21 @@ public static class QuestionText
 
         for (int i = 0; i < question.Options.Length; i++)
         {
-            yield return $"{i + 1}. {question.Options[i].Label}";
+            yield return $"{i + 1}. {Listed(question, question.Options[i])}";
         }
     }
 
     /// <summary>What has to be typed, with the place in the interview: the line with the cursor.</summary>
     public static string Prompt(InterviewEngine engine) => $"{engine.Position} of {engine.Total}. {engine.Wanted()}:";
 
+    /// <summary>An option as it stands in the list: nobody may miss a danger because its label had to be short.</summary>
+    private static string Listed(Question question, Option option) => question.Safety ? option.Meaning ?? option.Label : option.Label;
+
     /// <summary>How to find the answer out, why it matters and how to give it.</summary>
     public static IEnumerable<string> Help(Question question) =>
     [
         question.Prompt,
-        .. question.Options.Where(o => o.Meaning is not null).Select(o => $"{o.Label}: {PlanText.Lower(o.Meaning!)}."),
+        .. question.Options.Where(o => o.Meaning is not null && !question.Safety).Select(o => $"{o.Label}: {PlanText.Lower(o.Meaning!)}."),
         $"How to find out: {question.Observe}",
         $"Why it matters: {question.Why}",
         question.Kind switch

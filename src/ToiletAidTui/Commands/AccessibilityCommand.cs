@@ -72,6 +72,11 @@ internal static class AccessibilityCommand
             "The menu holds every action, for keys that a terminal or a reader keeps for itself.",
             "The command toiletaid settings shows the names under which keys can be changed.",
         ]),
+        ("Keys that others keep for themselves",
+        [
+            .. TakenKeys.Sentences(),
+            "Each action has a key that none of them takes.",
+        ]),
     ];
 
     private static void Page(TextWriter output)

@@ -76,9 +76,10 @@ internal sealed class ScreenRows
 
     private static string ModeLine(KeyMap keys, int longest)
     {
-        string brief = $"Full screen. {keys.Words(Act.Linear)} for linear. {keys.Words(Act.Help)} help.";
-        string whole = $"{brief} {keys.Words(Act.Menu)} menu. {keys.Words(Act.Leave)} leaves.";
-        return whole.Length <= longest ? whole : brief;
+        string brief = $"Full screen. {keys.AllWords(Act.Linear)}: linear. {keys.AllWords(Act.Help)}: help.";
+        string more = $"{brief} {keys.AllWords(Act.Menu)}: menu.";
+        string whole = $"{more} {keys.AllWords(Act.Leave)}: leave.";
+        return whole.Length <= longest ? whole : more.Length <= longest ? more : brief;
     }
 
     private static IEnumerable<string> Wrap(string text, int longest)

@@ -58,7 +58,7 @@ internal sealed class LinearPages(Shell shell, SpeechLines lines, LineReader inp
             {
                 Say(shell.Opening);
                 Interview();
-                turn = shell.Turn;
+                turn = shell.Turn - 1;
                 continue;
             }
 

@@ -11,10 +11,7 @@ internal sealed class ChoicePage : QuestionPage
 
     internal override IEnumerable<string> AnswerForms => _place.Index < 0
         ? [Prompt]
-        : _place.IsByNumber ? [$"Option {_place.Index + 1}: {Label}"]
-        : [$"Option {_place.Index + 1} of {Step.Question.Options.Length}: {Label}", $"Option {_place.Index + 1}: {Label}"];
-
-    private string Label => Step.Question.Options[_place.Index].Label + HowSuffix;
+        : _place.Forms(Step.Question.Options[_place.Index].Label + HowSuffix);
 
     /// <inheritdoc/>
     protected override void Answering(Shell shell, KeyPress key)

@@ -7,26 +7,26 @@ namespace ToiletAidTui.Screens;
 internal sealed class KeyMap
 {
     /// <summary>
-    /// Keys as built in. Plain letters are left to typing; Control A, B, L, N and X are left to console readers and terminal
-    /// multiplexers, Insert and Alt to every reader. A reader that takes F1 to F8 for itself leaves F9 and the Control keys.
+    /// Keys as built in. Plain letters are left to typing, Insert and Alt to every reader. Each action has a key that nobody in
+    /// <see cref="TakenKeys"/> takes, and no key closes a page or a program anywhere.
     /// </summary>
     internal static readonly ImmutableArray<KeyBinding> BuiltIn =
     [
         new(Act.Help, "help", "Help", ["F1", "Ctrl+G"]),
         new(Act.Linear, "linear", "Go on in linear mode", ["F2", "Ctrl+P"]),
-        new(Act.Menu, "menu", "Menu of every action", ["F9"]),
-        new(Act.Back, "back", "Go back", ["Esc", "Ctrl+W"]),
+        new(Act.Menu, "menu", "Menu of every action", ["F9", "F10"]),
+        new(Act.Back, "back", "Go back", ["Esc", "Ctrl+F"]),
         new(Act.Repeat, "repeat", "Say the screen again", ["Ctrl+Y"]),
         new(Act.Answers, "answers", "Answers so far", ["Ctrl+E"]),
         new(Act.Unknown, "unknown", "Not known", ["Ctrl+U"]),
         new(Act.How, "how", "How the answer was obtained", ["Ctrl+O"]),
-        new(Act.Type, "type", "Type the answer", ["Ctrl+T"]),
+        new(Act.Type, "type", "Type the answer", ["F4"]),
         new(Act.Finish, "finish", "Ask only about safety, give the result", ["Ctrl+R"]),
         new(Act.Note, "note", "Write a note", ["Ctrl+K"]),
         new(Act.Trial, "trial", "Record a trial", ["Ctrl+D"]),
         new(Act.Save, "save", "Save", ["Ctrl+S"]),
         new(Act.Hide, "hide", "Hide the screen", ["F12"]),
-        new(Act.Leave, "leave", "Leave", ["Ctrl+Q", "Ctrl+C"]),
+        new(Act.Leave, "leave", "Leave", ["Ctrl+C", "Ctrl+X"]),
     ];
 
     private static readonly Dictionary<string, Act> Fixed = new(StringComparer.OrdinalIgnoreCase)
@@ -85,6 +85,9 @@ internal sealed class KeyMap
 
     /// <summary>The key of an action, in words.</summary>
     internal string Words(Act act) => Words(Bindings.First(b => b.Act == act).Keys[0]);
+
+    /// <summary>All keys of an action, in words.</summary>
+    internal string AllWords(Act act) => string.Join(" or ", Bindings.First(b => b.Act == act).Keys.Select(Words));
 
     /// <summary>A key in words that can be read aloud.</summary>
     internal static string Words(string key) => key.Replace("Ctrl+", "Control ", StringComparison.OrdinalIgnoreCase).Replace("Esc", "Escape", StringComparison.Ordinal);

@@ -17,6 +17,10 @@ internal sealed class ListCursor(IReadOnlyList<string> labels)
     /// <summary>True right after a digit, while another one makes it a longer number.</summary>
     internal bool Continues => _typed > 0 && _typed * 10 <= labels.Count;
 
+    /// <summary>The answer line at the entry, the fullest first: the useful word, then the place. Who typed the number need not hear it again.</summary>
+    /// <param name="said">What is said of the entry.</param>
+    internal string[] Forms(string said) => IsByNumber ? [said] : [$"{said}, {Index + 1} of {labels.Count}", said];
+
     /// <summary>True for a digit that is the number of no entry: whoever typed it has to hear so.</summary>
     internal static bool IsDigit(KeyPress key) => key is { Act: Act.Text, Text.Length: 1 } && char.IsAsciiDigit(key.Text[0]);
 

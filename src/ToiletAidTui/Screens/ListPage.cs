@@ -38,8 +38,7 @@ internal sealed class ListPage(string name, string title, IReadOnlyList<string> 
 
     internal override IEnumerable<string> AnswerForms => _place.Index < 0
         ? [$"{_notice}{Wanted}:"]
-        : _place.IsByNumber ? [$"Choice {_place.Index + 1}: {entries[_place.Index].Label}"]
-        : [$"Choice {_place.Index + 1} of {entries.Count}: {entries[_place.Index].Label}", $"Choice {_place.Index + 1}: {entries[_place.Index].Label}"];
+        : _place.Forms(entries[_place.Index].Label);
 
     internal override void Press(Shell shell, KeyPress key)
     {

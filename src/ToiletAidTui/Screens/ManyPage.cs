@@ -1,3 +1,5 @@
+using ToiletAid.App.Wording;
+
 namespace ToiletAidTui.Screens;
 
 /// <summary>A question with any number of answers: Space chooses, Enter takes what is chosen.</summary>
@@ -23,7 +25,7 @@ internal sealed class ManyPage : QuestionPage
         {
             if (_none)
             {
-                return [$"None of them, option 0{HowSuffix}"];
+                return [$"None of them{HowSuffix}"];
             }
 
             if (_place.Index < 0)
@@ -31,11 +33,8 @@ internal sealed class ManyPage : QuestionPage
                 return [Prompt];
             }
 
-            string label = Step.Question.Options[_place.Index].Label + HowSuffix;
-            string place = $"{_place.Index + 1} of {Step.Question.Options.Length}";
-            return _chosen.Contains(_place.Index)
-                ? [$"Option {place}, yes: {label}", $"Yes, {place}: {label}", $"Yes: {label}"]
-                : [$"Option {place}, no: {label}", $"No, {place}: {label}", $"No: {label}"];
+            string label = PlanText.Lower(Step.Question.Options[_place.Index].Label) + HowSuffix;
+            return _place.Forms($"{(_chosen.Contains(_place.Index) ? "Yes" : "No")}: {label}");
         }
     }
 

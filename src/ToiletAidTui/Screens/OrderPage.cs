@@ -1,3 +1,4 @@
+using ToiletAid.App.Wording;
 using ToiletAid.Core.Person;
 
 namespace ToiletAidTui.Screens;
@@ -31,9 +32,7 @@ internal sealed class OrderPage : QuestionPage
                 return [Prompt];
             }
 
-            string label = Step.Question.Options[_place.Index].Label;
-            string state = State(_place.Index);
-            return [$"Option {_place.Index + 1} of {Step.Question.Options.Length}, {state}: {label}", $"Option {_place.Index + 1}, {state}: {label}"];
+            return _place.Forms($"{State(_place.Index)}: {PlanText.Lower(Step.Question.Options[_place.Index].Label)}");
         }
     }
 
@@ -63,7 +62,7 @@ internal sealed class OrderPage : QuestionPage
     private string State(int index)
     {
         int place = _groups.FindIndex(g => g.Contains(index));
-        return place < 0 ? "no place" : $"place {place + 1}";
+        return place < 0 ? "No place" : $"Place {place + 1}";
     }
 
     private void Put(int index, bool asLast)

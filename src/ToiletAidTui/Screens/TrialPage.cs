@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using ToiletAid.App.Sessions;
 using ToiletAid.App.Trials;
+using ToiletAid.App.Wording;
 
 namespace ToiletAidTui.Screens;
 
@@ -49,14 +50,8 @@ internal sealed class TrialPage(TrialRecording recording) : Page
         get
         {
             var (label, brief) = (Choices[_place.Index].Label, Choices[_place.Index].Brief);
-            string of = $"{_place.Index + 1} of {Choices.Length}";
-            if (!Interview.TakesMany)
-            {
-                return [$"Option {of}: {label}", $"Option {of}: {brief}", $"Option {_place.Index + 1}: {brief}"];
-            }
-
-            string yes = _chosen.Contains(_place.Index) ? "yes" : "no";
-            return [$"Option {of}, {yes}: {label}", $"{(yes == "yes" ? "Yes" : "No")}, {_place.Index + 1}: {label}"];
+            string said = Interview.TakesMany ? $"{(_chosen.Contains(_place.Index) ? "Yes" : "No")}: {PlanText.Lower(label)}" : label;
+            return [.. _place.Forms(said), .. Interview.TakesMany ? (string[])[] : _place.Forms(brief)];
         }
     }
 

@@ -1,5 +1,6 @@
 extern alias TerminalGui;
 
+using ToiletAid.App.Files;
 using ToiletAid.Core.Interview;
 using ToiletAid.Core.Person;
 using ToiletAidTui.Screens;
@@ -52,7 +53,7 @@ public sealed class LayoutTests
         stage.Size(40, 12);
         Check(stage, model, 40, 12);
         stage.Size(200, 50);
-        Assert.Equal("Option 2 of 10, no: New retention or incontinence", stage.Rows[stage.Laid.AnswerRow]);
+        Assert.Equal("No: new retention or incontinence, 2 of 10", stage.Rows[stage.Laid.AnswerRow]);
     }
 
     [Fact]
@@ -79,7 +80,7 @@ public sealed class LayoutTests
         {
             string[] options = [.. model.Shell.Visit!.Engine.Current!.Question.Options.Select(o => o.Label)];
             string[] down = [.. options.Select(_ => Pressed(Keys.Down))], up = [.. options.Skip(1).Select(_ => Pressed(Keys.Up))];
-            Assert.All(options.Zip(down), pair => Assert.EndsWith(pair.First, pair.Second, StringComparison.Ordinal));
+            Assert.All(options.Zip(down), pair => Assert.Contains(pair.First, pair.Second, StringComparison.OrdinalIgnoreCase));
             Assert.Equal(down.Reverse().Skip(1), up);
             model.Press(Keys.Control('U'));
         }
@@ -88,6 +89,28 @@ public sealed class LayoutTests
         {
             model.Press(key);
             return model.Answer;
+        }
+    }
+
+    /// <summary>A label is short so that the answer line holds it whole where it is narrowest: 40 columns, and 40 cells of braille.</summary>
+    [Fact]
+    public void Labels_have_at_most_30_characters_and_stand_whole_on_40_columns()
+    {
+        Assert.All(BuiltIn.Questions().All.SelectMany(q => q.Options), o => Assert.InRange(o.Label.Length, 1, 30));
+        var model = new Model(Depth.Measured, all: true);
+        while (model.Shell.Current is QuestionPage)
+        {
+            var question = model.Shell.Visit!.Engine.Current!.Question;
+            foreach (var option in model.Shell.Current is TypedPage ? [] : question.Options)
+            {
+                model.Press(Keys.Down);
+                string answer = ScreenText.Of(model.Shell).Answer(39);
+                Assert.InRange(answer.Length, 1, 39);
+                Assert.Contains(option.Label, answer, StringComparison.OrdinalIgnoreCase);
+                Assert.Contains(model.Shell.Current.Lines, l => l.EndsWith(question.Safety ? option.Meaning ?? option.Label : option.Label, StringComparison.Ordinal));
+            }
+
+            model.Press(Keys.Control('U'));
         }
     }
 
@@ -118,7 +141,7 @@ public sealed class LayoutTests
             stage.Press(key);
             stage.Press(Key.Enter);
             capture(stage, start);
-            stage.Press(Key.W.WithCtrl);
+            stage.Press(Key.F.WithCtrl);
         }
 
         foreach (var key in (Key[])[Key.D4, Key.Enter, Key.D1, Key.Enter])
@@ -145,7 +168,7 @@ public sealed class LayoutTests
 
         Captured(Key.F1);
         Captured(Key.Enter, Key.F9);
-        stage.Press(Key.W.WithCtrl);
+        stage.Press(Key.F.WithCtrl);
         var seen = new HashSet<QuestionKind>();
         while (visit.Shell.Current is QuestionPage)
         {
@@ -159,7 +182,7 @@ public sealed class LayoutTests
 
         Captured(Key.K.WithCtrl);
         Captured([.. "Left first".Select(c => new Key(c)), Key.Enter]);
-        Captured(Key.Enter, Key.Q.WithCtrl);
+        Captured(Key.Enter, Key.C.WithCtrl);
         Captured(Key.D2, Key.Enter);
     }
 
@@ -194,6 +217,6 @@ public sealed class LayoutTests
         Assert.InRange(stage.Laid.CursorRow, stage.Laid.AnswerRow, rows - 1);
         string answer = string.Join(' ', stage.Laid.Rows[stage.Laid.AnswerRow..]).Trim();
         Assert.Equal(ScreenText.Of(model.Shell).Answer(columns - 1).Trim(), answer);
-        Assert.StartsWith("Full screen. F2 for linear. F1 help.", stage.Rows[0], StringComparison.Ordinal);
+        Assert.StartsWith("Full screen. F2 or Control P: linear.", stage.Rows[0], StringComparison.Ordinal);
     }
 }

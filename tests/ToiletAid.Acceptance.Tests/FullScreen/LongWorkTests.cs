@@ -43,7 +43,7 @@ public sealed class LongWorkTests : IDisposable
         End();
         Assert.Equal(["Done.", "It is found.", string.Empty, "Enter goes back.", string.Empty], _stage.Rows[1..6]);
         _stage.Press(Key.Enter);
-        Assert.Equal(["Slow work.", "1. Begin", string.Empty, "Choice 1 of 1: Begin", string.Empty], _stage.Rows[1..6]);
+        Assert.Equal(["Slow work.", "1. Begin", string.Empty, "Begin, 1 of 1", string.Empty], _stage.Rows[1..6]);
     }
 
     [Fact]
@@ -105,7 +105,7 @@ public sealed class LongWorkTests : IDisposable
         Begin(s => s.Push(new TextPage("after", ["It is found."])));
         Pass(2);
         _stage.Size(40, 12);
-        Assert.Equal(["Slow work.", "1. Begin", string.Empty, "Working...", string.Empty], _stage.Rows[1..6]);
+        Assert.Equal(["Slow work.", "1. Begin", string.Empty, "Working...", string.Empty], _stage.Rows[_stage.Laid.FixedRows..][..5]);
     }
 
     [Fact]

@@ -71,7 +71,7 @@ public sealed class NotePageTests
         model.Type("Rang, all well");
         model.Press(Keys.Enter);
         Assert.Equal("The note is not saved yet. Control S saves it.", model.Shell.Opening);
-        model.Press(Keys.Control('Q'));
+        model.Press(Keys.Control('C'));
         Assert.Equal(["The note is not saved.", "1. Go back to the note", "2. Save it first", "3. Leave and lose the answers"], model.Shell.Lines);
         model.Choose("Save it first");
         Assert.Equal($"Saved as K-014 in {file}.", model.Shell.Opening);

@@ -59,7 +59,7 @@ public sealed class ResultPageTests
             stage.Press(key);
             int[] changed = [.. Enumerable.Range(0, before.Length).Where(y => before[y] != stage.Rows[y])];
             Assert.Equal([stage.Laid.AnswerRow], changed);
-            Assert.StartsWith("Choice 1", model.Answer, StringComparison.Ordinal);
+            Assert.StartsWith("Reasons", model.Answer, StringComparison.Ordinal);
             stage.Press(Key.Enter);
         }
 

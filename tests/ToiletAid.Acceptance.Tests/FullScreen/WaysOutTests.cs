@@ -24,7 +24,7 @@ public sealed class WaysOutTests
             Assert.Equal("help", model.Shell.Current.Name);
             model.Press(Keys.Escape);
             Assert.Equal(name == "help" ? model.Shell.Current.Name : name, model.Shell.Current.Name);
-            model.Press(Keys.Control('Q'));
+            model.Press(Keys.Control('C'));
             if (model.Shell.Ending == Ending.None)
             {
                 model.Press("3");
@@ -57,8 +57,8 @@ public sealed class WaysOutTests
         ["visit", "0", Keys.Enter, Keys.Control('E')],
         ["visit", "0", Keys.Enter, Keys.Control('S')],
         ["visit", "0", Keys.Enter, Keys.Control('R')],
-        ["visit", "0", Keys.Enter, Keys.Control('Q')],
-        ["visit", "0", Keys.Enter, Keys.Control('T')],
+        ["visit", "0", Keys.Enter, Keys.Control('C')],
+        ["visit", "0", Keys.Enter, Keys.F4],
         ["visit", Keys.Control('K')],
         ["visit", Keys.Control('D')],
         ["visit", Keys.Control('K'), "L", Keys.Enter],

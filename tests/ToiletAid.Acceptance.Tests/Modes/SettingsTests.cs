@@ -13,13 +13,13 @@ public sealed class SettingsTests : IDisposable
     [Fact]
     public void Each_layer_hides_the_one_below_and_says_where_it_came_from()
     {
-        var reader = Reader("""{"mode":"linear","contrast":"high","idle-minutes":1}""", """{"mode":"full-screen","keys":{"help":"F4"}}""", ("TOILETAID_IDLE_MINUTES", "3"));
+        var reader = Reader("""{"mode":"linear","contrast":"high","idle-minutes":1}""", """{"mode":"full-screen","keys":{"help":"F6"}}""", ("TOILETAID_IDLE_MINUTES", "3"));
         var settings = reader.Read(new Dictionary<string, string> { [SettingList.ClearOnLeaving] = "yes" }, out string? fault);
         Assert.Null(fault);
         Assert.Equal(
             ["mode full-screen from your own file", "contrast high from the machine's file", "idle-minutes 3 from TOILETAID_IDLE_MINUTES in the environment", "clear-on-leaving yes from an option"],
             settings!.Values.Take(4).Select(v => $"{v.Definition.Name} {v.Value} {v.Source.Split(" /")[0]}"));
-        Assert.Equal(ToiletAidTui.Screens.Act.Help, settings.Keys.Find("F4"));
+        Assert.Equal(ToiletAidTui.Screens.Act.Help, settings.Keys.Find("F6"));
         Assert.Null(settings.Keys.Find("F1"));
         Assert.Equal("built in", settings.Values.First(v => v.Definition.Name == "keys:menu").Source);
     }
@@ -42,9 +42,9 @@ public sealed class SettingsTests : IDisposable
     {
         string path = _folder.File("user.json", """{"contrast":"high"}""");
         Assert.Null(new UserSettings(path).Set("mode", "linear"));
-        Assert.Null(new UserSettings(path).Set("keys:hide", "F7 Ctrl+F"));
+        Assert.Null(new UserSettings(path).Set("keys:hide", "F7 Ctrl+L"));
         var settings = new SettingsReader(_ => null, string.Empty, path).Read(new Dictionary<string, string>(), out _);
-        Assert.Equal(("linear", "high", "F7 Ctrl+F"), (settings![SettingList.Mode], settings[SettingList.Contrast], settings["keys:hide"]));
+        Assert.Equal(("linear", "high", "F7 Ctrl+L"), (settings![SettingList.Mode], settings[SettingList.Contrast], settings["keys:hide"]));
         Assert.Equal("There is no setting called colour.", new UserSettings(path).Set("colour", "red"));
         Assert.Equal("The setting mode takes linear or full-screen.", new UserSettings(path).Set("mode", "plain"));
     }
@@ -53,7 +53,7 @@ public sealed class SettingsTests : IDisposable
     [Fact]
     public void A_setting_that_stands_there_in_other_letters_is_changed_and_not_added()
     {
-        string path = _folder.File("user.json", """{"Mode":"linear","KEYS":{"Help":"F4"}}""");
+        string path = _folder.File("user.json", """{"Mode":"linear","KEYS":{"Help":"F6"}}""");
         Assert.Null(new UserSettings(path).Set("mode", "full-screen"));
         Assert.Null(new UserSettings(path).Set("keys:help", "F5"));
         var settings = new SettingsReader(_ => null, string.Empty, path).Read(new Dictionary<string, string>(), out string? fault);

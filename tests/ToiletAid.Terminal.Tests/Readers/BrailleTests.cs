@@ -11,7 +11,7 @@ public sealed class BrailleTests
     public void Full_screen_shows_the_answer_line_after_each_key()
     {
         Assert.Equal(
-            ["1 of 12. Numbers, or none:", "Option 1 of 10, no: New numbness between", "Option 2 of 10, no: New retention or inc", "Option 2 of 10, yes: New retention or in", "None of them, option 0", "2 of 12. Numbers, or none:"],
+            ["1 of 12. Numbers, or none:", "No: new numbness between the legs, 1 of", "No: new retention or incontinence, 2 of", "Yes: new retention or incontinence, 2 of", "None of them", "2 of 12. Numbers, or none:"],
             Cells(["assess", "--full-screen"], @"\x1b[B", @"\x1b[B", " ", "0", @"\r"));
     }
 

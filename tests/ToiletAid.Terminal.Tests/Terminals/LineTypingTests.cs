@@ -17,7 +17,7 @@ public sealed class LineTypingTests : IDisposable
         terminal.Until("none: ");
         Assert.Contains("How to find out", terminal.All, StringComparison.Ordinal);
         terminal.Send("noneé\u007f\n");
-        terminal.Until("You chose none of them");
+        terminal.Until("None of them.");
         terminal.Send("quit\n");
         Assert.Equal(0, terminal.Exit());
         Assert.Equal(before, terminal.Stty());
@@ -32,11 +32,11 @@ public sealed class LineTypingTests : IDisposable
         terminal.Until("none: ");
         terminal.Send("no" + Keys.F2);
         terminal.Until("Numbers, or none:");
-        Assert.Contains("Full screen. F2 for linear.", terminal.All, StringComparison.Ordinal);
+        Assert.Contains("Full screen. F2 or Control P: linear.", terminal.All, StringComparison.Ordinal);
         terminal.Send(Keys.F2);
         terminal.Until("none: ");
         terminal.Send("none\n");
-        terminal.Until("You chose none of them");
+        terminal.Until("None of them.");
     }
 
     [Fact]
@@ -45,7 +45,7 @@ public sealed class LineTypingTests : IDisposable
         using var terminal = new PtySession([BuiltProgram.Path, "assess", "--linear", "red-flags=none", "precautions=none", "conditions=none"], _home.Environment(("TOILETAID_ONE_KEY", "yes")));
         terminal.Until("Number 1 to ");
         terminal.Send("1");
-        terminal.Until("You chose ");
+        terminal.Until("Seated.");
     }
 
     [Fact]

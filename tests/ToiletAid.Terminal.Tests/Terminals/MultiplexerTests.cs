@@ -28,7 +28,7 @@ public sealed class MultiplexerTests
             string[] was = before.Split('\n'), now = Tmux("capture-pane", "-p").Split('\n');
             int row = Check();
             Assert.All(Enumerable.Range(0, row), y => Assert.Equal(was[y], now[y]));
-            Assert.Contains("New numbness between", now[row], StringComparison.Ordinal);
+            Assert.Contains("new numbness between", now[row], StringComparison.Ordinal);
 
             int Check()
             {

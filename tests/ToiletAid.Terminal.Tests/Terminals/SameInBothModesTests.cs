@@ -28,7 +28,7 @@ public sealed class SameInBothModesTests : IDisposable
             for (int i = 0; i < keys.Length; i++)
             {
                 terminal.Send(keys[i] + Keys.Enter);
-                terminal.Until(i + 1 < keys.Length ? $"Question {Text(i + 2)} of" : "Result.");
+                terminal.Until(i + 1 < keys.Length ? $"{Text(i + 2)} of " : "Result.");
             }
 
             string result = terminal.Quiet();
@@ -41,18 +41,18 @@ public sealed class SameInBothModesTests : IDisposable
             terminal.Until("1 of ");
             Note(terminal, first);
             terminal.Send(Keys.F2);
-            terminal.Until("Question 1 of");
+            terminal.Until("1 of");
             terminal.Send($"note {second}\n");
             terminal.Until("Line 2 is kept.");
             terminal.Send("screen\n");
-            terminal.Until("Question 1 of");
+            terminal.Until("1 of");
             for (int i = 0; i < keys.Length; i++)
             {
                 bool line = i % 2 == 0;
                 terminal.Send(line ? Keys.F2 : "screen\n");
-                terminal.Until($"Question {Text(i + 1)} of");
+                terminal.Until($"{Text(i + 1)} of ");
                 terminal.Send(line ? linear[i] + "\n" : keys[i] + Keys.Enter);
-                terminal.Until(i + 1 < keys.Length ? $"Question {Text(i + 2)} of" : "Result.");
+                terminal.Until(i + 1 < keys.Length ? $"{Text(i + 2)} of " : "Result.");
             }
 
             if (keys.Length % 2 == 1)
@@ -123,7 +123,7 @@ public sealed class SameInBothModesTests : IDisposable
         }
 
         terminal.Send(Keys.Enter);
-        terminal.Until("Question 1 of");
+        terminal.Until("1 of");
     }
 
     private static void Save(PtySession terminal)
@@ -131,7 +131,7 @@ public sealed class SameInBothModesTests : IDisposable
         terminal.Quiet();
         terminal.Send(Keys.Control('S'));
         terminal.Until("Saved as K-1 in");
-        terminal.Send(Keys.Control('Q'));
+        terminal.Send(Keys.Control('C'));
         Assert.Equal(0, terminal.Exit());
     }
 

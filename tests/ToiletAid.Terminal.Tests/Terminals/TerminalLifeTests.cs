@@ -30,8 +30,8 @@ public sealed partial class TerminalLifeTests : IDisposable
         File.Copy(DemoPeople.File("k-014-stiff-shoulder"), file);
         (PtySession Terminal, string Answer, string Taken)[] waiting =
         [
-            (At(Run("assess", "--linear"), Quick), "none\n", "You chose none of them"),
-            (At(Run("assess", "--full-screen"), Quick), "0" + Keys.Enter, "You chose none of them"),
+            (At(Run("assess", "--linear"), Quick), "none\n", "None of them."),
+            (At(Run("assess", "--full-screen"), Quick), "0" + Keys.Enter, "None of them."),
             (At(Run("trial", file), "1. Number from 1 to "), "1\n", "How much help was needed until now?"),
             (Typing(), "ft" + Keys.Enter, "1. Left"),
         ];
@@ -71,7 +71,7 @@ public sealed partial class TerminalLifeTests : IDisposable
     {
         using var terminal = Run("assess");
         terminal.Until(Quick);
-        foreach (string key in (string[])[Keys.Down, " ", Keys.Enter, Keys.F9, Keys.Escape, Keys.Control('Q')])
+        foreach (string key in (string[])[Keys.Down, " ", Keys.Enter, Keys.F9, Keys.Escape, Keys.Control('C')])
         {
             terminal.Send(key);
             terminal.Quiet();
@@ -156,9 +156,9 @@ public sealed partial class TerminalLifeTests : IDisposable
         string hidden = terminal.Until("The screen is hidden.");
         terminal.Send("1" + Keys.Down + Keys.F1);
         Assert.Empty(terminal.Quiet());
-        Assert.DoesNotContain("Question", hidden, StringComparison.Ordinal);
+        Assert.DoesNotContain("Topic: ", hidden, StringComparison.Ordinal);
         terminal.Send(Keys.Enter);
-        terminal.Until("Question 1 of");
+        terminal.Until("1 of");
     }
 
     [Fact]
@@ -168,7 +168,7 @@ public sealed partial class TerminalLifeTests : IDisposable
         {
             terminal.Until(Quick);
             terminal.Send("0" + Keys.Enter);
-            terminal.Until("Question 2 of");
+            terminal.Until("2 of");
             terminal.Kill(15);
             Assert.Equal(143, terminal.Exit());
         }
@@ -179,7 +179,7 @@ public sealed partial class TerminalLifeTests : IDisposable
         {
             terminal.Until("Answers of a visit that was stopped");
             terminal.Send("1" + Keys.Enter);
-            terminal.Until("Question 2 of");
+            terminal.Until("2 of");
             terminal.Send(Keys.Control('S'));
             terminal.Until("Code, such as K-014:");
             terminal.Send("Zoe" + Keys.Enter);
@@ -188,7 +188,7 @@ public sealed partial class TerminalLifeTests : IDisposable
             terminal.Until("Enter alone saves K-7 in your own folder.");
             terminal.Send(Path.Combine(_home.Path, "k-7.json") + Keys.Enter);
             terminal.Until("Saved as K-7 in");
-            terminal.Send(Keys.Control('Q'));
+            terminal.Send(Keys.Control('C'));
             Assert.Equal(0, terminal.Exit());
         }
 
@@ -204,12 +204,12 @@ public sealed partial class TerminalLifeTests : IDisposable
         terminal.Send(Keys.Escape);
         terminal.Until("This is the first question.");
         terminal.Send("0" + Keys.Enter);
-        terminal.Until("Question 2 of");
-        terminal.Send(Keys.Control('Q'));
+        terminal.Until("2 of");
+        terminal.Send(Keys.Control('C'));
         terminal.Until("The answers are not saved.");
         terminal.Send(Keys.Escape);
-        terminal.Until("Question 2 of");
-        terminal.Send(Keys.Control('Q') + "3" + Keys.Enter);
+        terminal.Until("2 of");
+        terminal.Send(Keys.Control('C') + "3" + Keys.Enter);
         Assert.Equal(0, terminal.Exit());
     }
 
