@@ -17,9 +17,9 @@ public sealed record PlainRules(ImmutableArray<PlainRule> Rules)
     public static PlainRules Of(RuleBook rules) => new([.. rules.All.Where(r => r.Person is not null).Select(r => new PlainRule(r.Id, r.Person!, r.Helper))]);
 
     /// <summary>What is said of a finding.</summary>
-    public string Of(Finding finding, bool toHelper)
+    public static string Of(Finding finding, bool toHelper)
     {
-        var plain = Rules.First(r => r.Id == finding.Rule.Id);
-        return SlotText.Fill((toHelper ? plain.Helper : null) ?? plain.Person, finding.Slots);
+        ArgumentNullException.ThrowIfNull(finding);
+        return SlotText.Fill((toHelper ? finding.Rule.Helper : null) ?? finding.Rule.Person ?? finding.Rule.Text, finding.Slots);
     }
 }

@@ -10,9 +10,8 @@ namespace ToiletAid.App.Documents;
 
 /// <summary>The sheet that is left with the person or with a helper: plain words, large print, a drawing beside each step that is easier seen than said.</summary>
 /// <param name="about">What it is about.</param>
-/// <param name="plain">Stops and cautions in plain words.</param>
 /// <param name="toHelper">True for the helper's sheet.</param>
-public sealed class SheetDocument(Case about, PlainRules plain, bool toHelper)
+public sealed class SheetDocument(Case about, bool toHelper)
 {
     private readonly DocumentData _words = about.Words;
 
@@ -38,12 +37,12 @@ public sealed class SheetDocument(Case about, PlainRules plain, bool toHelper)
     {
         if (!about.Advice.Stops.IsEmpty)
         {
-            return [new Block.Heading(_words.Text("sheet.stop")), .. about.Advice.Stops.Select(s => new Block.Paragraph(plain.Of(s, toHelper), Urgent: true))];
+            return [new Block.Heading(_words.Text("sheet.stop")), .. about.Advice.Stops.Select(s => new Block.Paragraph(PlainRules.Of(s, toHelper), Urgent: true))];
         }
 
         return about.Chosen is { } chosen
             ? [new Block.Paragraph(Said("sheet.way", ("aid", Name(chosen.Plan)))), .. Role(), .. Cautions(), .. Steps()]
-            : [new Block.Paragraph(_words.Text("sheet.none"), Urgent: true), .. about.Advice.ForEveryPlan.Select(c => new Block.Paragraph(plain.Of(c, toHelper)))];
+            : [new Block.Paragraph(_words.Text("sheet.none"), Urgent: true), .. about.Advice.ForEveryPlan.Select(c => new Block.Paragraph(PlainRules.Of(c, toHelper)))];
     }
 
     private IEnumerable<Block> Role()
@@ -114,10 +113,10 @@ public sealed class SheetDocument(Case about, PlainRules plain, bool toHelper)
         yield return new Block.Heading(_words.Text("sheet.care"));
         foreach (var urgent in about.Chosen.Cautions.Where(c => c.Rule.Severity == Severity.Urgent))
         {
-            yield return new Block.Paragraph(plain.Of(urgent, toHelper), Urgent: true);
+            yield return new Block.Paragraph(PlainRules.Of(urgent, toHelper), Urgent: true);
         }
 
-        string[] others = [.. about.Chosen.Cautions.Where(c => c.Rule.Severity != Severity.Urgent).Select(c => plain.Of(c, toHelper))];
+        string[] others = [.. about.Chosen.Cautions.Where(c => c.Rule.Severity != Severity.Urgent).Select(c => PlainRules.Of(c, toHelper))];
         if (others.Length > 0)
         {
             yield return new Block.Points([.. others]);

@@ -37,7 +37,7 @@ public static class VisitDocuments
     public static Document Note(Case about) => new NoteDocument(about).Make();
 
     /// <summary>The sheet for the person, or for a helper.</summary>
-    public static Document Sheet(Case about, bool toHelper) => new SheetDocument(about, PlainRules.Load(), toHelper).Make();
+    public static Document Sheet(Case about, bool toHelper) => new SheetDocument(about, toHelper).Make();
 
     /// <summary>The data for the record system, a FHIR R4 bundle in JSON.</summary>
     /// <param name="about">The visit.</param>

@@ -37,6 +37,7 @@ namespace ToiletAid.App.Files;
         typeof(WordEnumConverter<ReachKind>),
         typeof(WordEnumConverter<Tip>),
         typeof(WordEnumConverter<RuleKind>),
+        typeof(WordEnumConverter<AskedOfHands>),
         typeof(WordEnumConverter<Severity>),
         typeof(WordEnumConverter<LimitSpread>),
         typeof(WordEnumConverter<Criterion>),

@@ -9,6 +9,9 @@ public enum SetupAct
     /// <summary>Fold the paper.</summary>
     FoldPaper,
 
+    /// <summary>Bunch the paper into a pad, where it is not folded.</summary>
+    BunchPaper,
+
     /// <summary>Put the paper into or round the aid.</summary>
     LoadPaper,
 

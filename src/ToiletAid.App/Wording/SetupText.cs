@@ -94,10 +94,12 @@ public sealed class SetupText(RankedPlan ranked, Answers known, KnowledgeBase kn
         }
 
         string sheets = "sheet".ToQuantity(paper.Strip.Sheets), length = SlotText.Centimetres(paper.Strip.LengthMetres);
-        string fold = paper.Strip.Folds == 0
+        bool bunch = aid.Reach == ReachKind.BareHand && !ranked.FoldsPaper && !_plan.Has("prepared-paper");
+        string fold = bunch ? $"Take {sheets} and bunch them into a pad as big as the palm."
+            : paper.Strip.Folds == 0
             ? $"Take {sheets} in one strip, {length} long."
             : $"Fold {sheets} in half {Times(paper.Strip.Folds)}. That gives {paper.Strip.Layers} layers, {length} long.";
-        yield return new(SetupAct.FoldPaper, !_plan.Has("prepared-paper") ? fold
+        yield return new(bunch ? SetupAct.BunchPaper : SetupAct.FoldPaper, !_plan.Has("prepared-paper") ? fold
             : HelperPrepares && reader != SetupReader.Helper
             ? $"Once a week, a carer folds {paper.ToPrepare(DaysAhead)} pieces. {fold} Put a small elastic band round each and keep them by the toilet."
             : $"Once a week, fold {paper.ToPrepare(DaysAhead)} pieces ahead. {fold} Put a small elastic band round each and keep them by the toilet.", aid);
@@ -146,15 +148,16 @@ public sealed class SetupText(RankedPlan ranked, Answers known, KnowledgeBase kn
     private IEnumerable<SetupStep> Sit()
     {
         string place = known.Choice("place") ?? string.Empty;
-        string hold = _plan.AddOns.Any(a => a is { Steadies: true, ChangesFixtures: true }) ? "the rail" : "something fixed";
+        string rail = _plan.AddOns.Any(a => a is { Steadies: true, ChangesFixtures: true }) ? "the rail" : "something fixed";
+        string hold = ranked.HandHolds ? $"Hold {rail}" : $"Lean on {rail}";
         string posture = _plan.Posture switch
         {
             Posture.Seated when place == "bed" => "Sit up in bed with the back supported.",
             Posture.Seated => "Sit well back with both feet flat.",
             Posture.SeatedLeaningForward when place == "bed" => "Sit up in bed and lean forward slowly.",
             Posture.SeatedLeaningForward => "Sit with both feet flat and lean forward slowly.",
-            Posture.HalfStanding => $"Hold {hold} and rise halfway.",
-            Posture.Standing => $"Stand and hold {hold}.",
+            Posture.HalfStanding => $"{hold} and rise halfway.",
+            Posture.Standing => $"Stand and {PlanText.Lower(hold)}.",
             Posture.SideLying => $"Lie on {Your("side")} with {Your("knees")} drawn up.",
             _ when place is "" or "bed" => $"Lie back with {Your("knees")} apart.",
             _ => $"Lie back in the tilted chair with {Your("knees")} apart.",
@@ -253,9 +256,9 @@ public sealed class SetupText(RankedPlan ranked, Answers known, KnowledgeBase kn
                 : $"Wash{frontToBack} for about {seconds} at the gentle strength.", _plan.Aid);
             if (_plan.Aid.Method == MethodKind.WashAndDry)
             {
-                yield return new(SetupAct.Dry, Warns("air-on-broken-skin") ? "Leave the dryer off. Lay soft paper on until the skin is dry."
-                    : Warns("heat-of-seat-and-air") ? (HandPats ? "Use the dryer on cool. Pat with soft paper until the paper stays dry." : "Use the dryer on cool, and twice if the skin stays wet.")
-                    : HandPats ? "Use the dryer until the skin feels dry. Pat any wet skin with soft paper."
+                yield return new(SetupAct.Dry, Warns("air-on-broken-skin") ? (ranked.HandPats ? "Leave the dryer off. Lay soft paper on until the skin is dry." : "Leave the dryer off. Somebody else lays soft paper on until the skin is dry.")
+                    : Warns("heat-of-seat-and-air") ? (ranked.HandPats ? "Use the dryer on cool. Pat with soft paper until the paper stays dry." : "Use the dryer on cool, and twice if the skin stays wet.")
+                    : ranked.HandPats ? "Use the dryer until the skin feels dry. Pat any wet skin with soft paper."
                     : "Use the dryer until the skin feels dry.", _plan.Aid);
             }
         }
@@ -284,15 +287,11 @@ public sealed class SetupText(RankedPlan ranked, Answers known, KnowledgeBase kn
         }
         else
         {
-            yield return new(SetupAct.Look, HandPats
+            yield return new(SetupAct.Look, ranked.HandPats
                 ? "Look at the paper that pats dry. It is clean when the paper stays clean."
                 : "The first times, let somebody look whether the skin is clean and dry. Wash longer where it is not.");
         }
     }
-
-    /// <summary>False where the hand was seen not to get to the skin on either way, or does not take up paper.</summary>
-    private bool HandPats => known.Choice("grasp") is not ("press-with-palm-or-fist" or "press-with-forearm" or "none")
-        && !(known.Choice("reach-behind") is "not-past-the-hip" or "outer-buttock" && known.Choice("reach-front") is "not-past-mid-thigh" or "groin");
 
     private IEnumerable<SetupStep> ByHelper(bool male)
     {

@@ -91,7 +91,7 @@ public sealed class Advisor
             RuledOut = ruledOut,
             Weights = [.. sample.Set.Centroid],
             PrioritiesStated = stated,
-            ForEveryPlan = OfThePerson(known),
+            ForEveryPlan = OfThePerson(appraiser),
             Reach = appraiser.Reach,
         };
     }
@@ -192,10 +192,10 @@ public sealed class Advisor
         return [.. _hazards.Stops.Where(s => s.Check(context).Applies == true).Select(s => new Finding(s.Rule, []))];
     }
 
-    private ImmutableArray<Finding> OfThePerson(Answers known)
+    private ImmutableArray<Finding> OfThePerson(Appraiser appraiser)
     {
-        var context = NoPlan(known);
-        return [.. _hazards.Cautions.Where(c => c.OfThePerson && c.Check(context).Applies == true).Select(c => new Finding(c.Rule, [])).OrderBy(f => f.Rule.Severity)];
+        var (context, hands) = (NoPlan(appraiser.Known), new HandTasks(_knowledge, _hazards, appraiser));
+        return [.. _hazards.Cautions.Where(c => c.OfThePerson && c.Check(context).Applies == true).Select(c => new Finding(hands.Fit(c.Rule), [])).OrderBy(f => f.Rule.Severity)];
     }
 
     /// <summary>For rules that look at no plan: any will do.</summary>

@@ -40,6 +40,15 @@ public sealed record RankedPlan
     /// <summary>What it asks for in the middle case.</summary>
     public required PlanDemands Demands { get; init; }
 
+    /// <summary>True where the own hand takes up paper and gets to the skin in this posture, so that it can pat what the plan leaves wet.</summary>
+    public required bool HandPats { get; init; }
+
+    /// <summary>False where the hand cannot fold paper or the steps of folding are lost; true also where that is not known.</summary>
+    public required bool FoldsPaper { get; init; }
+
+    /// <summary>True where the grasp is enough to hold on to something fixed, or is not known.</summary>
+    public required bool HandHolds { get; init; }
+
     /// <summary>Share of the persons who would give these answers that can use it at all, 0 to 1: the others lack the strength, or an answer
     /// that is not known yet would rule it out.</summary>
     public required double UsableShare { get; init; }

@@ -35,6 +35,12 @@ public sealed record Rule
     /// <summary>What is said to a helper, where it is not the same.</summary>
     public string? Helper { get; init; }
 
+    /// <summary>What the words ask of the person's own hands besides the plan; null for nothing.</summary>
+    public AskedOfHands? Hands { get; init; }
+
+    /// <summary>The words where the hands cannot do that; null where they ask nothing of them.</summary>
+    public RuleWords? Helped { get; init; }
+
     /// <summary>What can be arranged so that it no longer stands in the way, and whom to ask; null where nothing can.</summary>
     public string? Arrange { get; init; }
 
@@ -46,4 +52,9 @@ public sealed record Rule
 
     /// <summary>Where it comes from.</summary>
     public required string Source { get; init; }
+
+    /// <summary>The rule in the words that fit the person's hands.</summary>
+    /// <param name="handsDo">Whether the hands can do what the words ask for.</param>
+    public Rule For(bool handsDo) => handsDo || Helped is not { } words ? this
+        : this with { Text = words.Text, Brief = words.Brief, Person = words.Person, Helper = words.Helper ?? Helper };
 }

@@ -42,6 +42,7 @@ internal sealed class CriterionFunctions(KnowledgeBase knowledge)
     private readonly double _overBudget = knowledge.Evidence.Value("upkeep.over-budget");
     private readonly double _byHelper = knowledge.Evidence.Value("independence.by-helper");
     private readonly double _madeReady = knowledge.Evidence.Value("independence.made-ready");
+    private readonly double _foldingSteps = knowledge.Evidence.Value("learning.prepare-steps");
     private readonly double _withPrompts = knowledge.Evidence.Value("independence.prompted");
 
     /// <summary>Value of a plan on a criterion that hangs neither on reach nor on the hand.</summary>
@@ -163,7 +164,7 @@ internal sealed class CriterionFunctions(KnowledgeBase knowledge)
     internal double Independence(Plan plan, PersonView person) =>
         plan.Methods.Any(m => m.Method == MethodKind.Helper) ? _byHelper
         : plan.Steps > person.FollowsSteps ? _withPrompts
-        : !person.FoldsPaper && plan.AddOns.Any(a => a.PreparesPaper) ? _madeReady
+        : plan.AddOns.Any(a => a.PreparesPaper) && (!person.FoldsPaper || person.FollowsSteps < _foldingSteps) ? _madeReady
         : 1;
 
     /// <summary>Cost of a method a month, in the clinic's currency.</summary>

@@ -12,7 +12,7 @@ public sealed class HazardTable
     /// <param name="rules">Rows.</param>
     /// <param name="questions">Questions on whose answers they rest.</param>
     /// <param name="evidence">Limits that they name.</param>
-    /// <exception cref="ArgumentException">A condition names what is not there, a stop looks at a plan, or a sentence has a slot that nothing fills.</exception>
+    /// <exception cref="ArgumentException">A condition names what is not there, a stop looks at a plan, words ask of hands what they may not be able to do without saying what then, or a sentence has a slot that nothing fills.</exception>
     public HazardTable(RuleBook rules, QuestionSet questions, EvidenceTable evidence)
     {
         var checks = ImmutableArray.CreateBuilder<RuleCheck>(rules.All.Length);
@@ -24,7 +24,12 @@ public sealed class HazardTable
                 throw new ArgumentException($"the stop {rule.Id} looks at a plan", nameof(rules));
             }
 
-            foreach (string? text in (ReadOnlySpan<string?>)[rule.Text, rule.Brief, rule.Person, rule.Helper])
+            if (rule.Hands is null != rule.Helped is null)
+            {
+                throw new ArgumentException($"{rule.Id} asks something of the hands and has no words for hands that cannot, or the other way round", nameof(rules));
+            }
+
+            foreach (string? text in (ReadOnlySpan<string?>)[rule.Text, rule.Brief, rule.Person, rule.Helper, rule.Helped?.Text, rule.Helped?.Brief, rule.Helped?.Person, rule.Helped?.Helper])
             {
                 if (text is not null && Slots(text).FirstOrDefault(s => !brings.Features.Any(f => f.Slots.Contains(s))) is { } lost)
                 {

@@ -72,6 +72,7 @@ internal static class PlanFeatures
         Whole("raised-seat", p => p.AddOns.Any(a => a.RoomGained is not null)),
         Whole("rail", p => p.AddOns.Any(a => a is { Steadies: true, ChangesFixtures: true })),
         Whole("footstool", p => p.AddOns.Any(a => a is { Steadies: true, ChangesFixtures: false })),
+        Whole("folds-at-the-toilet", FoldsAtTheToilet),
         Whole("prepared-paper", p => p.AddOns.Any(a => a.PreparesPaper)),
     ];
 
@@ -123,6 +124,10 @@ internal static class PlanFeatures
     ];
 
     private static PlanFeature Whole(string name, Func<Plan, bool> has) => new(name, c => RuleOutcome.If(has(c.Plan)));
+
+    /// <summary>A pad for a tool is folded, unless it lies ready; the bare hand can bunch its paper, and a strip that is wrapped stays open.</summary>
+    private static bool FoldsAtTheToilet(Plan plan) => plan.Methods.Any(m =>
+        m is { Reach: ReachKind.Handle, Paper.Hold: PaperHold.Tuck } || (m is { Reach: ReachKind.Handle, Paper.Hold: PaperHold.Pad } && !plan.AddOns.Any(a => a.PreparesPaper)));
 
     private static bool IsMoistWipe(Aid aid) => aid is { NeedsBin: true, Method: MethodKind.Wipe };
 
@@ -200,8 +205,8 @@ internal static class PlanFeatures
             {
                 return RuleOutcome.Yes.With(
                     new Slot("operation", 0, Dimension.Number, Words.Of(operation.Kind)),
-                    new Slot("force", operation.DemandNewtons, Dimension.Force),
-                    new Slot("capacity", operation.CapacityNewtons, Dimension.Force));
+                    new Slot("force", operation.DemandNewtons > operation.CapacityNewtons ? Math.Ceiling(operation.DemandNewtons) : operation.DemandNewtons, Dimension.Force),
+                    new Slot("capacity", operation.DemandNewtons > operation.CapacityNewtons ? Math.Floor(operation.CapacityNewtons) : operation.CapacityNewtons, Dimension.Force));
             }
 
             unclear |= RuleOutcome.Unclear(question(operation));

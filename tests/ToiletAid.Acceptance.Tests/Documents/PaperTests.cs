@@ -39,12 +39,11 @@ public sealed partial class PaperTests
     {
         var about = Papers.About(name);
         string note = Papers.Text(name, "note"), person = Papers.Text(name, "person"), helper = Papers.Text(name, "helper");
-        var plain = PlainRules.Load();
         foreach (var finding in about.Advice.Stops.Concat(about.Chosen?.Cautions ?? []))
         {
             Assert.Contains(App.Wording.AdviceText.Sentence(finding), note, StringComparison.Ordinal);
-            Assert.Contains(plain.Of(finding, toHelper: false), person, StringComparison.Ordinal);
-            Assert.Contains(plain.Of(finding, toHelper: true), helper, StringComparison.Ordinal);
+            Assert.Contains(PlainRules.Of(finding, toHelper: false), person, StringComparison.Ordinal);
+            Assert.Contains(PlainRules.Of(finding, toHelper: true), helper, StringComparison.Ordinal);
         }
     }
 

@@ -57,6 +57,9 @@ public sealed class CriterionFunctionTests
     [InlineData("tongs", "prepared-paper", "dexterity", "cannot", 0.8)]
     [InlineData("tongs", "prepared-paper", "dexterity", "slow", 1)]
     [InlineData("tongs", null, "dexterity", "cannot", 1)]
+    [InlineData("by-hand", "prepared-paper", "steps", "one", 0.8)]
+    [InlineData("by-hand", "prepared-paper", "steps", "two-or-three", 1)]
+    [InlineData("by-hand", null, "steps", "one", 1)]
     [InlineData("tongs", null, "steps", "one", 0.6)]
     [InlineData("helper-wipe", null, "steps", "one", 0)]
     public void Independence_is_what_another_person_need_not_do(string aid, string? addOn, string? question, string? option, double alone)

@@ -82,6 +82,7 @@ public sealed class BothWaysTests
         new("no-strong-grip", "Able", "precautions=no-strong-grip", "precautions=none"),
         new("seen-not-to-reach", "Able", "reach-behind=outer-buttock", "reach-behind=waist-or-above"),
         new("too-hard-to-repeat", "Weak", "grip=20N", "grip=400N"),
+        new("cannot-fold", "Able", "dexterity=cannot", "dexterity=usual"),
         new("nobody-folds-ahead", "Alone", "dexterity=cannot", "dexterity=usual"),
         new("posture-not-known", "Able", "posture=?", "posture=seated"),
         new("irradiated-skin", "Able", "skin=radiotherapy", "skin=sound"),

@@ -74,7 +74,7 @@ internal static class HazardChecker
         Aid main = ranked.Plan.Aid;
         if (NotWhole(a) && (main.Method == MethodKind.Wipe || all.Any(m => m.Tip == Tip.Hard || m.Method == MethodKind.Wipe && m.NeedsBin)))
         {
-            yield return "something that rubs, or is hard, on skin that is not whole";
+            yield return "something that rubs, or is hard, on a wound or broken skin";
         }
 
         if (Is(a, "skin", "radiotherapy") && all.Any(m => m.Tip == Tip.Hard))
@@ -152,6 +152,12 @@ internal static class HazardChecker
         if (plan.AddOns.Any(o => o.PreparesPaper) && Is(a, "helper", "never") && cannotFold)
         {
             yield return "paper that nobody can fold ahead";
+        }
+
+        bool ready = plan.AddOns.Any(o => o.PreparesPaper);
+        if (cannotFold && all.Any(m => m.Reach == ReachKind.Handle && m.Paper is { } paper && (paper.Hold == PaperHold.Tuck || (paper.Hold == PaperHold.Pad && !ready))))
+        {
+            yield return "paper to be folded each time by a hand that cannot fold";
         }
 
         if (plan.AddOns.Any(o => o.PreparesPaper) && !all.Any(m => m.Paper is { Hold: PaperHold.Pad } && m.Method != MethodKind.Helper))

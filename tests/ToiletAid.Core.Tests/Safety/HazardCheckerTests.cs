@@ -53,6 +53,7 @@ public sealed class HazardCheckerTests
     [InlineData("reach-behind", "outer-buttock", "by-hand", "bare hand")]
     [InlineData("feeling", "none", "squeeze-wash", "scald")]
     [InlineData("posture", "side-lying", "by-hand", "lies")]
+    [InlineData("dexterity", "cannot", "tongs", "folded each time")]
     public void The_checker_finds_what_is_put_before_it(string question, string option, string aid, string says)
     {
         var able = Cases.Able.Advice();
