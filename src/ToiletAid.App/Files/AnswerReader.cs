@@ -236,8 +236,9 @@ internal sealed class AnswerReader(QuestionSet questions)
         double slack = 1e-6 * Math.Max(1, Math.Abs(spec.High));
         if (inUsual < spec.Low - slack || inUsual > spec.High + slack)
         {
+            string turnedAway = spec.Below is { } below && inUsual >= 0 && inUsual < spec.Low ? $"; {below}" : string.Empty;
             string name = usual.Dimension == Dimension.Number ? string.Empty : " " + usual.Symbol;
-            value.Fault("out-of-range", string.Create(CultureInfo.InvariantCulture, $"{amount} {unit.Symbol} is out of range for {id}, which is {spec.Low} to {spec.High}{name}, check the number and the unit"));
+            value.Fault("out-of-range", string.Create(CultureInfo.InvariantCulture, $"{amount} {unit.Symbol} is out of range for {id}, which is {spec.Low} to {spec.High}{name}, check the number and the unit{turnedAway}"));
             return false;
         }
 

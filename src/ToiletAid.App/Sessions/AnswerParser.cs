@@ -25,7 +25,7 @@ internal static class AnswerParser
     /// <summary>Reads a quantity for a question or a part of one.</summary>
     internal static (AnswerValue.Number? Value, string Fault) Number(NumberSpec spec, string id, string text)
     {
-        var asked = QuantityQuestion.Of(id.Replace('-', ' '), spec.Low, spec.High, spec.Units.AsSpan()) with { IsCount = spec.Whole };
+        var asked = QuantityQuestion.Of(id.Replace('-', ' '), spec.Low, spec.High, spec.Units.AsSpan()) with { IsCount = spec.Whole, Below = spec.Below };
         var reading = QuantityReader.Read(text, asked);
         return reading.Quantity is { } q ? (InAskedUnit(q, spec), string.Empty) : (null, reading.Refusal!);
     }

@@ -21,6 +21,9 @@ public sealed record QuantityQuestion
     /// <summary>True when only whole numbers make sense.</summary>
     public bool IsCount { get; init; }
 
+    /// <summary>What is said of a value of 0 or more below the lowest, where it can be true; null where it cannot.</summary>
+    public string? Below { get; init; }
+
     /// <summary>What it measures.</summary>
     public Dimension Dimension => Units[0].Dimension;
 

@@ -61,7 +61,8 @@ internal static class Refusals
             }
         }
 
-        return $"{start} Give a number from {Spoken.Number(unit.FromSi(question.Low))} to {Spoken.Amount(unit.FromSi(question.High), unit)}.";
+        return question.Below is { } below && value >= 0 && unit.ToSi(value) < question.Low ? below
+            : $"{start} Give a number from {Spoken.Number(unit.FromSi(question.Low))} to {Spoken.Amount(unit.FromSi(question.High), unit)}.";
     }
 
     private static string TwoMeanings(ScannedText scanned, QuantityQuestion question)

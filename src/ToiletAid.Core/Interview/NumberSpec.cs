@@ -10,4 +10,5 @@ namespace ToiletAid.Core.Interview;
 /// <param name="Basis">What kind of knowledge the range is.</param>
 /// <param name="Source">Why it was chosen.</param>
 /// <param name="Whole">True when only whole numbers make sense.</param>
-public sealed record NumberSpec(ImmutableArray<string> Units, double Low, double High, Basis Basis, string Source, bool Whole = false);
+/// <param name="Below">What is said of a number of 0 or more below the lowest, where it can be true: for whom this tool is not, and whom to ask; null where it cannot.</param>
+public sealed record NumberSpec(ImmutableArray<string> Units, double Low, double High, Basis Basis, string Source, bool Whole = false, string? Below = null);

@@ -83,5 +83,28 @@ public sealed class QuestionDataTests
         Assert.True(OpenQuestions.IsRelevant(Questions["carry"], Answers.None.With("place", new(new AnswerValue.NotKnown(), null))));
     }
 
+    /// <summary>The tables hold no children, so a child is turned away, with whom to ask; a slip of the key is not.</summary>
+    [Theory]
+    [InlineData("9", true)]
+    [InlineData("15", true)]
+    [InlineData("-4", false)]
+    [InlineData("740", false)]
+    public void A_child_is_turned_away_in_words(string typed, bool child)
+    {
+        var spec = Questions["age"].Number!;
+        var asked = App.Typed.QuantityQuestion.Of("age", spec.Low, spec.High, spec.Units.AsSpan()) with { IsCount = spec.Whole, Below = spec.Below };
+
+        Assert.Equal(child, App.Typed.QuantityReader.Read(typed, asked).Refusal!.Contains("For a child ask", StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("infection")]
+    [InlineData("bleeding")]
+    [InlineData("precautions")]
+    [InlineData("conditions")]
+    [InlineData("red-flags")]
+    public void What_safety_hangs_on_is_asked_in_every_depth(string question) =>
+        Assert.True(Questions[question] is { Safety: true, Depths.Length: 3 });
+
     private static IEnumerable<string> Options(string id) => Questions[id].Options.Select(o => o.Id);
 }
