@@ -1,12 +1,16 @@
 using System.Collections.Concurrent;
 using ToiletAid.App.Documents;
 using ToiletAid.App.Files;
+using ToiletAid.Core.Person;
+using ToiletAid.Core.Simulation;
 
 namespace ToiletAid.TestKit;
 
 /// <summary>Papers of the demo people. A case is computed once, since advice takes a second and a paper a moment.</summary>
 internal static class Papers
 {
+    private const ulong SimulatedSeed = 24;
+
     private static readonly ConcurrentDictionary<string, Case> Cases = new(StringComparer.Ordinal);
 
     internal static Case About(string name, string language = "en-GB")
@@ -18,6 +22,13 @@ internal static class Papers
     /// <summary>A person of profiles/visits/, who has several visits and a trial.</summary>
     internal static Case Visits(string name) => Cases.GetOrAdd(name, _ => Compute(Path.Combine(DemoPeople.Folder, "visits", name + ".json")));
 
+    /// <summary>A simulated person, measured; one whose plans can be looked at beside those of the demo people.</summary>
+    internal static Case Simulated(int number) => Cases.GetOrAdd($"simulated {number}", _ =>
+    {
+        var knowledge = BuiltIn.Knowledge();
+        return VisitDocuments.About(knowledge, new PeopleSimulator(knowledge, BuiltIn.People()).Make(SimulatedSeed, number, Depth.Measured, new(2026, 3, 9)), null, "en-GB")!;
+    });
+
     internal static Document Of(string name, string kind, string language = "en-GB") => kind switch
     {
         "note" => VisitDocuments.Note(About(name, language)),
@@ -25,7 +36,9 @@ internal static class Papers
     };
 
     internal static string Text(string name, string kind, string language = "en-GB") =>
-        string.Concat(PlainDocument.Lines(Of(name, kind, language)).Select(l => l + "\n"));
+        Text(Of(name, kind, language));
+
+    internal static string Text(Document document) => string.Concat(PlainDocument.Lines(document).Select(l => l + "\n"));
 
     private static Case Compute(string file)
     {

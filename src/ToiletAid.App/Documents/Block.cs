@@ -44,5 +44,8 @@ public abstract record Block
             : this(first, items, [])
         {
         }
+
+        /// <summary>True where the drawings are large and the words stand under them.</summary>
+        public bool Large { get; init; }
     }
 }

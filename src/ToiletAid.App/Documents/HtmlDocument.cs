@@ -32,8 +32,14 @@ public static class HtmlDocument
         .fill{display:inline-block;width:14em;max-width:100%;border-bottom:1px solid #111;height:1.1em}
         li.drawn{display:flow-root list-item}
         li.drawn svg{float:right;height:4.1em;width:auto;max-width:40%;margin:0 0 .2em .5em}
+        body.small li.drawn svg{height:4.4em;max-width:45%}
+        ol.seen{display:grid;grid-template-columns:repeat(auto-fill,minmax(min(100%,11em),1fr));gap:.3em .6em;list-style:none;padding:0;counter-reset:step}
+        ol.seen li{counter-increment:step;border:.08em solid #111;padding:.2em .3em;text-align:center;font-weight:bold}
+        ol.seen li::before{content:counter(step);float:left;font-size:1.5em;line-height:1}
+        ol.seen svg{display:block;margin:0 auto .1em;max-width:100%}
+        dl.row+p{break-before:avoid}
         @page{margin:11mm 13mm 14mm}
-        @media print{body{max-width:none;padding:0}body.large{line-height:1.18}body.large h2{margin:.45em 0 .1em}body.small{font-size:10.5pt;line-height:1.2}body.small h2{margin:.35em 0 .1em}body.small ol,ul.row{columns:2}}
+        @media print{body{max-width:none;padding:0}body.large{line-height:1.18}body.large h2{margin:.45em 0 .1em}body.small{font-size:10.5pt;line-height:1.2}body.small h2{margin:.35em 0 .1em}body.small ol,ul.row{columns:2;column-gap:2.4em}}
 
         """;
 
@@ -43,7 +49,7 @@ public static class HtmlDocument
         var html = new StringBuilder();
         html.Append(CultureInfo.InvariantCulture, $"<!DOCTYPE html>\n<html lang=\"{document.Language}\">\n<head>\n<meta charset=\"utf-8\">\n");
         html.Append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n");
-        html.Append(CultureInfo.InvariantCulture, $"<title>{Escape(document.Title)}</title>\n<style>\n{Look.ReplaceLineEndings("\n")}{Feet(document)}</style>\n</head>\n");
+        html.Append(CultureInfo.InvariantCulture, $"<title>{Escape(document.Title)}</title>\n<style>\n{Look.ReplaceLineEndings("\n")}{PageFill.Look(document)}{Feet(document)}</style>\n</head>\n");
         html.Append(CultureInfo.InvariantCulture, $"<body class=\"{(document.LargePrint ? "large" : "small")}\">\n<main>\n<h1>{Escape(document.Title)}</h1>\n");
         foreach (var block in document.Blocks)
         {
@@ -69,6 +75,7 @@ public static class HtmlDocument
         Block.Paragraph p => [$"<p>{Escape(p.Text)}</p>"],
         Block.Points p => [p.InRow ? "<ul class=\"row\">" : "<ul>", .. p.Items.Select(i => $"<li>{Escape(i)}</li>"), "</ul>"],
         Block.Facts f => [f.InRow ? "<dl class=\"row\">" : "<dl>", .. f.Items.Select(Of), "</dl>"],
+        Block.Steps { Large: true } s => ["<ol class=\"seen\">", .. s.Items.Select((text, i) => $"<li>{(s.Drawings.ElementAtOrDefault(i) is { } d ? Of(d) : string.Empty)}{Escape(text)}</li>"), "</ol>"],
         Block.Steps s => [s.First == 1 ? "<ol>" : $"<ol start=\"{s.First}\">", .. s.Items.Select((text, i) => Step(text, s.Drawings.ElementAtOrDefault(i))), "</ol>"],
         _ => throw new ArgumentException($"no HTML is known for {block.GetType().Name}", nameof(block)),
     };

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using ToiletAid.App.Pictures;
 using ToiletAid.App.Wording;
 using ToiletAid.Core.Advising;
 using ToiletAid.Core.Catalogue;
@@ -140,7 +141,8 @@ public sealed class NoteDocument(Case about)
         if (about.Chosen is { } chosen)
         {
             yield return new Block.Heading(_words.Text("note.setup"));
-            yield return new Block.Steps(1, [.. new SetupText(chosen, _known, about.Knowledge).Steps()]);
+            var setup = new SetupText(chosen, _known, about.Knowledge);
+            yield return new Block.Steps(1, [.. setup.Steps()], StepDrawings.Way(chosen, _known, setup));
         }
     }
 

@@ -1,7 +1,9 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using Humanizer;
 using ToiletAid.App.Pictures;
 using ToiletAid.App.Wording;
+using ToiletAid.Core.Advising;
 using ToiletAid.Core.Catalogue;
 using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Plans;
@@ -11,8 +13,13 @@ namespace ToiletAid.App.Documents;
 /// <summary>The sheet that is left with the person or with a helper: plain words, large print, a drawing beside each step that is easier seen than said.</summary>
 /// <param name="about">What it is about.</param>
 /// <param name="toHelper">True for the helper's sheet.</param>
-public sealed class SheetDocument(Case about, bool toHelper)
+/// <param name="inPictures">True for large pictures with few words; null for what the answers ask for. The helper's sheet is always in words.</param>
+public sealed class SheetDocument(Case about, bool toHelper, bool? inPictures = null)
 {
+    /// <summary>Who follows one step at a time goes by a picture better than by a page of text (a decision of this project). Who sees nothing is read to.</summary>
+    private readonly bool _inPictures = !toHelper && about.Chosen is not null && about.Advice.Stops.IsEmpty
+        && (inPictures ?? (about.Session.Answers.Choice("steps") == "one" && about.Session.Answers.Choice("sight") != "none"));
+
     private readonly DocumentData _words = about.Words;
 
     /// <summary>The sheet.</summary>
@@ -40,8 +47,13 @@ public sealed class SheetDocument(Case about, bool toHelper)
             return [new Block.Heading(_words.Text("sheet.stop")), .. about.Advice.Stops.Select(s => new Block.Paragraph(PlainRules.Of(s, toHelper), Urgent: true))];
         }
 
+        if (_inPictures)
+        {
+            return [new Block.Paragraph(Way(about.Chosen!.Plan)), .. Urgent(), .. Pictures(), .. Cautions(_words.Text("sheet.read-out"), Mild)];
+        }
+
         return about.Chosen is { } chosen
-            ? [new Block.Paragraph(Said("sheet.way", ("aid", Name(chosen.Plan)))), .. Role(), .. Cautions(), .. Steps()]
+            ? [new Block.Paragraph(Way(chosen.Plan)), .. Role(), .. Cautions(_words.Text("sheet.care"), about.Chosen.Cautions), .. Steps()]
             : [new Block.Paragraph(_words.Text("sheet.none"), Urgent: true), .. about.Advice.ForEveryPlan.Select(c => new Block.Paragraph(PlainRules.Of(c, toHelper)))];
     }
 
@@ -53,10 +65,12 @@ public sealed class SheetDocument(Case about, bool toHelper)
         }
     }
 
-    private string Name(Plan plan)
+    /// <summary>The way of the plan, and what is used besides.</summary>
+    private string Way(Plan plan)
     {
-        string aid = Name(plan.Aid);
-        return plan.AddOns.IsEmpty ? aid : $"{aid}, with {string.Join(" and ", plan.AddOns.Select(a => _words.AddOns.GetValueOrDefault(a.Id) ?? PlanText.Lower(a.Name)))}";
+        string way = Said("sheet.way", ("aid", Name(plan.Aid)));
+        return plan.AddOns.IsEmpty ? way
+            : $"{way} {Said("sheet.besides", ("things", plan.AddOns.Select(a => _words.AddOns.GetValueOrDefault(a.Id) ?? PlanText.Lower(a.Name)).Humanize("and")))}";
     }
 
     /// <summary>A kind of aid in plain words; one of the clinic's own stock by the name that the clinic gave it.</summary>
@@ -82,7 +96,8 @@ public sealed class SheetDocument(Case about, bool toHelper)
             yield return new Block.Paragraph(_words.Text("sheet.first"));
         }
 
-        if (setup.FollowedInARow is not { } row || row >= steps.Length)
+        // Where another person cleans, the steps are theirs, and who lies or sits still is read out none.
+        if (setup.FollowedInARow is not { } row || row >= steps.Length || about.Chosen!.Plan.Aid.Method == MethodKind.Helper)
         {
             yield return new Block.Steps(1, steps, drawings);
             yield break;
@@ -103,20 +118,37 @@ public sealed class SheetDocument(Case about, bool toHelper)
         }
     }
 
-    private IEnumerable<Block> Cautions()
+    /// <summary>A large picture for every step, with as few words as will do.</summary>
+    private IEnumerable<Block> Pictures()
     {
-        if (about.Chosen!.Cautions.IsEmpty)
+        var setup = new SetupText(about.Chosen!, about.Session.Answers, about.Knowledge, SetupReader.Person);
+        if (about.Chosen!.Plan.Aid.Method != MethodKind.Helper)
+        {
+            yield return new Block.Paragraph(_words.Text("sheet.first"));
+        }
+
+        yield return new Block.Steps(1, [.. setup.Each().Select(s => s.Few)], StepDrawings.Every(about.Chosen!, about.Session.Answers, setup)) { Large = true };
+    }
+
+    private IEnumerable<Finding> Mild => about.Chosen!.Cautions.Where(c => c.Rule.Severity != Severity.Urgent);
+
+    private IEnumerable<Block> Urgent() =>
+        about.Chosen!.Cautions.Where(c => c.Rule.Severity == Severity.Urgent).Select(c => new Block.Paragraph(PlainRules.Of(c, toHelper), Urgent: true));
+
+    private IEnumerable<Block> Cautions(string heading, IEnumerable<Finding> told)
+    {
+        if (!told.Any())
         {
             yield break;
         }
 
-        yield return new Block.Heading(_words.Text("sheet.care"));
-        foreach (var urgent in about.Chosen.Cautions.Where(c => c.Rule.Severity == Severity.Urgent))
+        yield return new Block.Heading(heading);
+        foreach (var urgent in _inPictures ? [] : Urgent())
         {
-            yield return new Block.Paragraph(PlainRules.Of(urgent, toHelper), Urgent: true);
+            yield return urgent;
         }
 
-        string[] others = [.. about.Chosen.Cautions.Where(c => c.Rule.Severity != Severity.Urgent).Select(c => PlainRules.Of(c, toHelper))];
+        string[] others = [.. Mild.Select(c => PlainRules.Of(c, toHelper))];
         if (others.Length > 0)
         {
             yield return new Block.Points([.. others]);
@@ -132,7 +164,7 @@ public sealed class SheetDocument(Case about, bool toHelper)
         }
 
         yield return new Block.Heading(_words.Text("sheet.ring"));
-        yield return new Block.Facts([new(_words.Text("sheet.ring.name"), string.Empty), new(_words.Text("sheet.ring.number"), string.Empty)]);
+        yield return new Block.Facts([new(_words.Text("sheet.ring.name"), string.Empty), new(_words.Text("sheet.ring.number"), string.Empty)], InRow: true);
         yield return new Block.Paragraph(about.Chosen is null ? _words.Text("sheet.limits.stop") : Said("sheet.limits"));
     }
 

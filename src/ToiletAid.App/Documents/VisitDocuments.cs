@@ -37,7 +37,10 @@ public static class VisitDocuments
     public static Document Note(Case about) => new NoteDocument(about).Make();
 
     /// <summary>The sheet for the person, or for a helper.</summary>
-    public static Document Sheet(Case about, bool toHelper) => new SheetDocument(about, toHelper).Make();
+    /// <param name="about">The visit.</param>
+    /// <param name="toHelper">True for the helper's.</param>
+    /// <param name="inPictures">True for large pictures with few words, false for words; null for what the answers ask for.</param>
+    public static Document Sheet(Case about, bool toHelper, bool? inPictures = null) => new SheetDocument(about, toHelper, inPictures).Make();
 
     /// <summary>The data for the record system, a FHIR R4 bundle in JSON.</summary>
     /// <param name="about">The visit.</param>

@@ -70,11 +70,11 @@ internal sealed class Ink(double scale, Spot origin)
         Add($"<circle cx=\"{Number(origin.X + (scale * middle.X))}\" cy=\"{Number(origin.Y - (scale * middle.Y))}\" r=\"{Number(scale * centimetres)}\" fill=\"{fill}\" stroke=\"{Black}\" stroke-width=\"{Number(units)}\"/>");
     }
 
-    internal void Text(Spot middle, string text)
+    internal void Text(Spot middle, string text, int size = 16)
     {
         string[] at = At(middle).Split(' ');
-        Room(middle, 22 / scale);
-        Add($"<text x=\"{at[0]}\" y=\"{at[1]}\" text-anchor=\"middle\" fill=\"{Black}\" stroke=\"none\" font-family=\"sans-serif\" font-size=\"16\">{text}</text>");
+        Room(middle, 1.4 * size / scale);
+        Add($"<text x=\"{at[0]}\" y=\"{at[1]}\" text-anchor=\"middle\" fill=\"{Black}\" stroke=\"none\" font-family=\"sans-serif\" font-size=\"{size}\">{text}</text>");
     }
 
     /// <summary>A tube as wide as it is: with an edge where there is room for one, else black.</summary>

@@ -8,6 +8,28 @@ internal static class PaperDrawing
 {
     private const double MostWide = 27;
 
+    /// <summary>Bunching a strip into a pad, for a hand that does not fold.</summary>
+    /// <param name="strip">The strip.</param>
+    internal static Drawing Bunch(FoldedStrip strip)
+    {
+        var ink = new Ink(10, new(25, 42));
+        ink.Open($"data-picture=\"bunch\" data-sheets=\"{strip.Sheets}\"");
+        double sheet = Math.Min(MostWide / strip.Sheets, 5), wide = strip.Sheets * sheet, middle = wide / 2;
+        ink.Shape([new(0, 0), new(wide, 0), new(wide, -4), new(0, -4)], Ink.White, 2.2);
+        for (double x = sheet; x < wide - 0.01; x += sheet)
+        {
+            ink.Line([new(x, 0), new(x, -4)], 1.5, more: " stroke-dasharray=\"2 5\"");
+        }
+
+        ink.Arrow([new(middle, -5), new(middle, -8.6)], 5);
+        Spot S(double x, double y) => new(middle + x, y - 13);
+        ink.Shape([S(-4.4, 1.6), S(-2.8, 3.4), S(-0.6, 2.6), S(1.4, 3.6), S(4, 2.2), S(4.6, -0.8), S(3.4, -3), S(0.8, -2.6), S(-1.6, -3.6), S(-4, -2.2)], Ink.White, 3);
+        ink.Line([S(-3, 1.2), S(-0.8, 0.2), S(0.6, 1.8)], 2);
+        ink.Line([S(-2, -1.8), S(0.4, -0.8), S(3, 0.4)], 2);
+        ink.Close();
+        return new("Bunching the paper", $"{(strip.Sheets == 1 ? "One sheet of paper is" : $"A strip of {strip.Sheets} sheets of paper is")} bunched into a pad.", ink.ToString(), ink.View);
+    }
+
     /// <summary>Folding a strip.</summary>
     /// <param name="strip">The strip.</param>
     /// <param name="isKept">True when it is folded ahead and kept with a band.</param>

@@ -7,7 +7,8 @@ namespace ToiletAid.App.Pictures;
 /// <summary>The person in the posture of the plan, on what carries them, with the way of hand, aid, water or helper to the skin.</summary>
 /// <param name="facts">What it shows.</param>
 /// <param name="toHelper">True when the words speak to the helper.</param>
-internal sealed class SceneDrawing(SceneFacts facts, bool toHelper)
+/// <param name="isStill">True when only the posture is shown, before anything is done.</param>
+internal sealed class SceneDrawing(SceneFacts facts, bool toHelper, bool isStill = false)
 {
     private const double Seat = 43;
     private const double RaisedSeat = 53;
@@ -24,7 +25,7 @@ internal sealed class SceneDrawing(SceneFacts facts, bool toHelper)
             : facts.Support is Support.Bed or Support.TiltedChair ? new Ink(facts.IsHelped ? 1.28 : 1.5, new(150, 232))
             : new Ink(_isTall ? 1.27 : 1.55, new(facts.IsHelped ? 175 : 140, 232));
         string view = facts.IsFromBehind ? "behind" : facts.Support == Support.BedFromAbove ? "above" : "side";
-        _ink.Open($"data-picture=\"way\" data-view=\"{view}\"");
+        _ink.Open($"data-picture=\"{(isStill ? "posture" : "way")}\" data-view=\"{view}\"");
         if (facts.IsFromBehind)
         {
             FromBehind();
@@ -47,6 +48,7 @@ internal sealed class SceneDrawing(SceneFacts facts, bool toHelper)
 
     private string Title() => facts switch
     {
+        _ when isStill => "The posture",
         { IsHelped: true } => "Another person cleans",
         { Support: Support.Bed or Support.BedFromAbove } => "A person cleans in bed",
         { Support: Support.TiltedChair } => "A person cleans in a tilted chair",
@@ -82,6 +84,11 @@ internal sealed class SceneDrawing(SceneFacts facts, bool toHelper)
             posture = $"Seen from behind. {posture}{more}";
         }
 
+        if (isStill)
+        {
+            return posture;
+        }
+
         string what = facts.Form.Kind == AidFormKind.Hand ? "hand" : facts.Form.Sprays ? "washer" : "aid";
         string how = facts.IsHelped ? toHelper ? "You stand close by, and your gloved hand cleans." : "A helper stands close by. The helper's gloved hand cleans."
             : facts.Form.Kind == AidFormKind.Seat ? "Water comes up from under the seat."
@@ -94,8 +101,8 @@ internal sealed class SceneDrawing(SceneFacts facts, bool toHelper)
         var figure = Figure.In(facts.Posture, facts.Lean, SeatHeight, facts.Support == Support.Bed);
         Furniture(figure);
         var (otherGrip, left) = OtherHand(figure);
-        var otherElbow = Figure.Elbow(figure.Shoulder, otherGrip, left);
-        if (facts.IsHelped && facts.Support is Support.Bed or Support.TiltedChair)
+        var otherElbow = isStill ? LowerElbow(figure.Shoulder, otherGrip) : Figure.Elbow(figure.Shoulder, otherGrip, left);
+        if (!isStill && facts.IsHelped && facts.Support is Support.Bed or Support.TiltedChair)
         {
             HelperBehindBed(figure);
             Carrier(figure);
@@ -103,6 +110,12 @@ internal sealed class SceneDrawing(SceneFacts facts, bool toHelper)
 
         _ink.Limbs([.. Figure.Arm(figure.Shoulder, otherElbow, otherGrip), new("hand", otherGrip, 3.6, otherGrip, 3.6)]);
         _ink.Limbs(figure.Body(), more: " data-figure=\"person\"");
+        if (isStill)
+        {
+            NearArm(figure, otherGrip, otherElbow);
+            return;
+        }
+
         _ink.Circle(figure.Skin, 2, Ink.Black);
         if (facts.IsHelped)
         {
@@ -120,16 +133,7 @@ internal sealed class SceneDrawing(SceneFacts facts, bool toHelper)
 
         if (facts.Form.Kind == AidFormKind.Seat)
         {
-            var nozzle = new Spot(figure.Skin.X - 9, SeatHeight - 11);
-            _ink.Open($"data-aid=\"{facts.Form.Id}\" data-form=\"{facts.Form.Kind}\"");
-            _ink.Tube([new(-26, SeatHeight - 7), nozzle], 2, Ink.Black);
-            foreach (double aside in (double[])[0, 8, -8])
-            {
-                _ink.Line([nozzle, nozzle + ((figure.Skin - nozzle).Turned(aside) * 0.95)], 2.5, more: " stroke-dasharray=\"1 6\"");
-            }
-
-            _ink.Close();
-            _ink.Arrow([nozzle + new Spot(8, -7), figure.Skin + new Spot(5, -4)], 4);
+            WaterFromSeat(figure);
             return;
         }
 
@@ -149,6 +153,38 @@ internal sealed class SceneDrawing(SceneFacts facts, bool toHelper)
                 NearLeg(figure);
             }
         }
+    }
+
+    private void WaterFromSeat(Figure figure)
+    {
+        var nozzle = new Spot(figure.Skin.X - 9, SeatHeight - 11);
+        _ink.Open($"data-aid=\"{facts.Form.Id}\" data-form=\"{facts.Form.Kind}\"");
+        _ink.Tube([new(-26, SeatHeight - 7), nozzle], 2, Ink.Black);
+        foreach (double aside in (double[])[0, 8, -8])
+        {
+            _ink.Line([nozzle, nozzle + ((figure.Skin - nozzle).Turned(aside) * 0.95)], 2.5, more: " stroke-dasharray=\"1 6\"");
+        }
+
+        _ink.Close();
+        _ink.Arrow([nozzle + new Spot(8, -7), figure.Skin + new Spot(5, -4)], 4);
+    }
+
+    private static Spot LowerElbow(Spot shoulder, Spot grip)
+    {
+        var (a, b) = (Figure.Elbow(shoulder, grip, true), Figure.Elbow(shoulder, grip, false));
+        return a.Y < b.Y ? a : b;
+    }
+
+    /// <summary>The arm that is not cleaning yet rests beside the other one.</summary>
+    private void NearArm(Figure figure, Spot otherGrip, Spot otherElbow)
+    {
+        if (facts.HoldsOn || facts.Support == Support.BedFromAbove)
+        {
+            return;
+        }
+
+        var aside = new Spot(-3, -2);
+        _ink.Limbs([.. Figure.Arm(figure.Shoulder, otherElbow + aside, otherGrip + aside), new("hand", otherGrip + aside, 3.8, otherGrip + aside, 3.8)]);
     }
 
     /// <summary>The arm with what it holds, and the arrow.</summary>
@@ -320,16 +356,26 @@ internal sealed class SceneDrawing(SceneFacts facts, bool toHelper)
 
         _ink.Open("data-support=\"tilted-chair\"");
         var thigh = (figure.Knee - figure.Hip).Unit;
-        _ink.Shape([low, high, high + (back.Left * 6), low + (back.Left * 6)], Ink.Grey);
-        var under = figure.Hip + (thigh * 14) - (thigh.Left * 10);
-        _ink.Shape([under, under + (thigh * 22), under + (thigh * 22) - (thigh.Left * 5), under - (thigh.Left * 5)], Ink.Grey);
-        _ink.Line([low + (back.Left * 4), new(-12, 22), new(20, 22), under + (thigh * 10) - (thigh.Left * 5)], 5);
-        _ink.Line([new(-26, 9), new(-12, 22)], 5);
-        _ink.Line([new(20, 22), new(38, 9)], 5);
-        _ink.Line([figure.Ankle + new Spot(-4, -7), figure.Toe + new Spot(4, -6)], 5);
-        _ink.Line([figure.Ankle + new Spot(6, -7), new(20, 22)], 4);
-        _ink.Circle(new(-28, 8), 8);
-        _ink.Circle(new(40, 8), 8);
+        var deep = back.Left * 7;
+
+        // Behind and before the opening of the seat.
+        var rear = figure.Hip - (back * 12) + (back.Left * 13);
+        var under = figure.Hip + (thigh * 12) - (thigh.Left * 11);
+        _ink.Line([rear, new(-14, 22), new(22, 22), under + (thigh * 14) - (thigh.Left * 5)], 6);
+        _ink.Line([high + (deep * 0.5), high + (back * 4) + (back.Left * 18)], 6);
+        _ink.Shape([low, high, high + deep, low + deep], Ink.Grey);
+        _ink.Shape([high - (back * 20) - (back.Left * 3), high - (back * 2) - (back.Left * 3), high - (back * 2) + (back.Left * 2), high - (back * 20) + (back.Left * 2)], Ink.White);
+        _ink.Shape([rear + deep, rear + (back * 10) + deep, rear + (back * 10) - (back.Left * 1), rear - (back.Left * 6), rear - (back.Left * 6) - (back * 4), rear + deep - (back * 4)], Ink.Grey);
+        _ink.Shape([under, under + (thigh * 26), under + (thigh * 26) - (thigh.Left * 6), under - (thigh.Left * 6)], Ink.Grey);
+        _ink.Line([new(-28, 9), new(-14, 22)], 6);
+        _ink.Line([new(22, 22), new(40, 9)], 6);
+        var foot = (figure.Toe - figure.Ankle).Unit;
+        _ink.Line([under + (thigh * 24) - (thigh.Left * 6), figure.Ankle - (foot * 7) + (foot.Left * -5)], 5);
+        _ink.Line([figure.Ankle - (foot * 7) + (foot.Left * -6), figure.Toe + (foot * 4) + (foot.Left * -4)], 6);
+        _ink.Circle(new(-30, 8), 8);
+        _ink.Circle(new(-30, 8), 2, Ink.Black);
+        _ink.Circle(new(42, 8), 8);
+        _ink.Circle(new(42, 8), 2, Ink.Black);
         _ink.Close();
     }
 
@@ -445,6 +491,13 @@ internal sealed class SceneDrawing(SceneFacts facts, bool toHelper)
                 .. isSeated ? (Limb[])[] : [new("leg", hip - (across * 9), 9, M(-11, 8), 5), new("leg", hip + (across * 9), 9, M(11, 8), 5)],
             ],
             more: " data-figure=\"person\"");
+        if (isStill)
+        {
+            var rest = isSeated ? M(25, seat + 16) : M(24, 84);
+            _ink.Limbs([.. Figure.Arm(near, Figure.Elbow(near, rest, !facts.IsLeft), rest), new("hand", rest, 4, rest, 4)], more: " data-figure=\"arm\"");
+            return;
+        }
+
         var skin = hip - (trunk * 10.5);
         _ink.Circle(skin, 2, Ink.Black);
         var pelvis = Inside(hip - (across * halfPelvis), hip + (across * halfPelvis), 10);

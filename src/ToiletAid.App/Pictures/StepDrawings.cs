@@ -24,6 +24,39 @@ public static class StepDrawings
         return [.. steps.Select(s => shown.Add((s.Act, s.With?.Id)) ? Of(s, ranked, aid => SceneFacts.Of(ranked.Plan, aid, known, setup.Lean), toHelper) : null)];
     }
 
+    /// <summary>One drawing alone, of posture, way and aid, at the step where the skin is reached.</summary>
+    /// <param name="ranked">The plan.</param>
+    /// <param name="known">Answers as given.</param>
+    /// <param name="setup">The steps' words, whose facts the drawing shares.</param>
+    public static ImmutableArray<Drawing?> Way(RankedPlan ranked, Answers known, SetupText setup)
+    {
+        var steps = setup.Each().ToList();
+        int at = steps.FindIndex(s => s.Act is SetupAct.BringToSkin or SetupAct.HelperCleans || (s is { Act: SetupAct.Clean, With.Reach: ReachKind.None }));
+        return [.. steps.Select((s, i) => i == at ? Of(s, ranked, aid => SceneFacts.Of(ranked.Plan, aid, known, setup.Lean), toHelper: false) : null)];
+    }
+
+    /// <summary>A drawing for every step, for who goes by pictures.</summary>
+    /// <param name="ranked">The plan.</param>
+    /// <param name="known">Answers as given.</param>
+    /// <param name="setup">The steps' words, whose facts the drawings share.</param>
+    public static ImmutableArray<Drawing?> Every(RankedPlan ranked, Answers known, SetupText setup)
+    {
+        SceneFacts Scene(Aid aid) => SceneFacts.Of(ranked.Plan, aid, known, setup.Lean);
+        return [.. setup.Each().Select(s => Of(s, ranked, Scene, toHelper: false) ?? s.Act switch
+        {
+            SetupAct.TakePosture => new SceneDrawing(Scene(ranked.Plan.Aid), toHelper: false, isStill: true).Make(),
+            SetupAct.PutWipesReady => CareDrawing.WipesReady(),
+            SetupAct.SetWarmth or SetupAct.MixWater => CareDrawing.Warmth(setup.WarmestCelsius),
+            SetupAct.Clean when ranked.Plan.Aid.Water is not null => CareDrawing.Wash(),
+            SetupAct.Clean => CareDrawing.Wipe(known.Choice("sex") != "male"),
+            SetupAct.Dry => CareDrawing.Air(),
+            SetupAct.Finish => s.With is { Water: not null } && ranked.Plan.Aid.Water is null ? CareDrawing.Wash() : ranked.Plan.Aid.Water is null ? CareDrawing.Wipe(known.Choice("sex") != "male") : CareDrawing.Pat(),
+            SetupAct.Look => setup.SomebodyLooks ? CareDrawing.SomebodyLooks() : CareDrawing.LookAtPaper(),
+            SetupAct.LookAtSkin => CareDrawing.Mirror(),
+            _ => CareDrawing.Hands(),
+        })];
+    }
+
     private static Drawing? Of(SetupStep step, RankedPlan ranked, Func<Aid, SceneFacts> sceneWith, bool toHelper)
     {
         if (step.With is not { } aid)
@@ -40,6 +73,7 @@ public static class StepDrawings
             SetupAct.BringToSkin or SetupAct.HelperCleans => new SceneDrawing(scene, toHelper).Make(),
             SetupAct.Clean when aid.Reach == ReachKind.None => new SceneDrawing(scene, toHelper).Make(),
             SetupAct.FoldPaper when paper is not null => PaperDrawing.Fold(paper.Strip, ranked.Plan.Has("prepared-paper")),
+            SetupAct.BunchPaper when paper is not null => PaperDrawing.Bunch(paper.Strip),
             SetupAct.LoadPaper => tool.Load(),
             SetupAct.CheckHold => tool.Hold(),
             SetupAct.FillWater => tool.Fill(),
@@ -49,7 +83,7 @@ public static class StepDrawings
         };
     }
 
-    private static LettingGo LetsGoBy(Aid aid) => aid.Operations.FirstOrDefault(o => o.Kind == OperationKind.Release) switch
+    internal static LettingGo LetsGoBy(Aid aid) => aid.Operations.FirstOrDefault(o => o.Kind == OperationKind.Release) switch
     {
         { AgainstTheBody: true } => LettingGo.AgainstTheBody,
         { Act: HandAct.PinchAndTuck } => LettingGo.ByHand,

@@ -43,33 +43,59 @@ internal sealed class ToolDrawing(AidForm form, bool hasCuff = false, bool isThi
     /// <summary>Putting paper on.</summary>
     internal Drawing Load()
     {
-        double l = form.Length;
         var (ink, tip, along) = Close();
         ink.Open("data-picture=\"load\"");
-        bool winds = form.Kind == AidFormKind.WrapHead, tucks = form.Kind == AidFormKind.TuckHead;
-        Aid(ink).Draw(thick: isThick);
+        Spot On(double s, double aside) => tip + (along * s) + (along.Left * aside);
+        double half = Math.Max(form.HeadWidth / 2, 0.8);
+        Aid(ink).Draw(withPaper: form.Kind is AidFormKind.WrapHead or AidFormKind.Tongs, thick: isThick);
         string how;
-        if (winds)
+        switch (form.Kind)
         {
-            var middle = tip - (along * 1);
-            ink.Arrow([.. Enumerable.Range(0, 15).Select(i => middle + (along.Left * (4.2 * Math.Sin((i - 3) * 0.4))) + (along * (2.2 * Math.Cos((i - 3) * 0.4))))], 4);
-            how = "Paper is wound round the head.";
-        }
-        else if (tucks)
-        {
-            double half = (form.HeadWidth / 2) + 1.6;
-            ink.Arrow(Ink.Curve(tip + (along.Left * half) + (along * 2.5), tip + (along.Left * (half + 1)) - (along * 1.5), tip + (along.Left * 1.2) - (along * 3)), 4);
-            ink.Arrow(Ink.Curve(tip - (along.Left * half) + (along * 2.5), tip - (along.Left * (half + 1)) - (along * 1.5), tip - (along.Left * 1.2) - (along * 3)), 4);
-            how = "Paper lies over the head. Both its ends go into the slot behind.";
-        }
-        else
-        {
-            ink.Arrow([tip + (along * 7), tip + (along * 2.2)], 5);
-            how = form.Kind == AidFormKind.Tongs ? "Folded paper goes between the tips of the tongs." : "Folded paper goes into the jaws.";
+            case AidFormKind.WrapHead:
+                ink.Arrow([.. Enumerable.Range(0, 15).Select(i => On(-1 + (2.2 * Math.Cos((i - 3) * 0.4)), 4.2 * Math.Sin((i - 3) * 0.4)))], 4);
+                how = "Paper is wound round the head.";
+                break;
+            case AidFormKind.TuckHead:
+                TuckIn(ink, On, half);
+                how = "Paper lies over the head. Both its ends go into the slot behind.";
+                break;
+            case AidFormKind.Tongs:
+                ink.Arrow([On(7, 0), On(2.2, 0)], 5);
+                how = "Folded paper goes between the tips of the tongs.";
+                break;
+            default:
+                OverJaws(ink, On, half);
+                how = "Folded paper goes into the jaws and covers them.";
+                break;
         }
 
         ink.Close();
         return new("Putting the paper on", how, ink.ToString(), ink.View);
+    }
+
+    /// <summary>Both ends still stick out behind; the slot is the black line at the back of the head.</summary>
+    private static void TuckIn(Ink ink, Func<double, double, Spot> on, double half)
+    {
+        double wide = half + 0.9;
+        ink.Line([on(-1.5, -half + 1.2), on(-1.5, half - 1.2)], 6);
+        ink.Tube([.. Ink.Curve(on(-4.4, half + 2.6), on(-2.4, wide), on(-0.2, wide)), .. Ink.Curve(on(-0.2, wide), on(1.4, wide - 0.4), on(1.5, 0)), .. Ink.Curve(on(1.5, 0), on(1.4, -wide + 0.4), on(-0.2, -wide)), .. Ink.Curve(on(-0.2, -wide), on(-2.4, -wide), on(-4.4, -half - 2.6))], 1.1, Ink.White);
+        foreach (double side in (double[])[1, -1])
+        {
+            ink.Arrow(Ink.Curve(on(-5.4, side * (half + 1.6)), on(-4.4, side * 1.4), on(-2, side * 0.9)), 4);
+        }
+    }
+
+    /// <summary>The paper covers both jaws, which show through it in dashes.</summary>
+    private static void OverJaws(Ink ink, Func<double, double, Spot> on, double half)
+    {
+        ink.Shape([.. Ink.Curve(on(-2.9, half + 1.3), on(2.6, half + 1.5), on(2.9, 0)), .. Ink.Curve(on(2.9, 0), on(2.6, -half - 1.5), on(-2.9, -half - 1.3)), .. Ink.Curve(on(-2.9, -half - 1.3), on(-2.2, 0), on(-2.9, half + 1.3))], Ink.White, 3);
+        foreach (double side in (double[])[1, -1])
+        {
+            ink.Line([on(-2.4, side * (half + 0.4)), on(-0.6, side * (half + 0.1))], 4, more: " stroke-dasharray=\"7 7\"");
+            ink.Line([on(-1.6, side * 0.5), on(2.4, side * 0.3)], 1.5);
+        }
+
+        ink.Arrow([on(7, 0), on(3.4, 0)], 5);
     }
 
     /// <summary>The hold, with a pull at the paper.</summary>
@@ -102,41 +128,36 @@ internal sealed class ToolDrawing(AidForm form, bool hasCuff = false, bool isThi
     /// <summary>Letting the paper go over the bowl.</summary>
     internal Drawing LetGo(LettingGo how)
     {
-        double k = Math.Min(5.5, 170 / (form.Length + 12));
-        var ink = new Ink(k, new(130, 112));
+        double k = Math.Min(7, 215 / (form.Length + 8));
+        var ink = new Ink(k, new(95, 150));
         ink.Open("data-picture=\"let-go\"");
         Bowl(ink);
         var (end, along) = form.AtLength(form.Length);
 
         // The face looks down, above the middle of the bowl.
-        double turn = -90 - along.Degrees;
-        if (!form.IsCurved)
-        {
-            turn = -50;
-        }
-
-        var tip = new Spot(0, 8 / k);
+        double turn = form.IsCurved ? -90 - along.Degrees : -50;
+        var tip = new Spot(0, 32 / k);
         Func<Spot, Spot> place = p => (p - end).Turned(turn) + tip;
         new AidInk(ink, form, place).Draw(withPaper: how == LettingGo.ByHand, thick: isThick);
         Hand(ink, place, how == LettingGo.ByTheGrip);
-        var below = tip - new Spot(0, 30 / k);
         if (how == LettingGo.ByHand)
         {
             var sheet = tip + new Spot(4 / k, -6 / k);
             ink.Shape([sheet + new Spot(-24 / k, 16 / k), sheet + new Spot(26 / k, 20 / k), sheet + new Spot(30 / k, -14 / k), sheet + new Spot(-20 / k, -18 / k)]);
             ink.Limbs([new("hand", sheet + new Spot(52 / k, 6 / k), 16 / k, sheet + new Spot(12 / k, 2 / k), 9 / k), new("forearm", sheet + new Spot(52 / k, 6 / k), 14 / k, sheet + new Spot(150 / k, 40 / k), 18 / k)]);
-            ink.Arrow([below, below - new Spot(0, 34 / k)], 5);
+            ink.Arrow([tip - new Spot(0, 30 / k), tip - new Spot(0, 66 / k)], 5);
         }
         else
         {
-            ink.Arrow([tip - new Spot(0, 8 / k), below], 5);
-            var fallen = below - new Spot(0, 22 / k);
-            ink.Shape([fallen + new Spot(-16 / k, 8 / k), fallen + new Spot(14 / k, 14 / k), fallen + new Spot(18 / k, -6 / k), fallen + new Spot(-12 / k, -12 / k)]);
+            var from = tip - (new Spot(0, 1) * (form.Kind == AidFormKind.WrapHead ? 3.4 : 1.6));
+            var fallen = new Spot(0, -32 / k);
+            ink.Arrow([from - new Spot(0, 3 / k), from - new Spot(0, 27 / k)], 5);
+            Used(ink, fallen);
             if (how == LettingGo.AgainstTheBody)
             {
                 var button = place(new(4, 3));
                 var press = (place(new(4, 0)) - button).Unit;
-                ink.Arrow([button - (press * (40 / k)), button - (press * (4 / k))], 5);
+                ink.Arrow([button - (press * (46 / k)), button - (press * (5 / k))], 6);
             }
         }
 
@@ -260,8 +281,9 @@ internal sealed class ToolDrawing(AidForm form, bool hasCuff = false, bool isThi
     private (Ink Ink, Spot Tip, Spot Along) Close()
     {
         var (tip, along) = form.AtLength(form.Length);
-        const double K = 15;
-        return (new(K, new(175 - (tip.X * K), 105 + (tip.Y * K))), tip, along);
+        bool isHead = form.Kind is AidFormKind.TuckHead or AidFormKind.WrapHead;
+        var (k, at) = isHead ? (15, new Spot(175, 105)) : (18, new Spot(150, 140));
+        return (new(k, new(at.X - (tip.X * k), at.Y + (tip.Y * k))), tip, along);
     }
 
     private void Held(Ink ink)
@@ -321,11 +343,20 @@ internal sealed class ToolDrawing(AidForm form, bool hasCuff = false, bool isThi
     {
         double k = ink.Scale;
         Spot S(double x, double y) => new(x / k, y / k);
-        ink.Shape([S(-92, -50), .. Ink.Curve(S(-88, -84), S(-52, -104), S(-44, -124)), S(50, -124), .. Ink.Curve(S(56, -104), S(84, -84), S(92, -50))], Ink.Grey, 3);
-        ink.Shape([S(-78, -50), .. Ink.Curve(S(-74, -78), S(-40, -110), S(0, -110)), .. Ink.Curve(S(0, -110), S(46, -108), S(78, -50))], Ink.White, 2.5);
-        ink.Line([S(-38, -98), S(38, -98)], 2.5);
-        ink.Shape([S(-98, -42), S(-66, -42), S(-66, -52), S(-98, -52)], Ink.White, 2.5);
-        ink.Shape([S(98, -42), S(66, -42), S(66, -52), S(98, -52)], Ink.White, 2.5);
+        ink.Shape([S(-66, -10), .. Ink.Curve(S(-62, -40), S(-38, -58), S(-32, -78)), S(34, -78), .. Ink.Curve(S(40, -58), S(60, -40), S(66, -10))], Ink.Grey, 3);
+        ink.Shape([S(-54, -10), .. Ink.Curve(S(-50, -36), S(-26, -64), S(0, -64)), .. Ink.Curve(S(0, -64), S(30, -62), S(54, -10))], Ink.White, 2.5);
+        ink.Line([S(-26, -52), S(26, -52)], 2.5);
+        ink.Shape([S(-70, -2), S(-46, -2), S(-46, -12), S(-70, -12)], Ink.White, 2.5);
+        ink.Shape([S(70, -2), S(46, -2), S(46, -12), S(70, -12)], Ink.White, 2.5);
+    }
+
+    /// <summary>Paper that was wiped with.</summary>
+    private static void Used(Ink ink, Spot middle)
+    {
+        double k = ink.Scale;
+        Spot S(double x, double y) => middle + new Spot(x / k, y / k);
+        ink.Shape([S(-26, 10), S(-10, 16), S(6, 11), S(24, 18), S(29, -4), S(20, -15), S(2, -11), S(-18, -16)], Ink.White, 3);
+        ink.Shape([S(-8, 5), S(6, 6), S(12, -1), S(3, -6), S(-8, -4)], Ink.Black, 1);
     }
 
     private static void Drop(Ink ink, Spot at, double size) =>

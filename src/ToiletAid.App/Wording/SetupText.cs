@@ -44,6 +44,12 @@ public sealed class SetupText(RankedPlan ranked, Answers known, KnowledgeBase kn
         _ => null,
     };
 
+    /// <summary>What water is never to be warmer than, degrees Celsius.</summary>
+    internal double WarmestCelsius => knowledge.Water.LimitCelsius(HeatSense.BurnsSooner(known, knowledge.Evidence.Value("scald.old")));
+
+    /// <summary>True where it is not the last paper that shows whether the skin is clean, but somebody who looks.</summary>
+    internal bool SomebodyLooks => !SeesNothing && !ranked.HandPats && !_plan.Methods.Any(m => m.Paper is not null || m.NeedsBin);
+
     private bool HelperPrepares => Warns("helper-prepares-paper") || Warns("helper-folds");
 
     private bool IsBroken => Warns("wound-advice");
@@ -87,33 +93,42 @@ public sealed class SetupText(RankedPlan ranked, Answers known, KnowledgeBase kn
         {
             if (aid.NeedsBin && aid.Method == MethodKind.Wipe)
             {
-                yield return new(SetupAct.PutWipesReady, "Put the wipes and a lidded bin within reach.", aid);
+                yield return new(SetupAct.PutWipesReady, "Put the wipes and a lidded bin within reach.", "Get the wipes and the bin.", aid);
             }
 
             yield break;
         }
 
         string sheets = "sheet".ToQuantity(paper.Strip.Sheets), length = SlotText.Centimetres(paper.Strip.LengthMetres);
-        bool bunch = aid.Reach == ReachKind.BareHand && !ranked.FoldsPaper && !_plan.Has("prepared-paper");
+        bool bunch = Bunches(aid);
         string fold = bunch ? $"Take {sheets} and bunch them into a pad as big as the palm."
             : paper.Strip.Folds == 0
             ? $"Take {sheets} in one strip, {length} long."
             : $"Fold {sheets} in half {Times(paper.Strip.Folds)}. That gives {paper.Strip.Layers} layers, {length} long.";
-        yield return new(bunch ? SetupAct.BunchPaper : SetupAct.FoldPaper, !_plan.Has("prepared-paper") ? fold
+        string few = bunch ? $"Bunch {sheets} of paper" : paper.Strip.Folds == 0 ? $"Take {sheets} of paper" : $"Fold {sheets} in half {Times(paper.Strip.Folds)}";
+        yield return !_plan.Has("prepared-paper") ? new(bunch ? SetupAct.BunchPaper : SetupAct.FoldPaper, fold, few + ".", aid)
             : HelperPrepares && reader != SetupReader.Helper
-            ? $"Once a week, a carer folds {paper.ToPrepare(DaysAhead)} pieces. {fold} Put a small elastic band round each and keep them by the toilet."
-            : $"Once a week, fold {paper.ToPrepare(DaysAhead)} pieces ahead. {fold} Put a small elastic band round each and keep them by the toilet.", aid);
-        string? load = aid.Paper!.Hold switch
+            ? new(
+                SetupAct.FoldPaper,
+                $"Once a week, a carer folds {paper.ToPrepare(DaysAhead)} pieces. {fold} Put a small elastic band round each and keep them by the toilet.",
+                $"Your carer: {PlanText.Lower(few)}.",
+                aid)
+            : new(
+                SetupAct.FoldPaper,
+                $"Once a week, fold {paper.ToPrepare(DaysAhead)} pieces ahead. {fold} Put a small elastic band round each and keep them by the toilet.",
+                $"{few}, {paper.ToPrepare(DaysAhead)} times a week.",
+                aid);
+        (string Text, string Few)? load = aid.Paper!.Hold switch
         {
-            PaperHold.Wrap => $"Wrap it round the head. It goes round {Number(paper.Cover.Wraps ?? 0)} times. Lock it.",
-            PaperHold.Tuck => "Lay it over the head and tuck both ends into the slot.",
-            _ when aid.Reach == ReachKind.Handle => "Put it in the jaws so that it covers them.",
+            PaperHold.Wrap => ($"Wrap it round the head. It goes round {Number(paper.Cover.Wraps ?? 0)} times. Lock it.", "Wind it round. Lock it."),
+            PaperHold.Tuck => ("Lay it over the head and tuck both ends into the slot.", "Tuck in both ends."),
+            _ when aid.Reach == ReachKind.Handle => ("Put it in the jaws so that it covers them.", "Cover the jaws with it."),
             _ => null,
         };
-        if (load is not null)
+        if (load is { } put)
         {
-            yield return new(SetupAct.LoadPaper, load, aid);
-            yield return new(SetupAct.CheckHold, "Pull firmly to check that it holds.", aid);
+            yield return new(SetupAct.LoadPaper, put.Text, put.Few, aid);
+            yield return new(SetupAct.CheckHold, "Pull firmly to check that it holds.", "Pull. It must hold.", aid);
         }
     }
 
@@ -127,21 +142,23 @@ public sealed class SetupText(RankedPlan ranked, Answers known, KnowledgeBase kn
         if (water.Reservoir is { } reservoir)
         {
             string refill = spray.RefillsPerClean > 0 ? $" Have water ready for {"more filling".ToQuantity(spray.RefillsPerClean)}." : string.Empty;
-            yield return new(SetupAct.FillWater, $"Fill it with {"millilitre".ToQuantity((int)Math.Round(reservoir.Value * 1e6))} of water.{refill}", _plan.Washing);
+            yield return new(SetupAct.FillWater, $"Fill it with {"millilitre".ToQuantity((int)Math.Round(reservoir.Value * 1e6))} of water.{refill}", refill.Length > 0 ? "Fill it. Have more ready." : "Fill it with water.", _plan.Washing);
         }
 
         bool poor = HeatSense.MayBePoor(known);
-        string limit = Number(knowledge.Water.LimitCelsius(HeatSense.BurnsSooner(known, knowledge.Evidence.Value("scald.old"))));
+        string limit = Number(WarmestCelsius);
         if (water is { CanBeWarm: true, LimitsTemperature: true })
         {
             string check = poor ? "measure it with a thermometer" : "feel it on the inner arm";
             string heat = Warns("heat-of-seat-and-air") ? " Switch the seat heating off and set the air to cool." : string.Empty;
-            yield return new(SetupAct.SetWarmth, $"Before the first use, set the water to its lowest warmth and {check}. Never above {limit} degrees Celsius.{heat}", _plan.Washing);
+            yield return new(SetupAct.SetWarmth, $"Before the first use, set the water to its lowest warmth and {check}. Never above {limit} degrees Celsius.{heat}", $"{(heat.Length > 0 ? "Seat heating off. " : string.Empty)}Lowest warmth. Never above {limit} degrees Celsius.", _plan.Washing);
         }
 
         if (ranked.Setup.Mix is { IsOutOfReach: false } mix)
         {
-            yield return new(SetupAct.MixWater, $"For warm water mix {"part".ToQuantity(mix.Parts.Hot)} hot with {mix.Parts.Cold} cold, if the tap gives {Number(knowledge.Water.HotSupplyCelsius)} and {Number(knowledge.Water.ColdSupplyCelsius)} degrees Celsius. Measure it with a thermometer. Never above {limit} degrees Celsius.", _plan.Washing);
+            string taps = $"{Number(knowledge.Water.HotSupplyCelsius)} and {Number(knowledge.Water.ColdSupplyCelsius)} degrees Celsius";
+            string tap = reader == SetupReader.Therapist ? $", if the tap gives {taps}." : $". That is for a tap that gives {taps}.";
+            yield return new(SetupAct.MixWater, $"For warm water mix {"part".ToQuantity(mix.Parts.Hot)} hot with {mix.Parts.Cold} cold{tap} Measure it with a thermometer. Never above {limit} degrees Celsius.", $"{"part".ToQuantity(mix.Parts.Hot)} hot, {mix.Parts.Cold} cold. Never above {limit} degrees Celsius.", _plan.Washing);
         }
     }
 
@@ -162,7 +179,8 @@ public sealed class SetupText(RankedPlan ranked, Answers known, KnowledgeBase kn
             _ when place is "" or "bed" => $"Lie back with {Your("knees")} apart.",
             _ => $"Lie back in the tilted chair with {Your("knees")} apart.",
         };
-        yield return new(SetupAct.TakePosture, posture + Leans());
+        string say = reader == SetupReader.Helper && _plan.Aid.Method == MethodKind.Helper ? "Say: " : string.Empty;
+        yield return new(SetupAct.TakePosture, say + posture + Leans(), FewOfPosture(place, hold));
         if (_plan.Approach is { } approach)
         {
             // Where the seat washes by itself, it is the companion that is brought to the skin.
@@ -177,8 +195,42 @@ public sealed class SetupText(RankedPlan ranked, Answers known, KnowledgeBase kn
                 Approach.Front => $"Part {Your("knees")} and bring {it} between {Your("thighs")} from the front.",
                 _ when _plan.Posture is Posture.Seated or Posture.SeatedLeaningForward => $"Lean off one buttock and bring {it} in from that side.",
                 _ => $"Bring {it} in from the side.",
+            }, approach switch
+            {
+                Approach.Behind => $"Reach behind{FewOfHand(hand)}.",
+                Approach.Front => $"Reach between your thighs{FewOfHand(hand)}.",
+                _ when _plan.Posture is Posture.Seated or Posture.SeatedLeaningForward => $"Lean over. Reach in{FewOfHand(hand)}.",
+                _ => $"Reach in from the side{FewOfHand(hand)}.",
             }, reaches);
         }
+    }
+
+    /// <summary>True where the bare hand does not fold the paper and nobody folds it ahead.</summary>
+    private bool Bunches(Aid aid) => aid.Reach == ReachKind.BareHand && !ranked.FoldsPaper && !_plan.Has("prepared-paper");
+
+    private static string FewOfHand(string hand) => hand.Length == 0 ? string.Empty : $", {hand}hand";
+
+    private string FewOfPosture(string place, string hold)
+    {
+        var (forward, side) = Lean;
+        string ahead = forward switch { 0 => string.Empty, < 30 => " Lean forward a little.", < 40 => " Hands on your knees.", _ => " Elbows on your knees." };
+        string aside = (side, CleaningSide.Hand(known)) switch
+        {
+            (0, _) => string.Empty,
+            (_, "right" or "left") => $" Lean to the {(CleaningSide.Hand(known) == "right" == side > 0 ? "right" : "left")}.",
+            ( > 0, _) => " Lean to the hand that cleans.",
+            _ => " Lean away from the hand that cleans.",
+        };
+        return _plan.Posture switch
+        {
+            Posture.Seated when place == "bed" => "Sit up in bed.",
+            Posture.Seated => "Sit well back.",
+            Posture.SeatedLeaningForward => forward == 0 ? "Sit. Lean forward slowly." : "Sit.",
+            Posture.HalfStanding => $"{hold}. Rise halfway.",
+            Posture.Standing => $"Stand and {PlanText.Lower(hold)}.",
+            Posture.SideLying => "Lie on your side.",
+            _ => "Lie back. Knees apart.",
+        } + ahead + aside;
     }
 
     /// <summary>What the solved posture asks of the trunk, where it is worth saying: tens of degrees forward, and to the side of the cleaning hand or, below 0, away from it.</summary>
@@ -251,62 +303,69 @@ public sealed class SetupText(RankedPlan ranked, Answers known, KnowledgeBase kn
         if (_plan.Aid.Water is not null && ranked.Setup.Spray is { } spray)
         {
             string seconds = TimeSpan.FromSeconds(Math.Round(spray.GentleSecondsPerClean)).Humanize(culture: CultureInfo.InvariantCulture);
-            yield return new(SetupAct.Clean, _plan.Aid.Reach == ReachKind.None
-                ? "Work the lever or the button and wash until clean."
-                : $"Wash{frontToBack} for about {seconds} at the gentle strength.", _plan.Aid);
+            yield return _plan.Aid.Reach == ReachKind.None
+                ? new(SetupAct.Clean, "Work the lever or the button and wash until clean.", "Wash until clean.", _plan.Aid)
+                : new(SetupAct.Clean, $"Wash{frontToBack} for about {seconds} at the gentle strength.", $"Wash{frontToBack}, gently.", _plan.Aid);
             if (_plan.Aid.Method == MethodKind.WashAndDry)
             {
-                yield return new(SetupAct.Dry, Warns("air-on-broken-skin") ? (ranked.HandPats ? "Leave the dryer off. Lay soft paper on until the skin is dry." : "Leave the dryer off. Somebody else lays soft paper on until the skin is dry.")
-                    : Warns("heat-of-seat-and-air") ? (ranked.HandPats ? "Use the dryer on cool. Pat with soft paper until the paper stays dry." : "Use the dryer on cool, and twice if the skin stays wet.")
-                    : ranked.HandPats ? "Use the dryer until the skin feels dry. Pat any wet skin with soft paper."
-                    : "Use the dryer until the skin feels dry.", _plan.Aid);
+                yield return Dry();
             }
         }
         else
         {
             int loads = ranked.Setup.Paper?.LoadsPerClean ?? 1;
-            yield return new(SetupAct.Clean, reader == SetupReader.Therapist
+            yield return new(
+                SetupAct.Clean,
+                reader == SetupReader.Therapist
                 ? $"Wipe{frontToBack}, one stroke with each clean face.{(loads > 1 ? $" Use {loads} pieces." : string.Empty)}"
-                : $"{(male ? string.Empty : "Wipe from front to back. ")}Wipe once with each clean side of the paper.{(loads > 1 ? $" Use {loads} folded pieces." : string.Empty)}", _plan.Aid);
+                : $"{(male ? string.Empty : "Wipe from front to back. ")}Wipe once with each clean side of the paper.{(loads > 1 ? $" Use {loads} {(Bunches(_plan.Aid) ? "pads of paper" : "folded pieces")}." : string.Empty)}",
+                $"Wipe{(male ? " between the buttocks" : frontToBack)}.{(loads > 1 ? $" Use {loads} pieces." : string.Empty)}",
+                _plan.Aid);
         }
 
         if (_plan.Companion is { } companion)
         {
-            yield return new(SetupAct.Finish, _plan.Aid.Water is null ? $"Finish with {PlanText.Lower(companion.Name)}."
-                : IsBroken ? $"Lay soft paper on until the skin is dry, do not rub, with {PlanText.Lower(companion.Name)}."
-                : $"Pat dry, do not rub, with {PlanText.Lower(companion.Name)}.", companion);
+            yield return _plan.Aid.Water is null ? new(SetupAct.Finish, $"Finish with {PlanText.Lower(companion.Name)}.", companion.Water is null ? "Wipe once more." : "Then wash.", companion)
+                : IsBroken ? new(SetupAct.Finish, $"Lay soft paper on until the skin is dry, do not rub, with {PlanText.Lower(companion.Name)}.", "Lay soft paper on. Do not rub.", companion)
+                : new(SetupAct.Finish, $"Pat dry, do not rub, with {PlanText.Lower(companion.Name)}.", "Pat dry. Do not rub.", companion);
         }
 
-        if (SeesNothing)
-        {
-            yield return new(SetupAct.Look, "Use one more clean paper than seems needed, and ask somebody to look now and then.");
-        }
-        else if (_plan.Methods.Any(m => m.Paper is not null || m.NeedsBin))
-        {
-            yield return new(SetupAct.Look, "Look at the last paper. It is clean when the paper stays clean.");
-        }
-        else
-        {
-            yield return new(SetupAct.Look, ranked.HandPats
-                ? "Look at the paper that pats dry. It is clean when the paper stays clean."
-                : "The first times, let somebody look whether the skin is clean and dry. Wash longer where it is not.");
-        }
+        yield return Look();
     }
+
+    private SetupStep Dry() => Warns("air-on-broken-skin") ? new(
+                SetupAct.Finish,
+                ranked.HandPats ? "Leave the dryer off. Lay soft paper on until the skin is dry." : "Leave the dryer off. Somebody else lays soft paper on until the skin is dry.",
+                ranked.HandPats ? "Dryer off. Lay soft paper on." : "Dryer off. Somebody else lays soft paper on.",
+                _plan.Aid)
+            : Warns("heat-of-seat-and-air") ? new(SetupAct.Dry, ranked.HandPats ? "Use the dryer on cool. Pat with soft paper until the paper stays dry." : "Use the dryer on cool, and twice if the skin stays wet.", ranked.HandPats ? "Dry with cool air. Pat." : "Dry with cool air.", _plan.Aid)
+            : ranked.HandPats ? new(SetupAct.Dry, "Use the dryer until the skin feels dry. Pat any wet skin with soft paper.", "Dry with air. Pat.", _plan.Aid)
+            : new(SetupAct.Dry, "Use the dryer until the skin feels dry.", "Dry with air.", _plan.Aid);
+
+    private SetupStep Look() => SeesNothing
+        ? new(SetupAct.Look, "Use one more clean paper than seems needed, and ask somebody to look now and then.", "Wipe once more. Let somebody look.")
+        : _plan.Methods.Any(m => m.Paper is not null || m.NeedsBin)
+        ? new(SetupAct.Look, "Look at the last paper. It is clean when the paper stays clean.", "Paper clean? Then stop.")
+        : ranked.HandPats
+        ? new(SetupAct.Look, "Look at the paper that pats dry. It is clean when the paper stays clean.", "Paper clean? Then stop.")
+        : new(SetupAct.Look, "The first times, let somebody look whether the skin is clean and dry. Wash longer where it is not.", "Let somebody look.");
 
     private IEnumerable<SetupStep> ByHelper(bool male)
     {
         if (reader == SetupReader.Helper)
         {
             string doing = IsBroken ? "Rinse the skin and lay soft paper on. Do not rub." : male ? "Clean." : "Clean from front to back.";
-            yield return new(SetupAct.HelperCleans, $"Ask first. Put on {Gloves}. Say what you do before each touch. {doing}", _plan.Aid);
-            yield return new(SetupAct.Look, "Look at the last paper. It is clean when the paper stays clean.");
+            yield return new(SetupAct.HelperCleans, $"Ask first. Put on {Gloves}. Say what you do before each touch. {doing}", IsBroken ? "Rinse. Lay soft paper on." : $"Clean{(male ? string.Empty : " from front to back")}.", _plan.Aid);
+            yield return new(SetupAct.Look, "Look at the last paper. It is clean when the paper stays clean.", "Paper clean? Then stop.");
             yield break;
         }
 
         string who = reader == SetupReader.Person ? "Your carer" : "The carer";
         string how = IsBroken ? "rinses the skin and lays soft paper on, without rubbing" : male ? "cleans" : "cleans from front to back";
-        yield return new(SetupAct.HelperCleans, $"{who} asks, puts on {Gloves} and {how}, saying so before each touch.", _plan.Aid);
-        yield return new(SetupAct.Look, $"{who} checks that the last paper stays clean.");
+        yield return new(SetupAct.HelperCleans, reader == SetupReader.Person
+            ? $"{who} asks first and puts on {Gloves}. {who} {how}. You are told before each touch."
+            : $"{who} asks, puts on {Gloves} and {how}, saying so before each touch.", IsBroken ? "Your carer rinses you." : "Your carer cleans you.", _plan.Aid);
+        yield return new(SetupAct.Look, $"{who} checks that the last paper stays clean.", "Your carer looks: is it clean?");
     }
 
     private IEnumerable<SetupStep> After()
@@ -315,27 +374,28 @@ public sealed class SetupText(RankedPlan ranked, Answers known, KnowledgeBase kn
         {
             string it = _plan.Companion is null || _plan.Aid.Reach != ReachKind.Handle ? "it" : PlanText.Lower(aid.Name);
             var release = aid.Operations.FirstOrDefault(o => o.Kind == OperationKind.Release);
+            bool touched = aid.SoilTouched.Value >= knowledge.Evidence.Value("contact.sheet-between");
             yield return new(SetupAct.LetGo, release is { AgainstTheBody: true }
                 ? $"Hold {it} over the bowl and let the paper drop without touching it. {(reader == SetupReader.Therapist ? "The button can be pressed against the thigh or hip." : "You can press the button against your thigh or hip.")}"
-                : aid.SoilTouched.Value >= knowledge.Evidence.Value("contact.sheet-between")
+                : touched
                     ? "Take the paper off with a clean sheet and drop it into the bowl."
-                    : $"Hold {it} over the bowl and let the paper drop without touching it.", aid);
+                    : $"Hold {it} over the bowl and let the paper drop without touching it.", touched && release is not { AgainstTheBody: true } ? "Take it off with a clean sheet." : "Let the paper drop.", aid);
         }
 
         if (_plan.Methods.Any(m => m.NeedsBin))
         {
-            yield return new(SetupAct.UseBin, _plan.Aid.Method == MethodKind.Helper ? "Put wipes and gloves into the bin, not the toilet." : "Put wipes into the bin, not the toilet.");
+            yield return new(SetupAct.UseBin, _plan.Aid.Method == MethodKind.Helper ? "Put wipes and gloves into the bin, not the toilet." : "Put wipes into the bin, not the toilet.", "Into the bin, not the toilet.");
         }
 
         if (_plan.Has("skin-mirror"))
         {
-            yield return new(SetupAct.LookAtSkin, $"Look at {Your("skin")} with the mirror.");
+            yield return new(SetupAct.LookAtSkin, $"Look at {Your("skin")} with the mirror.", "Look at your skin.");
         }
 
         Aid[] tools = [.. _plan.Methods.Where(m => m.Operations.Any(o => o.Kind == OperationKind.Wash))];
         yield return new(SetupAct.WashUp, tools.Length > 1 ? $"Wash both aids with soap and water and let them dry. Wash {Your("hands")}."
             : tools.Length == 1 ? $"Wash the aid with soap and water and let it dry. Wash {Your("hands")}."
-            : $"Wash {Your("hands")}.", tools.FirstOrDefault());
+            : $"Wash {Your("hands")}.", tools.Length == 0 ? "Wash your hands." : "Wash it. Wash your hands.", tools.FirstOrDefault());
     }
 
     private static string Times(int folds) => folds switch { 1 => "once", 2 => "twice", _ => $"{folds} times" };

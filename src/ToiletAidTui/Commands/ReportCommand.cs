@@ -14,10 +14,17 @@ internal sealed class ReportCommand
     private const string Record = "record";
     private const string Person = "person";
     private const string Helper = "helper";
+    private const string InWords = "words";
+    private const string InPictures = "pictures";
 
     private readonly Argument<string> _path = new("PATH") { Description = "Profile." };
     private readonly Option<string> _kind = Choice("--kind", "Which document", Note, Sheet, Record);
     private readonly Option<string> _for = Choice("--for", "For whom a sheet is", Person, Helper);
+    private readonly Option<string?> _sheet = new("--sheet")
+    {
+        Description = "Form of the person's sheet: words, or pictures with few words for who does not read. Pictures where one step at a time is followed, when left out.",
+    };
+
     private readonly Option<string> _language = Choice("--language", "Language of the document", [.. English.Tags]);
     private readonly Option<string?> _format = new("--format") { Description = "Form of the output: text, markdown or html for a note or a sheet, json for a record." };
     private readonly Option<int?> _plan = new("--plan") { Description = "Place of the plan that was taken. The first when left out." };
@@ -30,6 +37,7 @@ internal sealed class ReportCommand
     private ReportCommand(Terminal terminal)
     {
         _terminal = terminal;
+        _sheet.AcceptOnlyFromAmong(InWords, InPictures);
         _format.AcceptOnlyFromAmong(Formats.Text, Formats.Markdown, Formats.Html, Formats.Json);
     }
 
@@ -38,7 +46,7 @@ internal sealed class ReportCommand
         var report = new ReportCommand(terminal);
         var command = new Command("report", "Write the clinic note, a sheet to leave behind, or data for the record system.")
         {
-            report._path, report._kind, report._for, report._format, report._plan, report._language, report._out, report._aids, ClinicOption.Define(),
+            report._path, report._kind, report._for, report._sheet, report._format, report._plan, report._language, report._out, report._aids, ClinicOption.Define(),
         };
         command.SetAction(report.Run);
         return command;
@@ -58,6 +66,12 @@ internal sealed class ReportCommand
         if ((kind == Record) != (format == Formats.Json))
         {
             _terminal.Error.WriteLine(kind == Record ? "A record has only the form json, leave --format out." : $"A {kind} has no form json, use text, markdown or html.");
+            return ExitCode.WrongUsage;
+        }
+
+        if (parsed.GetValue(_sheet) is not null && (kind != Sheet || parsed.GetValue(_for) == Helper))
+        {
+            _terminal.Error.WriteLine("--sheet is for the person's sheet, use --kind sheet and no --for helper.");
             return ExitCode.WrongUsage;
         }
 
@@ -81,7 +95,7 @@ internal sealed class ReportCommand
             return ExitCode.WrongUsage;
         }
 
-        string text = Text(about, kind, format, parsed.GetValue(_for) == Helper);
+        string text = Text(about, kind, format, parsed.GetValue(_for) == Helper, parsed.GetValue(_sheet));
         notice?.Dispose();
         if (parsed.GetValue(_out) is not { } path)
         {
@@ -98,14 +112,14 @@ internal sealed class ReportCommand
         return ExitCode.InputRefused;
     }
 
-    private string Text(Case about, string kind, string format, bool toHelper)
+    private string Text(Case about, string kind, string format, bool toHelper, string? form)
     {
         if (kind == Record)
         {
             return VisitDocuments.Record(about, _terminal.Clock.GetUtcNow());
         }
 
-        var document = kind == Note ? VisitDocuments.Note(about) : VisitDocuments.Sheet(about, toHelper);
+        var document = kind == Note ? VisitDocuments.Note(about) : VisitDocuments.Sheet(about, toHelper, form is null ? null : form == InPictures);
         return format switch
         {
             Formats.Html => HtmlDocument.Write(document),

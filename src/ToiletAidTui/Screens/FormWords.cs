@@ -27,6 +27,7 @@ internal static class FormWords
         ["draws"] = "Simulated people",
         ["report.kind"] = "Which document",
         ["report.for"] = "Whom the sheet is for",
+        ["report.sheet"] = "Words or pictures",
         ["report.format"] = "Format of the document",
         ["report.plan"] = "Plan that was taken",
         ["report.language"] = "Language",

@@ -44,6 +44,7 @@ internal static class ToolPages
         [
             Field("--kind", "note for the clinic note, sheet for a sheet to leave behind, record for the record system. The note when left out.", "the clinic note"),
             Field("--for", "Whom a sheet is for: person or helper. The person when left out.", "the person"),
+            Field("--sheet", "Form of the person's sheet: words, or pictures for who does not read. By the answers when left out.", "what the answers ask for"),
             Field("--format", "text, markdown or html; json for a record. Text when left out.", "the usual one"),
             Field("--plan", "Place of the plan that was taken. The first when left out.", "the first"),
             Field("--language", "en-GB or en-US.", "British English"),

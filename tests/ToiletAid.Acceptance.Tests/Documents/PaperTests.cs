@@ -47,6 +47,28 @@ public sealed partial class PaperTests
         }
     }
 
+    [Theory]
+    [MemberData(nameof(DemoPeople.Names), MemberType = typeof(DemoPeople))]
+    public void A_note_has_one_drawing_of_posture_way_and_aid(string name)
+    {
+        var drawn = Papers.Of(name, "note").Blocks.OfType<Block.Steps>().SelectMany(s => s.Drawings).OfType<Drawing>().ToList();
+
+        Assert.Equal(Papers.About(name).Chosen is null ? 0 : 1, drawn.Count);
+        Assert.All(drawn, d => Assert.Contains("data-picture=\"way\"", d.Shapes, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_sheet_is_in_words_or_in_large_pictures_by_the_answers_or_as_asked_for()
+    {
+        string Sheet(string name, params string[] options) => Cli.Run("", ["report", DemoPeople.File(name), "--kind", "sheet", "--format", "html", .. options]).Output;
+
+        Assert.Contains("<ol class=\"seen\">", Sheet("d-841-forgets-steps"), StringComparison.Ordinal);
+        Assert.DoesNotContain("<ol class=\"seen\">", Sheet("d-841-forgets-steps", "--sheet", "words"), StringComparison.Ordinal);
+        Assert.DoesNotContain("<ol class=\"seen\">", Sheet("d-841-forgets-steps", "--for", "helper"), StringComparison.Ordinal);
+        Assert.DoesNotContain("<ol class=\"seen\">", Sheet("k-014-stiff-shoulder"), StringComparison.Ordinal);
+        Assert.Contains("<ol class=\"seen\">", Sheet("k-014-stiff-shoulder", "--sheet", "pictures"), StringComparison.Ordinal);
+    }
+
     [Fact]
     public void A_red_flag_leaves_no_plan_and_no_steps_in_any_paper()
     {
@@ -72,6 +94,8 @@ public sealed partial class PaperTests
     [Theory]
     [InlineData("There is no plan in place 40, look at the shortlist with toiletaid rank.", "--plan", "40")]
     [InlineData("There is no plan in place 0, look at the shortlist with toiletaid rank.", "--plan", "0")]
+    [InlineData("--sheet is for the person's sheet, use --kind sheet and no --for helper.", "--sheet", "pictures")]
+    [InlineData("--sheet is for the person's sheet, use --kind sheet and no --for helper.", "--kind", "sheet", "--for", "helper", "--sheet", "words")]
     [InlineData("A note has no form json, use text, markdown or html.", "--format", "json")]
     public void What_cannot_be_written_is_told(string sentence, params string[] options)
     {

@@ -18,6 +18,10 @@ internal static partial class Readability
         return (FleschKincaid(words.Length, sentences, words.Sum()), Smog(sentences, words.Count(s => s >= 3)));
     }
 
+    internal static IEnumerable<string> Sentences(string text) => SentenceEnd().Split(text).Where(s => Words(s) > 0);
+
+    internal static int Words(string text) => Word().Count(text);
+
     /// <summary>Groups of vowels, but for a silent e at the end and for -es and -ed that are not spoken.</summary>
     internal static int Syllables(string word)
     {

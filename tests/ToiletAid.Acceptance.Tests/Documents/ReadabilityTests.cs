@@ -6,8 +6,14 @@ namespace ToiletAid.Acceptance.Tests.Documents;
 
 public sealed class ReadabilityTests(ITestOutputHelper output)
 {
-    /// <summary>Patient education is asked to be at the sixth grade at most (American Medical Association, as quoted in J Med Libr Assoc 2018, 106:262).</summary>
-    private const double MostGrade = 6;
+    /// <summary>Patient education is asked to be at the sixth grade at most (American Medical Association, as quoted in J Med Libr Assoc 2018, 106:262).
+    /// One grade less is a decision of this project.</summary>
+    private const double MostGrade = 5;
+
+    /// <summary>A decision of this project: what is heard in one breath.</summary>
+    private const int MostWords = 20;
+
+    private const int Simulated = 10;
 
     /// <summary>SMOG reads about three grades higher on the same handouts (9.6 against 6.5 in the same study), so its bar is a decision.</summary>
     private const double MostSmog = 8;
@@ -48,22 +54,37 @@ public sealed class ReadabilityTests(ITestOutputHelper output)
 
     [Theory]
     [MemberData(nameof(DemoPeople.Names), MemberType = typeof(DemoPeople))]
-    public void Sheets_stay_within_the_sixth_grade(string name)
+    public void Sheets_stay_within_the_fifth_grade(string name) => Check(name, Papers.About(name));
+
+    [Fact]
+    public void Sheets_of_simulated_people_stay_within_the_fifth_grade()
     {
-        foreach (string whom in (string[])["person", "helper"])
+        for (int i = 0; i < Simulated; i++)
+        {
+            Check($"simulated {i}", Papers.Simulated(i));
+        }
+    }
+
+    private void Check(string name, Case about)
+    {
+        foreach (bool toHelper in (bool[])[false, true])
         {
             foreach (string language in English.Tags)
             {
-                var (grade, smog) = Readability.Of(Running(Papers.Text(name, whom, language)));
-                output.WriteLine($"{name}, {whom}, {language}: Flesch-Kincaid {grade:0.00}, SMOG {smog:0.00}");
+                string text = Running(Papers.Text(VisitDocuments.Sheet(about with { English = English.Of(language, about.Words) }, toHelper)));
+                var (grade, smog) = Readability.Of(text);
+                output.WriteLine($"{name}, {(toHelper ? "helper" : "person")}, {language}: Flesch-Kincaid {grade:0.00}, SMOG {smog:0.00}");
                 Assert.InRange(grade, -3, MostGrade);
                 Assert.InRange(smog, 3, MostSmog);
+
+                // Short sentences must not hide a long one.
+                Assert.All(Readability.Sentences(text), s => Assert.True(Readability.Words(s) <= MostWords, $"{name}: {Readability.Words(s)} words, {s}"));
             }
         }
     }
 
     [Fact]
-    public void Every_caution_in_plain_words_stays_within_the_sixth_grade_by_itself()
+    public void Every_caution_in_plain_words_stays_within_the_fifth_grade_by_itself()
     {
         var hands = BuiltIn.Rules().All.Where(r => r.Helped is not null).Select(r => new PlainRule(r.Id, r.Helped!.Person, r.Helped.Helper));
         foreach (var rule in PlainRules.Load().Rules.Concat(hands))

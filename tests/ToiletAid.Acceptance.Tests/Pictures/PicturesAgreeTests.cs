@@ -100,7 +100,13 @@ public sealed partial class PicturesAgreeTests(ITestOutputHelper output)
             English = English.Of("en-GB", Words),
         };
         string label = ranked.Plan.Key;
-        var sheet = VisitDocuments.Sheet(about, toHelper);
+        var sheet = VisitDocuments.Sheet(about, toHelper, inPictures: false);
+        Assert.Equal(!toHelper && session.Answers.Choice("steps") == "one" && session.Answers.Choice("sight") != "none", VisitDocuments.Sheet(about, toHelper).Blocks.Any(b => b is Block.Steps { Large: true }));
+        if (!toHelper)
+        {
+            Large(about, ranked);
+        }
+
         var steps = sheet.Blocks.OfType<Block.Steps>().SelectMany(s => s.Items.Select((text, i) => (Text: text, Drawing: s.Drawings.ElementAtOrDefault(i)))).ToList();
         string all = string.Join(' ', steps.Select(s => s.Text)), whole = string.Join('\n', PlainDocument.Lines(sheet));
         var drawn = steps.Where(s => s.Drawing is not null).Select(s => (s.Text, Drawing: s.Drawing!, Seen: new SeenPicture(s.Drawing!))).ToList();
@@ -139,13 +145,51 @@ public sealed partial class PicturesAgreeTests(ITestOutputHelper output)
         Assert.Contains((toHelper ? Words.AidsForHelper.GetValueOrDefault(ranked.Plan.Aid.Id) : null) ?? Words.Aids[ranked.Plan.Aid.Id], whole, StringComparison.OrdinalIgnoreCase);
         Assert.All(drawn, d => Assert.EndsWith(".", d.Drawing.Description, StringComparison.Ordinal));
         Assert.All(drawn, d => Assert.NotEmpty(d.Drawing.Title));
-        foreach (var fold in drawn.Where(d => d.Seen.Kind == "fold"))
+        Assert.All(drawn.Where(d => d.Seen.Kind == "fold"), d => Folds(d.Text, d.Drawing));
+    }
+
+    private static void Folds(string text, Drawing drawing)
+    {
+        var seen = new SeenPicture(drawing);
+        Assert.Matches($"\\b{seen.Paper.Sheets} sheets?\\b", text);
+        Assert.Contains(seen.Paper.Sheets == 1 ? "One sheet" : $"{seen.Paper.Sheets} sheets", drawing.Description, StringComparison.Ordinal);
+        Assert.Equal(FoldsOf(text), seen.Paper.Folds);
+        Assert.Equal(FoldsOf(drawing.Description), seen.Paper.Folds);
+    }
+
+    /// <summary>The sheet in pictures: every step has its own, with few words, and nothing of the care that the words ask for is lost.</summary>
+    private static void Large(Case about, RankedPlan ranked)
+    {
+        string label = ranked.Plan.Key;
+        var sheet = VisitDocuments.Sheet(about, toHelper: false, inPictures: true);
+        var steps = Assert.Single(sheet.Blocks.OfType<Block.Steps>());
+        var setup = new SetupText(ranked, about.Session.Answers, Knowledge, SetupReader.Person);
+        Assert.Equal(setup.Steps().Count, steps.Items.Length);
+        Assert.All(steps.Items.Zip(steps.Drawings), step =>
         {
-            Assert.Matches($"\\b{fold.Seen.Paper.Sheets} sheets?\\b", fold.Text);
-            Assert.Contains(fold.Seen.Paper.Sheets == 1 ? "One sheet" : $"{fold.Seen.Paper.Sheets} sheets", fold.Drawing.Description, StringComparison.Ordinal);
-            Assert.Equal(FoldsOf(fold.Text), fold.Seen.Paper.Folds);
-            Assert.Equal(FoldsOf(fold.Drawing.Description), fold.Seen.Paper.Folds);
+            Assert.NotNull(step.Second);
+            Assert.InRange(step.First.Split(' ').Length, 2, 17);
+            Assert.EndsWith(".", step.Second.Description, StringComparison.Ordinal);
+        });
+        string whole = string.Join('\n', PlainDocument.Lines(sheet));
+        Assert.All(ranked.Cautions, c => Assert.Contains(PlainRules.Of(c, toHelper: false), whole, StringComparison.Ordinal));
+        Assert.DoesNotContain("Look at the sheet", whole, StringComparison.Ordinal);
+
+        int at = setup.Each().ToList().FindIndex(s => s.Act == SetupAct.TakePosture);
+        string words = steps.Items[at], posture = PostureOf(words);
+        var seen = new SeenPicture(steps.Drawings[at]!);
+        Assert.Equal("posture", seen.Kind);
+        Assert.True(Shows(seen, posture), $"{label}: {words} The picture shows {PostureOf(seen)}.");
+        Assert.True(posture == PostureOf(steps.Drawings[at]!.Description), $"{label}: {words} {steps.Drawings[at]!.Description}");
+        Assert.False(seen.HasHelper);
+        if (seen.View == "side" && posture == "seated")
+        {
+            var (least, most) = words.Contains("Hands on", StringComparison.Ordinal) ? (20, 40) : words.Contains("Elbows on", StringComparison.Ordinal) ? (30, 70)
+                : words.Contains("forward a little", StringComparison.Ordinal) ? (10, 30) : words.Contains("forward slowly", StringComparison.Ordinal) ? (30, 50) : (-10, 10);
+            Assert.True(seen.TrunkLean >= least && seen.TrunkLean <= most, $"{label}: {words} The trunk leans {seen.TrunkLean:0} degrees.");
         }
+
+        Assert.All(steps.Items.Zip(steps.Drawings).Where(s => new SeenPicture(s.Second!).Kind == "fold"), s => Folds(s.First, s.Second!));
     }
 
     private static void Leans(string label, string words, string posture, SeenPicture seen)
@@ -233,10 +277,10 @@ public sealed partial class PicturesAgreeTests(ITestOutputHelper output)
     [GeneratedRegex("Lie back|lies back", RegexOptions.None, 1000)]
     private static partial Regex LiesBack();
 
-    [GeneratedRegex("rise halfway|half up", RegexOptions.None, 1000)]
+    [GeneratedRegex("[Rr]ise halfway|half up", RegexOptions.None, 1000)]
     private static partial Regex HalfUp();
 
-    [GeneratedRegex("Stand and hold|person stands at", RegexOptions.None, 1000)]
+    [GeneratedRegex("Stand and (hold|lean)|person stands at", RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex Stands();
 
     [GeneratedRegex(@"\bSit\b|person sits", RegexOptions.None, 1000)]

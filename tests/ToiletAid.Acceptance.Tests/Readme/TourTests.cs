@@ -58,6 +58,24 @@ public sealed partial class TourTests
         }
     }
 
+    /// <summary>Each picture with the command that draws it.</summary>
+    [Theory]
+    [InlineData("short-soft.svg", "aids --aid short-soft")]
+    [InlineData("reach.svg", "calc reach --stature 5_ft_7_in --mass 11_st_4 --shoulder-extension 15 --internal-rotation 20")]
+    public void The_pictures_in_the_README_are_what_the_program_draws(string name, string command)
+    {
+        string path = $"profiles/pictures/{name}";
+        using var folder = new TempFolder();
+        string drawn = Path.Combine(folder.Path, name);
+        var (code, _, error) = Cli.Run(string.Empty, [.. command.Split(' ').Select(w => w.Replace('_', ' ')), "--picture", drawn]);
+        var alternative = Regex.Match(File.ReadAllText(Repository.Path("README.md")), $@"!\[([^\]]+)\]\({Regex.Escape(path)}\)", RegexOptions.None, TimeSpan.FromSeconds(1));
+
+        Assert.Equal((0, string.Empty), (code, error));
+        Assert.Equal(File.ReadAllText(drawn), File.ReadAllText(Repository.Path(path)));
+        Assert.True(alternative.Success, "The README does not show it.");
+        Assert.All(alternative.Groups[1].Value.Split(". "), sentence => Assert.Contains(sentence.TrimEnd('.'), File.ReadAllText(drawn), StringComparison.Ordinal));
+    }
+
     [GeneratedRegex(@"(?<![\w/])(profiles|src|tests|\.ci)/[\w./-]+", RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex InTheRepository();
 

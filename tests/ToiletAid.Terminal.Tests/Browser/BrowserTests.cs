@@ -1,4 +1,3 @@
-using System.Diagnostics;
 using System.Globalization;
 using System.Text.Json;
 using ToiletAid.App.Documents;
@@ -10,8 +9,6 @@ public sealed class BrowserTests(ITestOutputHelper output)
 {
     private const int MostSheetPages = 2;
     private const int Simulated = 10;
-    private static readonly Lock Filling = new();
-
     [Fact]
     public void Papers_are_accessible_flow_at_any_zoom_and_print_on_the_pages_they_should()
     {
@@ -33,6 +30,8 @@ public sealed class BrowserTests(ITestOutputHelper output)
         {
             string profile = folder.File($"simulated-{i}.json", simulated[i]);
             folder.File($"simulated-{i}.note.html", Cli.Run("", "report", profile, "--kind", "note", "--format", "html").Output);
+            folder.File($"simulated-{i}.words.html", Cli.Run("", "report", profile, "--kind", "sheet", "--sheet", "words", "--format", "html").Output);
+            folder.File($"simulated-{i}.pictures.html", Cli.Run("", "report", profile, "--kind", "sheet", "--sheet", "pictures", "--format", "html").Output);
         }
 
         using var seen = JsonDocument.Parse(Run("node", Script("look.cjs"), modules, folder.Path));
@@ -57,7 +56,7 @@ public sealed class BrowserTests(ITestOutputHelper output)
         }
 
         output.WriteLine($"{seen.RootElement.GetArrayLength()} papers, sheets at most {most} pages, notes at most {mostOfNotes}");
-        Assert.Equal((DemoPeople.Names.Count * 3 * English.Tags.Count) + Simulated, seen.RootElement.GetArrayLength());
+        Assert.Equal((DemoPeople.Names.Count * 3 * English.Tags.Count) + (3 * Simulated), seen.RootElement.GetArrayLength());
         Assert.InRange(most, 1, MostSheetPages);
     }
 
@@ -81,42 +80,13 @@ public sealed class BrowserTests(ITestOutputHelper output)
     private static int Pages(string pdf) =>
         int.Parse(Run("pdfinfo", pdf).Split('\n').Single(l => l.StartsWith("Pages:", StringComparison.Ordinal))["Pages:".Length..], CultureInfo.InvariantCulture);
 
-    private static string Script(string name) => Repository.Path("tests", "ToiletAid.Terminal.Tests", "Browser", name);
+    private static string Script(string name) => NodeModules.Script("Browser", name);
 
-    /// <summary>A folder outside the repository with the packages of Browser/package.json, filled once.</summary>
     private static string Modules()
     {
-        Tools.Need("chromium", "node", "npm", "pdfinfo");
-        using var alone = Filling.EnterScope();
-        string wanted = File.ReadAllText(Script("package.json"));
-        string folder = Directory.CreateDirectory(Path.Combine(Path.GetTempPath(), "toiletaid-browser-modules")).FullName;
-        string had = Path.Combine(folder, "package.json"), done = Path.Combine(folder, "node_modules", "axe-core", "axe.min.js");
-        if (File.Exists(had) && File.ReadAllText(had) == wanted && File.Exists(done))
-        {
-            return folder;
-        }
-
-        File.WriteAllText(had, wanted);
-        string? fault = null;
-        try
-        {
-            Run("npm", "install", "--prefix", folder, "--no-audit", "--no-fund", "--ignore-scripts");
-        }
-        catch (InvalidOperationException e)
-        {
-            fault = e.Message;
-        }
-
-        Tools.Require(fault is null && File.Exists(done), $"npm could not fetch axe-core and playwright-core, {fault}");
-        return folder;
+        Tools.Need("chromium", "pdfinfo");
+        return NodeModules.Of("Browser", "axe-core", "axe.min.js");
     }
 
-    private static string Run(string program, params string[] arguments)
-    {
-        using var process = Process.Start(new ProcessStartInfo(program, arguments) { UseShellExecute = false, RedirectStandardOutput = true, RedirectStandardError = true })!;
-        var error = process.StandardError.ReadToEndAsync();
-        string text = process.StandardOutput.ReadToEnd();
-        process.WaitForExit();
-        return process.ExitCode == 0 ? text : throw new InvalidOperationException($"{program} ended with {process.ExitCode}, {error.GetAwaiter().GetResult()}");
-    }
+    private static string Run(string program, params string[] arguments) => NodeModules.Run(program, arguments);
 }
