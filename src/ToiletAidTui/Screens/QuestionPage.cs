@@ -97,7 +97,7 @@ internal abstract class QuestionPage : Page
         var reply = Visit.Engine.Submit(text + how);
         if (reply.Accepted)
         {
-            Next(shell, reply.Text);
+            Next(shell, IsSaid(shell, reply.Text) ? string.Empty : reply.Text);
             return;
         }
 
@@ -109,6 +109,13 @@ internal abstract class QuestionPage : Page
 
     /// <summary>Says why nothing came of it.</summary>
     protected void Refuse(string error, string retry) => (_error, _retry) = (error, retry);
+
+    /// <summary>True where the answer line said the answer already: twice it would be one time too many, and a reader that compares frames may leave it out.</summary>
+    private bool IsSaid(Shell shell, string reply)
+    {
+        string answer = reply.TrimEnd('.');
+        return !shell.Desk.OneKey && AnswerForms.Any(f => f == answer || f.StartsWith(answer + ", ", StringComparison.Ordinal));
+    }
 
     private void Next(Shell shell, string reply)
     {

@@ -10,6 +10,12 @@ internal static partial class Readability
 
     internal static double Smog(double sentences, double polysyllables) => (1.0430 * Math.Sqrt(polysyllables * 30 / sentences)) + 3.1291;
 
+    /// <summary>Coleman and Liau 1975: letters and sentences for 100 words.</summary>
+    internal static double ColemanLiau(double letters, double words, double sentences) => (0.0588 * letters * 100 / words) - (0.296 * sentences * 100 / words) - 15.8;
+
+    /// <summary>The same of running text. It has no smallest length, as SMOG has; a number counts by its digits.</summary>
+    internal static double ColemanLiau(string text) => ColemanLiau(text.Count(char.IsLetterOrDigit), Word().Count(text), SentenceEnd().Count(text));
+
     /// <summary>Grades of running text: every sentence ends in a full stop, and a number counts as the word it is read as.</summary>
     internal static (double FleschKincaid, double Smog) Of(string text)
     {
