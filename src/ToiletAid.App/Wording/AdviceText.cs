@@ -73,13 +73,13 @@ public sealed class AdviceText(KnowledgeBase knowledge)
         bool any = usable != "100" || otherUsable != "100";
         if (any)
         {
-            yield return $"It can be used in {usable} of 100 cases, and {PlanText.Method(other)} in {otherUsable}.";
+            yield return $"{usable} of 100 such people can use it, and {otherUsable} can use {PlanText.Method(other)}.";
         }
 
         if (!leads && plan.IsAhead)
         {
             any = true;
-            yield return $"Among those who can use both it is behind {PlanText.Method(other)} on average, yet first for more people.";
+            yield return $"Among those who can use both, it scores lower than {PlanText.Method(other)} on average, yet it comes first for more people.";
         }
 
         foreach (var r in telling)
@@ -96,7 +96,7 @@ public sealed class AdviceText(KnowledgeBase knowledge)
 
     /// <summary>How sure the place is, in words.</summary>
     public static string HowSure(RankedPlan plan) =>
-        $"First for {SlotText.OfHundred(plan.FirstShare)} of 100 people who would give these answers, over all reasonable priorities.";
+        $"First for {SlotText.OfHundred(plan.FirstShare)} of 100 people with these answers, across all reasonable priorities.";
 
     /// <summary>The same; nothing is called sure while nobody knows whether there is a red flag.</summary>
     /// <param name="plan">The plan.</param>

@@ -132,11 +132,11 @@ public sealed class BriefText(KnowledgeBase knowledge)
     {
         bool aid = first.Plan.Aid.Reach == ReachKind.Handle || first.Plan.Aid.Reach == ReachKind.Jet;
         string? gives = aid && first.Demands.Need is { } need && double.IsFinite(need.MedianLength) && SlotText.Centimetres(first.Demands.GivenLength) != SlotText.Centimetres(need.MedianLength)
-            ? $"this gives {Whole(first.Demands.GivenLength)} where {SlotText.Centimetres(need.MedianLength)} are needed" : null;
+            ? $"this gives {SlotText.Centimetres(first.Demands.GivenLength)} where {Whole(need.MedianLength)} are needed" : null;
         var hand = advice.RuledOut.FirstOrDefault(r => r.Aid.Reach == ReachKind.BareHand && r.Aid.Method == MethodKind.Wipe);
         string? lacks = hand?.Reasons.FirstOrDefault(r => r.Rule.Id == "hand-does-not-reach") is { } f && f.Slots.FirstOrDefault(s => s.Name == "needed") is { } slot && double.IsFinite(slot.Si)
             ? $"The hand alone falls {SlotText.Centimetres(slot.Si)} short"
-            : hand?.Reasons.Any(r => r.Rule.Id == "seen-not-to-reach") == true ? "The hand alone was seen not to get there" : null;
+            : hand?.Reasons.Any(r => r.Rule.Id == "seen-not-to-reach") == true ? "The hand alone was seen to fall short" : null;
         if (lacks is not null)
         {
             yield return gives is null ? $"{lacks}." : $"{lacks}; {gives}.";
@@ -174,9 +174,9 @@ public sealed class BriefText(KnowledgeBase knowledge)
     private string Next(RankedPlan first, Answers known)
     {
         return first.Unsettled.FirstOrDefault(q => !known.Knows(q)) is { } question ? $"Next: ask about {Topic(question)}."
-            : first.Plan.Aid.Method == MethodKind.Helper ? "Next: agree with the person who helps, and how."
+            : first.Plan.Aid.Method == MethodKind.Helper ? "Next: agree who will help, and how."
             : first.Tried.IsEmpty ? "Next: try it dry and clothed."
-            : "Next: look again at the next visit.";
+            : "Next: review at the next visit.";
     }
 
     private string Topic(string question) => knowledge.Questions[question].Name;

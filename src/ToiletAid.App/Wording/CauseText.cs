@@ -27,7 +27,7 @@ public sealed class CauseText(Answers known)
         if (other.Plan.Aid.Method == MethodKind.Helper)
         {
             // Beside another person's hands nothing else about the plan is the point.
-            return better.Plan.Aid.Method == MethodKind.Helper ? null : "With it nobody else has to clean";
+            return better.Plan.Aid.Method == MethodKind.Helper ? null : "Nobody else has to do the cleaning";
         }
 
         return criterion switch
@@ -64,7 +64,7 @@ public sealed class CauseText(Answers known)
         string operation = SlotText.Operation(Words.Of(hardest.Kind)).ToLowerInvariant();
         return hardest.ShareOfAcceptable > TellingShare && hardest.ShareOfAcceptable > 1.2 * mine
             ? $"With {name}, {operation} takes {SlotText.OfHundred(hardest.ShareOfAcceptable)} percent of what this hand can comfortably give"
-            : hardest.ShareOfAcceptable > mine ? $"It asks less of the hand than {name}"
+            : hardest.ShareOfAcceptable > mine ? $"It is easier on the hand than {name}"
             : null;
     }
 
@@ -72,24 +72,24 @@ public sealed class CauseText(Answers known)
         better.Washing is not null && other.Washing is null ? $"Water cleans better here than {name}"
         : Deep && other.Aid.TipWidth is { } wide && better.Aid.TipWidth is { } narrow && narrow.Value < wide.Value
             ? $"Its narrow head gets to soil that stays deep; the head of {name} is wider"
-        : better.Companion is not null && other.Companion is null ? $"It cleans in two goes, {name} in one"
+        : better.Companion is not null && other.Companion is null ? $"It cleans in two stages, {name} in one"
         : better.Aid.Coverage.Value > other.Aid.Coverage.Value ? $"It covers more skin in one stroke than {name}"
         : null;
 
     private static string? Skin(Plan better, Plan other, string name) =>
-        other.Methods.Any(m => m.Tip == Tip.Hard) && better.Methods.All(m => m.Tip != Tip.Hard) ? $"Nothing hard touches the skin; with {name} something does"
-        : better.Aid.Method == MethodKind.Wash && other.Aid.Method != MethodKind.Wash ? $"Water spares the skin the rubbing of {name}"
+        other.Methods.Any(m => m.Tip == Tip.Hard) && better.Methods.All(m => m.Tip != Tip.Hard) ? $"Nothing hard touches the skin; {name} has a hard tip"
+        : better.Aid.Method == MethodKind.Wash && other.Aid.Method != MethodKind.Wash ? $"Water avoids the rubbing of {name}"
         : better.Methods.Max(m => m.Rubbing.Value) < other.Methods.Max(m => m.Rubbing.Value) ? $"It rubs the skin less than {name}"
         : null;
 
     private static string? Contact(Plan better, Plan other, string name) =>
-        better.Methods.Max(m => m.SoilTouched.Value) < other.Methods.Max(m => m.SoilTouched.Value) ? $"Less that is soiled is touched than with {name}"
+        better.Methods.Max(m => m.SoilTouched.Value) < other.Methods.Max(m => m.SoilTouched.Value) ? $"It keeps the hands cleaner than {name}"
         : better.Methods.Min(m => m.EasyToClean.Value) > other.Methods.Min(m => m.EasyToClean.Value) ? $"It is easier to clean than {name}"
         : null;
 
     private static string? Learning(Plan better, Plan other, string name) =>
-        better.Steps < other.Steps ? $"It has {"step".ToQuantity(better.Steps)}, {name} {other.Steps}"
-        : better.Methods.Max(m => m.NeedsSight.Value) < other.Methods.Max(m => m.NeedsSight.Value) ? $"It needs less sight than {name}"
+        better.Steps < other.Steps ? $"It takes {"step".ToQuantity(better.Steps)}, {name} takes {other.Steps}"
+        : better.Methods.Max(m => m.NeedsSight.Value) < other.Methods.Max(m => m.NeedsSight.Value) ? $"It relies less on sight than {name}"
         : null;
 
     private static string? Carrying(Plan better, Plan other, string name)
@@ -98,7 +98,7 @@ public sealed class CauseText(Answers known)
         bool nothing = better.Methods.All(m => m.Mass.Value == 0 && m.FoldedLength is null && m.Reach != ReachKind.None);
         if (nothing)
         {
-            return $"There is nothing to carry, as there is with {name}";
+            return $"There is nothing to carry; {name} has to be carried";
         }
 
         if (other.Methods.Any(m => m is { FoldedLength: null, Reach: ReachKind.None, Method: MethodKind.Wash }) && better.Methods.All(m => m.FoldedLength is not null))
@@ -108,7 +108,7 @@ public sealed class CauseText(Answers known)
 
         if (Longest(better) is { } mine && Longest(other) is { } theirs && SlotText.Centimetres(mine) is var length && length != SlotText.Centimetres(theirs) && mine < theirs)
         {
-            return $"It packs down to {length}, {name} to {SlotText.Centimetres(theirs)}";
+            return $"It folds to {length}, {name} to {SlotText.Centimetres(theirs)}";
         }
 
         return better.Methods.Max(m => m.Noticeable.Value) < other.Methods.Max(m => m.Noticeable.Value) ? $"It draws less notice than {name}"
@@ -117,14 +117,14 @@ public sealed class CauseText(Answers known)
     }
 
     private static string? Upkeep(RankedPlan better, RankedPlan other, string name) =>
-        other.Plan.Methods.Any(m => m.ChangesFixtures) && better.Plan.Methods.All(m => !m.ChangesFixtures) ? $"Nothing has to be fitted, as {name} has to be"
+        other.Plan.Methods.Any(m => m.ChangesFixtures) && better.Plan.Methods.All(m => !m.ChangesFixtures) ? $"Nothing has to be fitted; {name} has to be"
         : better.Setup.MonthlyCost.Total < other.Setup.MonthlyCost.Total ? $"It costs less to run than {name}"
         : null;
 
     private static string? Independence(RankedPlan better, RankedPlan other, string name) =>
         better.Plan.Methods.Any(m => m.Method == MethodKind.Helper) ? null
-        : Says(other, "needs-prompting") && !Says(better, "needs-prompting") ? $"It needs nobody to say the steps, as {name} does"
-        : Says(other, "helper-folds") && !Says(better, "helper-folds") ? $"Nobody has to fold paper for it, as for {name}"
+        : Says(other, "needs-prompting") && !Says(better, "needs-prompting") ? $"Nobody has to prompt; with {name} somebody does"
+        : Says(other, "helper-folds") && !Says(better, "helper-folds") ? $"Nobody has to fold the paper; with {name} somebody does"
         : null;
 
     private static bool Says(RankedPlan plan, string caution) => plan.Cautions.Any(c => c.Rule.Id == caution);

@@ -57,7 +57,7 @@ public sealed class CompareText(KnowledgeBase knowledge)
             {
                 true => "The same person measured both times.",
                 false => "Different people measured.",
-                _ => "It is not known whether the same person measured both times. The option rater says so, and then more is certain.",
+                _ => "It is not known whether the same person measured both times. Say so with the option rater, and more becomes certain.",
             };
         }
 
@@ -137,7 +137,7 @@ public sealed class CompareText(KnowledgeBase knowledge)
         yield return $"Lead of {PlanText.Lower(lead.One.Name)} over {PlanText.Lower(lead.Other.Name)}: {Points.Say(before)} of 100 points before, {Points.Say(after)} now.";
         yield return whole == 0 && shares.All(s => s == 0)
             ? "None of the changes moved this lead."
-            : $"That is {Points.Say(whole)} points, and this moved it:";
+            : $"That is {Points.Say(whole)} points, made up of:";
         int silent = 0;
         for (int i = 0; i < shares.Length; i++)
         {

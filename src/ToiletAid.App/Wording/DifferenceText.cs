@@ -40,9 +40,9 @@ public static class DifferenceText
         VerdictReason.NotMeasured => $"Uncertain: the difference is {Size(d)}, but it was not measured both times.",
         VerdictReason.OneVisitOnly => "Uncertain: one visit has no answer.",
         VerdictReason.Stated => "A real change: the answer was taken as given.",
-        VerdictReason.FewSteps => "Within observation error, which can be one option.",
+        VerdictReason.FewSteps => "Within observation error: one option either way.",
         VerdictReason.ManySteps => "A real change: more than observation error.",
-        _ => "The same answer, obtained in another way.",
+        _ => "The same answer, obtained differently.",
     };
 
     /// <summary>How large the difference is, in the unit of the later answer.</summary>
@@ -57,7 +57,7 @@ public static class DifferenceText
 
     private static string Between(AnswerDifference d) => d.Rule!.Spread switch
     {
-        LimitSpread.Rater => $"Less than {Amount(d, d.Limit)} is no change. From {Amount(d, d.Limit)} it is real if the same person measured both times, else from {Amount(d, d.UpperLimit)}.",
+        LimitSpread.Rater => $"Less than {Amount(d, d.Limit)} is no change. From {Amount(d, d.Limit)} it is real if the same person measured both times, otherwise from {Amount(d, d.UpperLimit)}.",
         LimitSpread.Hand => $"Less than {Amount(d, d.Limit)} is no change. From {Amount(d, d.Limit)} it is real for the dominant hand, and from {Amount(d, d.UpperLimit)} for the other.",
         _ => $"Less than {Amount(d, d.Limit)} is no change, and {Amount(d, d.UpperLimit)} or more is real. Between them it depends on the movement.",
     };

@@ -61,7 +61,7 @@ public sealed class ExplainText(KnowledgeBase knowledge)
 
         if (found.Changes.IsEmpty)
         {
-            return [$"No change of one answer would put {PlanText.Lower(name)} first, nor would any pair of changes that was tried. {found.Tried} changes were tried."];
+            return [$"No single change, and no pair of changes tried, would put {PlanText.Lower(name)} first. {found.Tried} were tried."];
         }
 
         return
@@ -76,7 +76,7 @@ public sealed class ExplainText(KnowledgeBase knowledge)
         ? ["First place stays the same if any one answer is off by one step or one measuring error."]
         :
         [
-            $"{Spoken.Capital("answer".ToQuantity(counterfactuals.Count, ShowQuantityAs.Words))} would change the first place if {(counterfactuals.Count == 1 ? "it were" : "they were")} a little different.",
+            $"{Spoken.Capital("answer".ToQuantity(counterfactuals.Count, ShowQuantityAs.Words))} would change the first place if {(counterfactuals.Count == 1 ? "it were" : "they were")} slightly different.",
             .. counterfactuals.Select(f => $"{Change(f.Change)} Then {PlanText.Lower(Name(f.First))} would be first."),
         ];
 
@@ -88,7 +88,7 @@ public sealed class ExplainText(KnowledgeBase knowledge)
             : [
                 MoreQuestions(outlook.Next.Length),
                 $"Next: {outlook.Next[0].Prompt}",
-                .. outlook.Next.Length > 1 ? [$"After it: {outlook.Next.Skip(1).Select(q => q.Name).Humanize("and")}."] : (string[])[],
+                .. outlook.Next.Length > 1 ? [$"After that: {outlook.Next.Skip(1).Select(q => q.Name).Humanize("and")}."] : (string[])[],
             ];
         return [.. next, .. Besides(outlook, advice), .. outlook.Values.Where(v => v.Gain > 0 || v.ChangeShare > 0 || v.MustBeAsked).Select(Bring)];
     }
@@ -96,10 +96,10 @@ public sealed class ExplainText(KnowledgeBase knowledge)
     /// <summary>Why nothing more is asked, one sentence.</summary>
     public static string End(Outlook outlook) => outlook.Enough switch
     {
-        Enough.LittleLeft => "More answers would hardly improve the advice.",
-        Enough.Budget => $"As many questions were asked as this depth takes.{(outlook.Deciding is { } open ? $" One more would help: {open.Name}." : string.Empty)}",
+        Enough.LittleLeft => "More answers would hardly change the advice.",
+        Enough.Budget => $"That is all this depth asks.{(outlook.Deciding is { } open ? $" One more question would help: {open.Name}." : string.Empty)}",
         Enough.RedFlag => "A sign that needs a doctor ends the questions.",
-        _ => "Everything that this depth asks was asked.",
+        _ => "Every question at this depth has been asked.",
     };
 
     /// <summary>Which other kinds are about as good, and what would decide between them. How sure the first place is stands in the advice and is said there alone.</summary>

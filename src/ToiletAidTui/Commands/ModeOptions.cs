@@ -8,8 +8,8 @@ namespace ToiletAidTui.Commands;
 internal sealed class ModeOptions
 {
     private readonly Option<bool> _linear = new("--linear") { Description = "Line by line, for screen readers and braille." };
-    private readonly Option<bool> _fullScreen = new("--full-screen") { Description = "On the whole terminal, whatever the settings say." };
-    private readonly Option<bool> _clear = new("--clear") { Description = "Leave nothing on the screen, nor where it scrolls back to." };
+    private readonly Option<bool> _fullScreen = new("--full-screen") { Description = "Full screen, whatever the settings say." };
+    private readonly Option<bool> _clear = new("--clear") { Description = "Clear the screen and its scrollback on leaving." };
     private readonly Option<bool> _noColour = new("--no-color") { Description = "No colours, whatever the settings say." };
 
     /// <summary>Adds the options to a command.</summary>

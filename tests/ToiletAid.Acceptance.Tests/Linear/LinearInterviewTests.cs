@@ -36,7 +36,7 @@ public sealed class LinearInterviewTests
             asked.Distinct());
         Assert.Contains("The questions were ended early. Result:", said, StringComparison.Ordinal);
         Assert.Contains("It is not known whether there is a sign that needs a doctor today.", said, StringComparison.Ordinal);
-        Assert.Contains("It is not known which precautions hold.", said, StringComparison.Ordinal);
+        Assert.Contains("It is not known which precautions apply.", said, StringComparison.Ordinal);
         string answered = Cli.Run(Quick, "assess", "--linear").Output;
         Assert.DoesNotContain("It is not known wh", answered, StringComparison.Ordinal);
     }

@@ -8,7 +8,7 @@ public sealed class LinearReadingTests
     {
         string output = Cli.Run("none\nrepeat\nback\nlist\nhelp\nnone\nlist\nquit\n", "assess", "--linear").Output;
         Assert.Equal(1, Count(output, "Type help"));
-        Assert.Equal((3, 3), (Count(output, "Is any of these signs present?"), Count(output, "Which precautions hold")));
+        Assert.Equal((3, 3), (Count(output, "Are any of these signs present?"), Count(output, "Which precautions apply")));
         Assert.Contains("Going back.", output, StringComparison.Ordinal);
         Assert.Contains("No answers yet.", output, StringComparison.Ordinal);
         Assert.Contains("How to find out:", output, StringComparison.Ordinal);

@@ -53,9 +53,14 @@ public sealed class HeardVisitTests
     /// <summary>What a reader says of the line with the cursor, as it was when its end was typed, depends on the moment at which it looks.</summary>
     private static string Without(string said, string prompt, string line)
     {
-        foreach (string part in (string[])["blank", prompt, line])
+        foreach (string part in (string[])["blank", prompt])
         {
             said = said.StartsWith(part + " ", StringComparison.Ordinal) ? said[(part.Length + 1)..] : said;
+        }
+
+        while (said.Split(' ')[0] is { Length: > 0 } piece && line.Contains(piece, StringComparison.Ordinal))
+        {
+            said = said[piece.Length..].TrimStart();
         }
 
         return said;
