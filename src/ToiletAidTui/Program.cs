@@ -15,6 +15,8 @@ if (!Inherited.Has(1))
     return ExitCode.InputRefused;
 }
 
+// In the code page of a Windows console most of what is written here would be other characters. What follows in that console keeps its own.
+using var page = ConsolePage.Utf8();
 using var output = new StreamWriter(Console.OpenStandardOutput(), utf8, 16384) { NewLine = "\n" };
 using var error = new ReadableWriter(new StreamWriter(Inherited.Has(2) ? Console.OpenStandardError() : Stream.Null, utf8) { NewLine = "\n", AutoFlush = true });
 bool inputIsTerminal = Inherited.Has(0) && !Console.IsInputRedirected;

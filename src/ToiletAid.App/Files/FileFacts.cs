@@ -54,7 +54,8 @@ internal sealed partial record FileFacts(string Identity, long Names, uint Owner
     internal static bool IsItself(FileStream file, string path) => !OperatingSystem.IsLinux() || Of(CurrentFolder, path, TheLink)?.Identity == Of(file)?.Identity;
 
     /// <summary>True when a name still leads to an open file.</summary>
-    internal static bool IsAt(FileStream file, string path) => Of(path) is { } there && there.Identity == Of(file)?.Identity;
+    /// <remarks>Windows takes no name from a file that is open, unless whoever opened it lets others do so.</remarks>
+    internal static bool IsAt(FileStream file, string path) => OperatingSystem.IsWindows() ? File.Exists(path) : Of(path) is { } there && there.Identity == Of(file)?.Identity;
 
     private static FileFacts? Of(int folder, string path, int flags)
     {

@@ -24,12 +24,15 @@ public sealed class AnswerJournal : IDisposable
     private static readonly TimeSpan Patience = TimeSpan.FromSeconds(2);
 
     private readonly FileStream _file;
+
+    // Windows does not tell the name of a file that was opened with rights of its own.
+    private readonly string _path;
     private readonly ProfileWriter _writer;
     private readonly Protector? _protector;
 
-    private AnswerJournal(FileStream file, QuestionSet questions, Protector? protector)
+    private AnswerJournal(FileStream file, string path, QuestionSet questions, Protector? protector)
     {
-        _file = file;
+        (_file, _path) = (file, path);
         _writer = new(questions);
         _protector = protector;
     }
@@ -56,7 +59,8 @@ public sealed class AnswerJournal : IDisposable
         }
 
         string name = $".{Path.GetFileName(full)}.{RandomNumberGenerator.GetHexString(MarkLength, lowercase: true)}{Ending}";
-        return new(FolderRights.Create(Path.Combine(folder, name)), questions, passphrase is null ? null : new(passphrase, iterations));
+        string path = Path.Combine(folder, name);
+        return new(FolderRights.Create(path), path, questions, passphrase is null ? null : new(passphrase, iterations));
     }
 
     /// <summary>Drafts with answers that nobody is writing.</summary>
@@ -129,7 +133,7 @@ public sealed class AnswerJournal : IDisposable
     /// <exception cref="UnauthorizedAccessException">It may not be erased.</exception>
     public void Discard()
     {
-        string path = _file.Name;
+        string path = _path;
         bool isThere = IsThere;
         try
         {
@@ -149,7 +153,7 @@ public sealed class AnswerJournal : IDisposable
     }
 
     /// <summary>True while the draft can be found by its name.</summary>
-    public bool IsThere => FileFacts.IsAt(_file, _file.Name);
+    public bool IsThere => FileFacts.IsAt(_file, _path);
 
     /// <summary>Ends it and leaves it on disk.</summary>
     public void Dispose() => _file.Dispose();

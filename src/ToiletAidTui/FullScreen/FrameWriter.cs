@@ -33,7 +33,7 @@ internal sealed class FrameWriter(string colours)
     internal string Compose(IOutputBuffer buffer, ScreenRows rows, bool echo)
     {
         var cursor = (rows.CursorRow, rows.CursorColumn);
-        string[] now = Rows(buffer);
+        string[] now = Texts(buffer);
         _frame.Clear();
         if (now.Length == 0 || now[0].Length == 0)
         {
@@ -67,7 +67,8 @@ internal sealed class FrameWriter(string colours)
         return _frame.Length > 0 && colours.Length > 0 ? $"{colours}{_frame}{PlainColours}" : _frame.ToString();
     }
 
-    private static string[] Rows(IOutputBuffer buffer)
+    /// <summary>The rows of a frame. What the library would send of it is taken from it.</summary>
+    internal static string[] Texts(IOutputBuffer buffer)
     {
         var cells = buffer.Contents!;
         var rows = new string[cells.GetLength(0)];

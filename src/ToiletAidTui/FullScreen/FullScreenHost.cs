@@ -45,10 +45,16 @@ internal sealed class FullScreenHost(Shell shell, FullScreenOptions options)
         using var app = Application.Create();
         app.AppModel = AppModel.FullScreen;
         Application.SetDefaultKeyBinding(Command.Quit, Bind.All(Key.F24));
-        app.Init(DriverRegistry.Names.ANSI);
+        app.Init(OperatingSystem.IsWindows() ? DriverRegistry.Names.WINDOWS : DriverRegistry.Names.ANSI);
         app.Mouse.IsMouseDisabled = true;
-        app.Driver!.WriteRaw(EscSeqUtils.CSI_DisableMouseEvents);
-        using var screen = Build(app);
+        if (!OperatingSystem.IsWindows())
+        {
+            app.Driver!.WriteRaw(EscSeqUtils.CSI_DisableMouseEvents);
+        }
+
+        // Opened here, since from now on another screen of the console is shown.
+        using var console = OperatingSystem.IsWindows() ? new ConsoleScreen(options.HighContrast) : null;
+        using var screen = Build(app, console);
         var drawing = TerminalModes.Of(0);
         long wokenAt = 0;
         app.Iteration += (_, _) =>
@@ -63,7 +69,7 @@ internal sealed class FullScreenHost(Shell shell, FullScreenOptions options)
             () =>
             {
                 Volatile.Write(ref wokenAt, 0);
-                app.Driver.WriteRaw(GiveBack);
+                app.Driver!.WriteRaw(GiveBack);
                 before?.Set();
             },
             () =>
@@ -77,7 +83,9 @@ internal sealed class FullScreenHost(Shell shell, FullScreenOptions options)
     }
 
     /// <summary>Makes the view and the two measures that keep readers quiet; also for tests without a terminal.</summary>
-    internal AnswerScreen Build(IApplication app)
+    /// <param name="app">The library.</param>
+    /// <param name="console">What is written to; null for a terminal, which takes escape sequences.</param>
+    internal AnswerScreen Build(IApplication app, ConsoleScreen? console = null)
     {
         var screen = new AnswerScreen(shell, _work);
         var frames = new FrameWriter(options.HighContrast ? WhiteOnBlack : string.Empty);
@@ -87,6 +95,12 @@ internal sealed class FullScreenHost(Shell shell, FullScreenOptions options)
             // A terminal that says that it has no size shows nothing.
             if (screen.Rows is not { } rows)
             {
+                return;
+            }
+
+            if (console is not null)
+            {
+                console.Show(FrameWriter.Texts(app.Driver!.GetOutputBuffer()), rows);
                 return;
             }
 
@@ -135,5 +149,8 @@ internal sealed class FullScreenHost(Shell shell, FullScreenOptions options)
         Environment.SetEnvironmentVariable("TUI_CONFIG", null);
         Environment.SetEnvironmentVariable(EnvironmentVariables.NoColour, "1");
         Driver.SizeDetection = SizeDetectionMode.Polling;
+
+        // Without it the library writes escape sequences to a console that does not take them.
+        Driver.Force16Colors = OperatingSystem.IsWindows();
     }
 }

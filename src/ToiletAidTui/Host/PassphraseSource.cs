@@ -96,11 +96,6 @@ public sealed class PassphraseSource(Terminal terminal, string? file, int? descr
             return null;
         }
 
-        if (OperatingSystem.IsWindows())
-        {
-            return TypeOnWindows(prompt);
-        }
-
         if (terminal.Keyboard is { IsAwake: true } keyboard)
         {
             Prompt(prompt);
@@ -127,26 +122,6 @@ public sealed class PassphraseSource(Terminal terminal, string? file, int? descr
     {
         terminal.Error.Write(prompt);
         terminal.Error.Flush();
-    }
-
-    private string? TypeOnWindows(string prompt)
-    {
-        Prompt(prompt);
-        var typed = new StringBuilder();
-        while (Console.ReadKey(intercept: true) is { Key: not ConsoleKey.Enter } key)
-        {
-            if (key.Key == ConsoleKey.Backspace)
-            {
-                typed.Length = Math.Max(0, typed.Length - 1);
-            }
-            else if (key.KeyChar != '\0')
-            {
-                typed.Append(key.KeyChar);
-            }
-        }
-
-        terminal.Error.WriteLine();
-        return typed.Length > 0 ? typed.ToString() : null;
     }
 
     private string? Complain(string sentence)

@@ -19,7 +19,7 @@ public sealed class Turn
     }
 
     /// <summary>Waits for the person with the turn passed on, and takes it back.</summary>
-    public int Wait(Func<int> forPerson)
+    public T Wait<T>(Func<T> forPerson)
     {
         bool mine = Monitor.IsEntered(_held);
         End();
