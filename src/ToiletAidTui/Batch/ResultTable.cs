@@ -22,7 +22,8 @@ internal sealed class ResultTable(int top, bool withHeader, string? clinic) : Re
 
     internal override string Of(Profile profile, Advice advice)
     {
-        using var table = Sep.New(',').Writer(o => o with { Escape = true, WriteHeader = false, CultureInfo = CultureInfo.InvariantCulture }).ToText();
+        using var text = new StringWriter(CultureInfo.InvariantCulture) { NewLine = "\n" };
+        using var table = Sep.New(',').Writer(o => o with { Escape = true, WriteHeader = false, CultureInfo = CultureInfo.InvariantCulture }).To(text, leaveOpen: true);
         if (advice.Ranked.IsEmpty)
         {
             Row(table, profile, advice, null);
@@ -33,7 +34,8 @@ internal sealed class ResultTable(int top, bool withHeader, string? clinic) : Re
             Row(table, profile, advice, plan);
         }
 
-        return table.ToString();
+        table.Flush();
+        return text.ToString();
     }
 
     internal override string Before(bool first) => first && withHeader ? string.Join(',', _columns) + "\n" : string.Empty;

@@ -56,7 +56,7 @@ internal static class AidsMeasureCommand
     {
         try
         {
-            using var text = new StringWriter();
+            using var text = new StringWriter { NewLine = "\n" };
             KnowledgeText.Copy("aids.json", text);
             var aid = measuring.Result(JsonNode.Parse(text.ToString())!, terminal.Today);
             var issues = StockFile.Put(save, aid, kinds);
