@@ -6,8 +6,6 @@ namespace ToiletAid.Acceptance.Tests.Host;
 /// <summary>What the console of Windows tells of keys (ConsoleKeyInfo), in lines that people type.</summary>
 public sealed class WindowsKeysTests
 {
-    private const ConsoleModifiers None = 0;
-
     [Fact]
     public void Function_keys_Escape_and_Control_have_names_and_letters_are_letters()
     {
@@ -54,7 +52,7 @@ public sealed class WindowsKeysTests
 
     private static TypedKey Character(char c) => new(new(c), null);
 
-    private static ConsoleKeyInfo Key(char character, ConsoleKey key, ConsoleModifiers modifiers = None) =>
+    private static ConsoleKeyInfo Key(char character, ConsoleKey key, ConsoleModifiers modifiers = default) =>
         new(character, key, modifiers.HasFlag(ConsoleModifiers.Shift), modifiers.HasFlag(ConsoleModifiers.Alt), modifiers.HasFlag(ConsoleModifiers.Control));
 
     private sealed class Pressed(TypedKey[] keys) : IKeys
