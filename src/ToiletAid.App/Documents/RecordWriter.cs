@@ -5,6 +5,7 @@ using ToiletAid.App.Wording;
 using ToiletAid.Core.Advising;
 using ToiletAid.Core.Catalogue;
 using ToiletAid.Core.Person;
+using ToiletAid.Core.Plans;
 using ToiletAid.Core.Quantities;
 
 namespace ToiletAid.App.Documents;
@@ -214,9 +215,33 @@ public sealed class RecordWriter(Utf8JsonWriter json, Case about, DateTimeOffset
         json.Concept("Toileting", (FhirJson.Icf, "d530", "Toileting"));
         json.WriteEndObject();
         json.WriteEndArray();
+        if (device && !chosen.Plan.AddOns.IsEmpty)
+        {
+            AddOns(chosen.Plan);
+        }
+
         json.References("supportingInfo", _ids.Of("answers"));
         json.Notes([AdviceText.HowSure(chosen, about.Advice), .. AdviceText.Reasons(chosen), _words.Text("note.estimates"), about.Made, AdviceText.Limits]);
         json.EndResource();
+    }
+
+    /// <summary>What goes with the device. No published code of an add-on was read, so they have our own.</summary>
+    private void AddOns(Plan plan)
+    {
+        json.WriteStartArray("parameter");
+        foreach (var part in plan.AddOns)
+        {
+            json.WriteStartObject();
+            json.WriteStartObject("code");
+            json.Concept("Add-on");
+            json.WriteEndObject();
+            json.WriteStartObject("valueCodeableConcept");
+            json.Concept(part.Name, (FhirJson.Ours, "add-on." + part.Id, part.Name));
+            json.WriteEndObject();
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
     }
 
     private void Goal()
