@@ -31,7 +31,7 @@ public sealed partial class TerminalLifeTests : IDisposable
         (PtySession Terminal, string Answer, string Taken)[] waiting =
         [
             (At(Run("assess", "--linear"), Quick), "none\n", "None of them."),
-            (At(Run("assess", "--full-screen"), Quick), "0" + Keys.Enter, "None of them."),
+            (At(Run("assess", "--full-screen"), Quick), "0" + Keys.Enter, "Which precautions"),
             (At(Run("trial", file), "1. Number from 1 to "), "1\n", "How much help was needed until now?"),
             (Typing(), "ft" + Keys.Enter, "1. Left"),
         ];
