@@ -99,6 +99,11 @@ public sealed class SheetDocument(Case about, bool toHelper, bool? inPictures = 
         // Where another person cleans, the steps are theirs, and who lies or sits still is read out none.
         if (setup.FollowedInARow is not { } row || row >= steps.Length || about.Chosen!.Plan.Aid.Method == MethodKind.Helper)
         {
+            if (toHelper && about.Chosen!.Plan.Aid.Method != MethodKind.Helper)
+            {
+                yield return new Block.Paragraph(_words.Text("sheet.whose"));
+            }
+
             yield return new Block.Steps(1, steps, drawings);
             yield break;
         }
