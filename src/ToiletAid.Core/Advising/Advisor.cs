@@ -84,14 +84,15 @@ public sealed class Advisor
         }
 
         var (appraiser, sample, offered, ruledOut) = Screened(known);
+        var ranking = new PlanRanking(_knowledge, _hazards, _settings, appraiser, sample, Likely(known));
         return new()
         {
             Stops = [],
-            Ranked = offered.Count == 0 ? [] : new PlanRanking(_knowledge, _hazards, _settings, appraiser, sample, Likely(known)).Rank(offered),
+            Ranked = offered.Count == 0 ? [] : ranking.Rank(offered),
             RuledOut = ruledOut,
             Weights = [.. sample.Set.Centroid],
             PrioritiesStated = stated,
-            ForEveryPlan = OfThePerson(appraiser),
+            ForEveryPlan = OfThePerson(known, ranking.Hands),
             Reach = appraiser.Reach,
         };
     }
@@ -192,9 +193,9 @@ public sealed class Advisor
         return [.. _hazards.Stops.Where(s => s.Check(context).Applies == true).Select(s => new Finding(s.Rule, []))];
     }
 
-    private ImmutableArray<Finding> OfThePerson(Appraiser appraiser)
+    private ImmutableArray<Finding> OfThePerson(Answers known, HandTasks hands)
     {
-        var (context, hands) = (NoPlan(appraiser.Known), new HandTasks(_knowledge, _hazards, appraiser));
+        var context = NoPlan(known);
         return [.. _hazards.Cautions.Where(c => c.OfThePerson && c.Check(context).Applies == true).Select(c => new Finding(hands.Fit(c.Rule), [])).OrderBy(f => f.Rule.Severity)];
     }
 

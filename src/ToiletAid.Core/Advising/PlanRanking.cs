@@ -14,7 +14,8 @@ internal sealed class PlanRanking(KnowledgeBase knowledge, HazardTable hazards, 
 {
     internal const ulong StrengthStream = 0x4752_4950;
 
-    private readonly HandTasks _hands = new(knowledge, hazards, appraiser);
+    /// <summary>What the person's own hands do besides the plan.</summary>
+    internal HandTasks Hands => field ??= new(knowledge, hazards, appraiser);
 
     /// <summary>The plan that <see cref="Rank"/> puts first, without anything else about the places.</summary>
     internal Plan First(List<Offer> offers)
@@ -56,9 +57,9 @@ internal sealed class PlanRanking(KnowledgeBase knowledge, HazardTable hazards, 
                 CentralWeights = acceptability.CentralWeights[i],
                 BeatenBy = beaten[i] ? offers[order.First(j => Beats(means, j, i))].Plan : null,
                 Demands = offers[i].Demands,
-                FoldsPaper = FoldingAhead.HandCannot(appraiser.Known).Applies != true && appraiser.Middle.View.FollowsSteps >= knowledge.Evidence.Value("learning.prepare-steps"),
-                HandHolds = _hands.Holds,
-                HandPats = _hands.Pats(offers[i].Plan.Posture),
+                FoldsPaper = Hands.Folds,
+                HandHolds = Hands.Holds,
+                HandPats = Hands.Pats(offers[i].Plan.Posture),
                 UsableShare = usable[i],
                 OtherUsableShare = other is { } u ? usable[u] : 1,
                 Setup = Setup(offers[i].Plan),
@@ -134,7 +135,7 @@ internal sealed class PlanRanking(KnowledgeBase knowledge, HazardTable hazards, 
             var outcome = rule.Check(context);
             if (outcome.Applies == true)
             {
-                findings.Add(new(rule.OfThePerson ? _hands.Fit(rule.Rule) : _hands.Fit(rule.Rule, offer.Plan), outcome.Slots));
+                findings.Add(new(rule.OfThePerson ? Hands.Fit(rule.Rule) : Hands.Fit(rule.Rule, offer.Plan), outcome.Slots));
             }
 
             unsettled.AddRange(outcome.Needs);

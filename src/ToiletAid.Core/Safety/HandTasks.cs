@@ -18,8 +18,12 @@ internal sealed class HandTasks
         _knowledge = knowledge;
         _hazards = hazards;
         _appraiser = appraiser;
+        Folds = FoldingAhead.HandCannot(appraiser.Known).Applies != true && appraiser.Middle.View.FollowsSteps >= knowledge.Evidence.Value("learning.prepare-steps");
         Holds = appraiser.Known.Choice("grasp") is not ("press-with-palm-or-fist" or "press-with-forearm" or "none");
     }
+
+    /// <summary>False where the hand cannot fold paper or the steps of folding are lost; true also where that is not known.</summary>
+    internal bool Folds { get; }
 
     /// <summary>True where the grasp is enough to hold on to something fixed, or is not known.</summary>
     internal bool Holds { get; }
