@@ -3,7 +3,6 @@ using System.Globalization;
 using Humanizer;
 using ToiletAid.App.Pictures;
 using ToiletAid.App.Wording;
-using ToiletAid.Core.Advising;
 using ToiletAid.Core.Catalogue;
 using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Plans;
@@ -49,11 +48,11 @@ public sealed class SheetDocument(Case about, bool toHelper, bool? inPictures = 
 
         if (_inPictures)
         {
-            return [new Block.Paragraph(Way(about.Chosen!.Plan)), .. Urgent(), .. Pictures(), .. Cautions(_words.Text("sheet.read-out"), Mild)];
+            return [new Block.Paragraph(Way(about.Chosen!.Plan)), .. Urgent(), .. Pictures(), .. Cautions("sheet.read-out", [])];
         }
 
         return about.Chosen is { } chosen
-            ? [new Block.Paragraph(Way(chosen.Plan)), .. Role(), .. Cautions(_words.Text("sheet.care"), about.Chosen.Cautions), .. Steps()]
+            ? [new Block.Paragraph(Way(chosen.Plan)), .. Role(), .. Cautions("sheet.care", Urgent()), .. Steps()]
             : [new Block.Paragraph(_words.Text("sheet.none"), Urgent: true), .. about.Advice.ForEveryPlan.Select(c => new Block.Paragraph(PlainRules.Of(c, toHelper)))];
     }
 
@@ -135,29 +134,17 @@ public sealed class SheetDocument(Case about, bool toHelper, bool? inPictures = 
         yield return new Block.Steps(1, [.. setup.Each().Select(s => s.Few)], StepDrawings.Every(about.Chosen!, about.Session.Answers, setup)) { Large = true };
     }
 
-    private IEnumerable<Finding> Mild => about.Chosen!.Cautions.Where(c => c.Rule.Severity != Severity.Urgent);
+    private Block[] Urgent() =>
+        [.. about.Chosen!.Cautions.Where(c => c.Rule.Severity == Severity.Urgent).Select(c => new Block.Paragraph(PlainRules.Of(c, toHelper), Urgent: true))];
 
-    private IEnumerable<Block> Urgent() =>
-        about.Chosen!.Cautions.Where(c => c.Rule.Severity == Severity.Urgent).Select(c => new Block.Paragraph(PlainRules.Of(c, toHelper), Urgent: true));
-
-    private IEnumerable<Block> Cautions(string heading, IEnumerable<Finding> told)
+    /// <summary>Cautions under a heading; no heading where there is nothing under it.</summary>
+    /// <param name="heading">Id of the heading.</param>
+    /// <param name="urgent">Those that are urgent, where they are told here.</param>
+    private Block[] Cautions(string heading, Block[] urgent)
     {
-        if (!told.Any())
-        {
-            yield break;
-        }
-
-        yield return new Block.Heading(heading);
-        foreach (var urgent in _inPictures ? [] : Urgent())
-        {
-            yield return urgent;
-        }
-
-        string[] others = [.. Mild.Select(c => PlainRules.Of(c, toHelper))];
-        if (others.Length > 0)
-        {
-            yield return new Block.Points([.. others]);
-        }
+        string[] others = [.. about.Chosen!.Cautions.Where(c => c.Rule.Severity != Severity.Urgent).Select(c => PlainRules.Of(c, toHelper))];
+        Block[] told = [.. urgent, .. others.Length > 0 ? (Block[])[new Block.Points([.. others])] : []];
+        return told.Length > 0 ? [new Block.Heading(_words.Text(heading)), .. told] : [];
     }
 
     private IEnumerable<Block> Foot()

@@ -42,15 +42,16 @@ public static class StepDrawings
     public static ImmutableArray<Drawing?> Every(RankedPlan ranked, Answers known, SetupText setup)
     {
         SceneFacts Scene(Aid aid) => SceneFacts.Of(ranked.Plan, aid, known, setup.Lean);
+        Drawing Wipe() => CareDrawing.Wipe(known.Choice("sex") != "male");
+        bool washes = ranked.Plan.Aid.Water is not null;
         return [.. setup.Each().Select(s => Of(s, ranked, Scene, toHelper: false) ?? s.Act switch
         {
             SetupAct.TakePosture => new SceneDrawing(Scene(ranked.Plan.Aid), toHelper: false, isStill: true).Make(),
             SetupAct.PutWipesReady => CareDrawing.WipesReady(),
             SetupAct.SetWarmth or SetupAct.MixWater => CareDrawing.Warmth(setup.WarmestCelsius),
-            SetupAct.Clean when ranked.Plan.Aid.Water is not null => CareDrawing.Wash(),
-            SetupAct.Clean => CareDrawing.Wipe(known.Choice("sex") != "male"),
+            SetupAct.Clean => washes ? CareDrawing.Wash() : Wipe(),
             SetupAct.Dry => CareDrawing.Air(),
-            SetupAct.Finish => s.With is { Water: not null } && ranked.Plan.Aid.Water is null ? CareDrawing.Wash() : ranked.Plan.Aid.Water is null ? CareDrawing.Wipe(known.Choice("sex") != "male") : CareDrawing.Pat(),
+            SetupAct.Finish => washes ? CareDrawing.Pat() : s.With is { Water: not null } ? CareDrawing.Wash() : Wipe(),
             SetupAct.Look => setup.SomebodyLooks ? CareDrawing.SomebodyLooks() : CareDrawing.LookAtPaper(),
             SetupAct.LookAtSkin => CareDrawing.Mirror(),
             _ => CareDrawing.Hands(),

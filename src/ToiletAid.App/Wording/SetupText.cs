@@ -48,7 +48,9 @@ public sealed class SetupText(RankedPlan ranked, Answers known, KnowledgeBase kn
     internal double WarmestCelsius => knowledge.Water.LimitCelsius(HeatSense.BurnsSooner(known, knowledge.Evidence.Value("scald.old")));
 
     /// <summary>True where it is not the last paper that shows whether the skin is clean, but somebody who looks.</summary>
-    internal bool SomebodyLooks => !SeesNothing && !ranked.HandPats && !_plan.Methods.Any(m => m.Paper is not null || m.NeedsBin);
+    internal bool SomebodyLooks => !SeesNothing && !ranked.HandPats && !HasPaperToLookAt;
+
+    private bool HasPaperToLookAt => _plan.Methods.Any(m => m.Paper is not null || m.NeedsBin);
 
     private bool HelperPrepares => Warns("helper-prepares-paper") || Warns("helper-folds");
 
@@ -344,11 +346,9 @@ public sealed class SetupText(RankedPlan ranked, Answers known, KnowledgeBase kn
 
     private SetupStep Look() => SeesNothing
         ? new(SetupAct.Look, "Use one more clean paper than seems needed, and ask somebody to look now and then.", "Wipe once more. Let somebody look.")
-        : _plan.Methods.Any(m => m.Paper is not null || m.NeedsBin)
-        ? new(SetupAct.Look, "Look at the last paper. It is clean when the paper stays clean.", "Paper clean? Then stop.")
-        : ranked.HandPats
-        ? new(SetupAct.Look, "Look at the paper that pats dry. It is clean when the paper stays clean.", "Paper clean? Then stop.")
-        : new(SetupAct.Look, "The first times, let somebody look whether the skin is clean and dry. Wash longer where it is not.", "Let somebody look.");
+        : SomebodyLooks
+        ? new(SetupAct.Look, "The first times, let somebody look whether the skin is clean and dry. Wash longer where it is not.", "Let somebody look.")
+        : new(SetupAct.Look, $"Look at the {(HasPaperToLookAt ? "last paper" : "paper that pats dry")}. It is clean when the paper stays clean.", "Paper clean? Then stop.");
 
     private IEnumerable<SetupStep> ByHelper(bool male)
     {
