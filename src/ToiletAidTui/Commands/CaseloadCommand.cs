@@ -15,7 +15,7 @@ internal static class CaseloadCommand
 
     internal static Command Define(Terminal terminal)
     {
-        var paths = new Argument<string[]>("PATH") { Description = "Profile, by its file or by the code of the person; folder of profiles, file that ends in .ndjson with one profile a line, or - for the same on standard input.", Arity = ArgumentArity.OneOrMore };
+        var paths = ProfileArgument.Many();
         var date = DayOption.Define("list");
         var weeks = new Option<int>("--weeks") { Description = "Weeks after the last visit at which a review is due.", DefaultValueFactory = _ => CaseloadTally.UsualWeeks(BuiltIn.Evidence()) };
         weeks.Validators.Add(r => BatchOptions.Within(r, 1, MostWeeks, "--weeks"));

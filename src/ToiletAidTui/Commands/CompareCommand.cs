@@ -17,7 +17,7 @@ internal sealed class CompareCommand
     private const string Same = "same";
     private const string Different = "different";
 
-    private readonly Argument<string[]> _paths = new("PATH") { Description = "Profile, by its file or by the code of the person, or two profiles of the same person, the earlier one first.", Arity = new(1, 2) };
+    private readonly Argument<string[]> _paths = ProfileArgument.OneOrTwo();
     private readonly Option<int?> _from = new("--from") { Description = "Number of the earlier visit. The one before the last when left out. With two profiles the last of the first." };
     private readonly Option<int?> _to = new("--to") { Description = "Number of the later visit. The last when left out. With two profiles it counts in the second." };
     private readonly Option<string?> _rater = new("--rater") { Description = "Whether the same person measured both times: same or different." };

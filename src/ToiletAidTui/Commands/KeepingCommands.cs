@@ -105,7 +105,7 @@ internal static class KeepingCommands
     }
 
     private static (Argument<string> Path, Option<string?> Folder) Where() => (
-        new("PATH") { Description = "Profile, by its file or by the code of the person." },
+        ProfileArgument.One(),
         FolderOption.Define());
 
     private static string? Named(Terminal terminal, ParseResult parsed, Argument<string> path, Option<string?> folder) =>

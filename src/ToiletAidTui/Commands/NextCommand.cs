@@ -15,7 +15,7 @@ internal static class NextCommand
 {
     internal static Command Define(Terminal terminal)
     {
-        var path = new Argument<string>("PATH") { Description = "Profile, by its file or by the code of the person." };
+        var path = ProfileArgument.One();
         var depth = new Option<string?>("--depth") { Description = "How much may be asked: quick, full, measured. That of the latest visit when left out." };
         depth.AcceptOnlyFromAmong([.. Words.All<Depth>()]);
         var aids = StockOption.Define();

@@ -14,7 +14,7 @@ namespace ToiletAidTui.Commands;
 /// <summary>Says what came out of a clinic's trials, and saves what it can learn from them.</summary>
 internal sealed class OutcomesCommand
 {
-    private readonly Argument<string[]> _paths = new("PATH") { Description = "Profile, by its file or by the code of the person; folder of profiles, file that ends in .ndjson with one profile a line, or - for the same on standard input.", Arity = ArgumentArity.OneOrMore };
+    private readonly Argument<string[]> _paths = ProfileArgument.Many();
     private readonly Option<string> _format = Formats.Option(Formats.Text, Formats.Csv);
     private readonly Option<string?> _picture = new("--picture") { HelpName = "FILE", Description = "File such as outcomes.svg for a picture of how often plans worked against how often they were said to, with a description in words." };
     private readonly Option<string?> _save = new("--save") { HelpName = "FILE", Description = "File for the clinic's own values, to be taken with --clinic. It holds no person." };

@@ -12,7 +12,7 @@ internal static class RankCommand
 {
     internal static Command Define(Terminal terminal)
     {
-        var paths = new Argument<string[]>("PATH") { Description = "Profile, by its file or by the code of the person; folder of profiles, file that ends in .ndjson with one profile a line, or - for the same on standard input.", Arity = ArgumentArity.OneOrMore };
+        var paths = ProfileArgument.Many();
         var format = Formats.Option(Formats.Text, Formats.Json, Formats.Ndjson, Formats.Csv);
         var top = Formats.Top();
         var aids = StockOption.Define();

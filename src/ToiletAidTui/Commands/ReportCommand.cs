@@ -17,7 +17,7 @@ internal sealed class ReportCommand
     private const string InWords = "words";
     private const string InPictures = "pictures";
 
-    private readonly Argument<string> _path = new("PATH") { Description = "Profile, by its file or by the code of the person." };
+    private readonly Argument<string> _path = ProfileArgument.One();
     private readonly Option<string> _kind = Choice("--kind", "Which document", Note, Sheet, Record);
     private readonly Option<string> _for = Choice("--for", "For whom a sheet is", Person, Helper);
     private readonly Option<string?> _sheet = new("--sheet")

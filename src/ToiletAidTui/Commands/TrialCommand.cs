@@ -14,7 +14,7 @@ namespace ToiletAidTui.Commands;
 /// <summary>Records how a plan was tried.</summary>
 internal sealed class TrialCommand
 {
-    private readonly Argument<string> _path = new("PATH") { Description = "Profile, by its file or by the code of the person." };
+    private readonly Argument<string> _path = ProfileArgument.One();
     private readonly Option<string?> _date = DayOption.Define("trial");
     private readonly Option<string?> _aids = StockOption.Define();
     private readonly ImmutableDictionary<string, Option<string?>> _answers;

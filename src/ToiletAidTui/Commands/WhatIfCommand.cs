@@ -14,7 +14,7 @@ internal static class WhatIfCommand
 {
     internal static Command Define(Terminal terminal)
     {
-        var paths = new Argument<string[]>("PATH") { Description = "Profile, by its file or by the code of the person; folder of profiles, file that ends in .ndjson with one profile a line, or - for the same on standard input.", Arity = ArgumentArity.OneOrMore };
+        var paths = ProfileArgument.Many();
         var change = new Option<string[]>("--change") { HelpName = "CHANGE", Description = "What is different: aids=FILE with a clinic's own aids, or priorities=skin,reach=handling,upkeep for everybody.", Required = true, AllowMultipleArgumentsPerToken = false };
         var summary = new Option<bool>("--summary") { Description = "Only the counts, for planning of stock." };
         var picture = new Option<string?>("--picture") { HelpName = "FILE", Description = "File for a bar chart of the counts: text where its name ends in .txt, otherwise SVG with a description in words." };

@@ -16,7 +16,7 @@ internal static class WhyCommand
 {
     internal static Command Define(Terminal terminal)
     {
-        var path = new Argument<string>("PATH") { Description = "Profile, by its file or by the code of the person." };
+        var path = ProfileArgument.One();
         var aid = new Option<string?>("--aid") { HelpName = "ID", Description = "Id of a kind of aid, to hear why it is not first and what would put it there." };
         aid.CompletionSources.Add(_ => BuiltIn.Aids().Aids.Select(a => new CompletionItem(a.Id)));
         var aids = StockOption.Define();
