@@ -66,17 +66,7 @@ internal static class AccessibilityCommand
             $"Nothing is told by colour alone. {EnvironmentVariables.NoColour} is honoured.",
             "The smallest size is 40 columns and 12 rows. Nothing scrolls sideways.",
         ]),
-        ("Keys of the full screen",
-        [
-            .. KeyMap.BuiltIn.Select(b => $"{b.Label}: {string.Join(" or ", b.Keys.Select(KeyMap.Words))}."),
-            "The menu holds every action, for keys that a terminal or a reader keeps for itself.",
-            "The command toiletaid settings shows the names under which keys can be changed.",
-        ]),
-        ("Keys that others keep for themselves",
-        [
-            .. TakenKeys.Sentences(),
-            "Each action has a key that none of them takes.",
-        ]),
+        .. KeyTopics.All(),
     ];
 
     private static void Page(TextWriter output)

@@ -15,14 +15,15 @@ internal static class CommonPages
         .. shell.Current.Help(),
         "Up and Down go from one entry to the next and back. Home and End go to the first and the last.",
         "A digit goes to the entry of that number, a letter to the next entry that begins with it.",
+        "In the menu a letter does its action at once.",
         "Enter takes the entry. Page Down and Page Up show text that does not fit.",
-        .. shell.Desk.Keys.Bindings.Select(b => $"{b.Label}: {string.Join(" or ", b.Keys.Select(KeyMap.Words))}."),
+        .. shell.Desk.Keys.Bindings.Select(b => $"{b.Label}: {shell.Desk.Keys.Ways(b)}."),
     ]);
 
     /// <summary>Every action, for keys that a terminal or a reader keeps for itself.</summary>
     internal static Page Menu(Shell shell) => new ListPage(MenuName, "Menu.", [], [.. shell.Desk.Keys.Bindings
         .Where(b => b.Act != Act.Menu)
-        .Select(b => new Entry($"{b.Label}, {KeyMap.Words(b.Keys[0])}", s => Run(s, b.Act))),
+        .Select(b => new Entry($"{b.Label}, {b.Letter} or {KeyMap.Words(b.Keys[0])}", s => Run(s, b.Act)) { Letter = b.Letter }),
         new Entry("Start screen", StartPages.Home)]);
 
     /// <summary>What was answered so far.</summary>

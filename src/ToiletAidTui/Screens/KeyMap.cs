@@ -8,25 +8,25 @@ internal sealed class KeyMap
 {
     /// <summary>
     /// Keys as built in. Plain letters are left to typing, Insert and Alt to every reader. Each action has a key that nobody in
-    /// <see cref="TakenKeys"/> takes, and no key closes a page or a program anywhere.
+    /// <see cref="TakenKeys"/> takes, and no key closes a page or a program anywhere. The second way is the menu, then a letter.
     /// </summary>
     internal static readonly ImmutableArray<KeyBinding> BuiltIn =
     [
-        new(Act.Help, "help", "Help", ["F1", "Ctrl+G"]),
-        new(Act.Linear, "linear", "Go on in linear mode", ["F2", "Ctrl+P"]),
-        new(Act.Menu, "menu", "Menu of every action", ["F9", "F10"]),
-        new(Act.Back, "back", "Go back", ["Esc", "Ctrl+F"]),
-        new(Act.Repeat, "repeat", "Say the screen again", ["Ctrl+Y"]),
-        new(Act.Answers, "answers", "Answers so far", ["Ctrl+E"]),
-        new(Act.Unknown, "unknown", "Not known", ["Ctrl+U"]),
-        new(Act.How, "how", "How the answer was obtained", ["Ctrl+O"]),
-        new(Act.Type, "type", "Type the answer", ["F4"]),
-        new(Act.Finish, "finish", "Ask only about safety, give the result", ["Ctrl+R"]),
-        new(Act.Note, "note", "Write a note", ["Ctrl+K"]),
-        new(Act.Trial, "trial", "Record a trial", ["Ctrl+D"]),
-        new(Act.Save, "save", "Save", ["Ctrl+S"]),
-        new(Act.Hide, "hide", "Hide the screen", ["F12"]),
-        new(Act.Leave, "leave", "Leave", ["Ctrl+C", "Ctrl+X"]),
+        new(Act.Help, "help", "Help", "H", ["F1", "Ctrl+G"]),
+        new(Act.Linear, "linear", "Go on in linear mode", "L", ["F2", "Ctrl+P"]),
+        new(Act.Menu, "menu", "Menu of every action", string.Empty, ["F9", "F10"]),
+        new(Act.Back, "back", "Go back", "B", ["Esc", "Ctrl+F"]),
+        new(Act.Repeat, "repeat", "Say the screen again", "Y", ["Ctrl+Y"]),
+        new(Act.Answers, "answers", "Answers so far", "A", ["Ctrl+E"]),
+        new(Act.Unknown, "unknown", "Not known", "U", ["Ctrl+U"]),
+        new(Act.How, "how", "How it was obtained", "O", ["Ctrl+O"]),
+        new(Act.Type, "type", "Type the answer", "T", ["F4"]),
+        new(Act.Finish, "finish", "Safety only, then result", "R", ["Ctrl+R"]),
+        new(Act.Note, "note", "Write a note", "N", ["Ctrl+K"]),
+        new(Act.Trial, "trial", "Record a trial", "D", ["Ctrl+D"]),
+        new(Act.Save, "save", "Save", "S", ["Ctrl+S"]),
+        new(Act.Hide, "hide", "Hide the screen", "I", ["F12"]),
+        new(Act.Leave, "leave", "Leave", "X", ["Ctrl+C", "Ctrl+X"]),
     ];
 
     private static readonly Dictionary<string, Act> Fixed = new(StringComparer.OrdinalIgnoreCase)
@@ -88,6 +88,10 @@ internal sealed class KeyMap
 
     /// <summary>All keys of an action, in words.</summary>
     internal string AllWords(Act act) => string.Join(" or ", Bindings.First(b => b.Act == act).Keys.Select(Words));
+
+    /// <summary>Every way to an action, in words: its keys, then the menu and its letter.</summary>
+    internal string Ways(KeyBinding binding) =>
+        string.Join(" or ", binding.Keys.Select(Words)) + (binding.Letter.Length > 0 ? $", or {Words(Act.Menu)} then {binding.Letter}" : string.Empty);
 
     /// <summary>A key in words that can be read aloud.</summary>
     internal static string Words(string key) => key.Replace("Ctrl+", "Control ", StringComparison.OrdinalIgnoreCase).Replace("Esc", "Escape", StringComparison.Ordinal);

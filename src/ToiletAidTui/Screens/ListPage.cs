@@ -44,6 +44,12 @@ internal sealed class ListPage(string name, string title, IReadOnlyList<string> 
     {
         string before = _notice;
         _notice = string.Empty;
+        if (key is { Act: Act.Text, Text.Length: > 0 } && entries.FirstOrDefault(e => e.Letter.Equals(key.Text, StringComparison.OrdinalIgnoreCase)) is { } lettered)
+        {
+            lettered.Choose(shell);
+            return;
+        }
+
         if (_place.Move(key))
         {
             return;

@@ -57,7 +57,7 @@ public sealed class NotePageTests
     {
         var model = new Model(depth: null);
         model.Press(Keys.F9);
-        model.Choose("Write a note, Control K");
+        model.Choose("Write a note, N or Control K");
         Assert.StartsWith("A note belongs to a visit.", model.Shell.Opening, StringComparison.Ordinal);
     }
 

@@ -1,3 +1,4 @@
+using ToiletAidTui.Linear;
 using ToiletAidTui.Screens;
 
 namespace ToiletAid.Acceptance.Tests.Readers;
@@ -5,11 +6,68 @@ namespace ToiletAid.Acceptance.Tests.Readers;
 /// <summary>Keys, and those that readers, terminals and browsers keep for themselves.</summary>
 public sealed class KeyTests
 {
+    /// <summary>A way is a key, or the menu's own key and then a letter; letters are typed, so nobody takes them.</summary>
     [Fact]
-    public void Every_action_has_a_key_that_nobody_else_takes()
+    public void Every_action_has_two_ways_or_more_and_a_key_that_nobody_else_takes()
     {
         Assert.All(KeyMap.BuiltIn, b => Assert.Contains(b.Keys, k => !TakenKeys.Takes(k)));
+        Assert.All(KeyMap.BuiltIn, b => Assert.True(b.Keys.Length + b.Letter.Length >= 2, b.Name));
         Assert.Distinct(KeyMap.BuiltIn.SelectMany(b => b.Keys));
+        Assert.Distinct(KeyMap.BuiltIn.Select(b => b.Letter));
+    }
+
+    /// <summary>Whoever uses one of the programs of the table still reaches every action by two ways, except the menu by one.</summary>
+    [Fact]
+    public void Beside_each_program_of_the_table_every_action_can_be_reached()
+    {
+        foreach (var row in TakenKeys.All)
+        {
+            Assert.All(KeyMap.BuiltIn, b => Assert.Contains(b.Keys, k => !row.Keys.Contains(k, StringComparer.OrdinalIgnoreCase)));
+        }
+
+        Assert.All(KeyMap.BuiltIn.Where(b => b.Act != Act.Menu), b => Assert.Matches("^[A-Z]$", b.Letter));
+    }
+
+    /// <summary>The letter of the menu does what the key does: the page that comes is the same.</summary>
+    [Theory]
+    [InlineData(Act.Help)]
+    [InlineData(Act.Answers)]
+    [InlineData(Act.Note)]
+    [InlineData(Act.Save)]
+    [InlineData(Act.Back)]
+    [InlineData(Act.Type)]
+    [InlineData(Act.Unknown)]
+    [InlineData(Act.Hide)]
+    [InlineData(Act.Leave)]
+    [InlineData(Act.Linear)]
+    internal void The_letter_of_the_menu_does_what_the_key_does(Act act)
+    {
+        var (byKey, byLetter) = (new Model(), new Model());
+        byKey.Shell.Press(new(act));
+        byLetter.Shell.Press(new(Act.Menu));
+        byLetter.Shell.Press(new(Act.Text, KeyMap.BuiltIn.Single(b => b.Act == act).Letter.ToLowerInvariant()));
+        Assert.Equal((byKey.Shell.Current.Name, byKey.Shell.IsHidden, byKey.Shell.Ending, byKey.Answer), (byLetter.Shell.Current.Name, byLetter.Shell.IsHidden, byLetter.Shell.Ending, byLetter.Answer));
+    }
+
+    /// <summary>No word of the linear mode means two things, and every action that it has can be typed.</summary>
+    [Fact]
+    public void In_linear_mode_every_action_has_a_word()
+    {
+        Assert.All(KeyMap.BuiltIn.Where(b => b.Act is not (Act.How or Act.Type)), b => Assert.NotNull(KeyWords.Typed(b.Act)));
+        Assert.Distinct(KeyMap.BuiltIn.Where(b => b.Act != Act.Menu).Select(b => KeyWords.Typed(b.Act)).OfType<string>());
+    }
+
+    /// <summary>Both forms of the manual hold the table, row by row.</summary>
+    [Theory]
+    [InlineData("text")]
+    [InlineData("roff")]
+    public void The_manual_holds_the_keys_and_those_that_others_take(string format)
+    {
+        string manual = string.Join(' ', Cli.Run(string.Empty, "man", "--format", format).Output.Replace("\\-", "-", StringComparison.Ordinal).Split((char[])[' ', '\n'], StringSplitOptions.RemoveEmptyEntries));
+        string between = format == "roff" ? " " : ": ";
+        Assert.All(TakenKeys.All.Where(r => !r.Keys.IsEmpty), r => Assert.Contains($"{r.Who}{between}{string.Join(", ", r.Keys.Select(KeyMap.Words))}.", manual, StringComparison.Ordinal));
+        Assert.Contains($"Save{between}Control S, or F9 then S.", manual, StringComparison.Ordinal);
+        Assert.Contains($"Record a trial{between}type trial.", manual, StringComparison.Ordinal);
     }
 
     /// <summary>The mode line names both keys of each of its actions.</summary>

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using ToiletAidTui.Commands.Help;
 using ToiletAidTui.Host;
+using ToiletAidTui.Screens;
 
 namespace ToiletAidTui.Commands.Manual;
 
@@ -21,7 +22,7 @@ internal static class ManualCommand
                 return ExitCode.Good;
             }
 
-            terminal.Results.Lines([.. HelpPage.All(root).SelectMany(HelpText.Lines), .. EnvironmentVariables.All.Select(v => $"{v.Name}: {v.Meaning}")]);
+            terminal.Results.Lines([.. HelpPage.All(root).SelectMany(HelpText.Lines), .. EnvironmentVariables.All.Select(v => $"{v.Name}: {v.Meaning}"), .. KeyTopics.All().SelectMany(t => t.Sentences.Prepend($"{t.Heading}:"))]);
             return ExitCode.Good;
         });
         return command;

@@ -5,6 +5,7 @@ using System.Text;
 using ToiletAid.App.Documents;
 using ToiletAidTui.Commands.Help;
 using ToiletAidTui.Host;
+using ToiletAidTui.Screens;
 
 namespace ToiletAidTui.Commands.Manual;
 
@@ -47,6 +48,21 @@ internal static class ManualPage
         foreach (var (name, meaning) in EnvironmentVariables.All)
         {
             Item(page, $"\\fB{Escaped(name)}\\fR", meaning);
+        }
+
+        foreach (var (heading, sentences) in KeyTopics.All())
+        {
+            page.Append(CultureInfo.InvariantCulture, $".SH {heading.ToUpperInvariant()}\n");
+            foreach (string sentence in sentences)
+            {
+                if (sentence.Split(": ", 2) is [var head, var meaning])
+                {
+                    Item(page, Escaped(head), meaning);
+                    continue;
+                }
+
+                page.Append(CultureInfo.InvariantCulture, $".PP\n{Text(sentence)}\n");
+            }
         }
 
         return page.ToString();
