@@ -17,6 +17,9 @@ public sealed class Advisor
     /// <summary>Persons drawn for the ranking.</summary>
     internal int ValueDraws => _settings.ValueDraws;
 
+    /// <summary>Seed of every draw.</summary>
+    internal ulong Seed => _settings.Seed;
+
     /// <summary>Persons drawn for a what-if: enough for a share in steps of about three in a hundred. Decision: what it finds is ranked in full before it is said.</summary>
     internal const int WhatIfDraws = 32;
 
@@ -33,9 +36,9 @@ public sealed class Advisor
     private readonly AdviceSettings _settings;
     private readonly CriterionFunctions _functions;
     private readonly HazardTable _hazards;
-    private readonly Dictionary<PriorityOrder, WeightSample> _weights = [];
+    private readonly Dictionary<PriorityOrder, WeightSample> _weights;
     private readonly ReachMemory _reach;
-    private LikelyPeople? _people;
+    private readonly Lazy<LikelyPeople> _people;
     private (Answers Known, ScreenedPlans Plans)? _last;
 
     /// <summary>The hazard table.</summary>
@@ -54,8 +57,21 @@ public sealed class Advisor
         _knowledge = knowledge;
         _settings = settings;
         _functions = new(knowledge);
+        _weights = [];
         _hazards = new(knowledge.Rules, knowledge.Questions, knowledge.Evidence);
         _reach = reach;
+        _people = new(() => new(knowledge, new(knowledge.Questions), [.. knowledge.Questions.All.Select(q => q.Depths.Contains(Depth.Full))], LikelyTraits, settings.ValueDraws, settings.Seed));
+    }
+
+    private Advisor(Advisor of, AidCatalogue catalogue)
+    {
+        _knowledge = of._knowledge with { Catalogue = catalogue };
+        _settings = of._settings;
+        _functions = new(_knowledge);
+        _hazards = of._hazards;
+        _weights = of._weights;
+        _reach = of._reach;
+        _people = of._people;
     }
 
     /// <summary>An advisor with another catalogue and other prices, which shares the reaches of this one: they depend on the person alone. Both
@@ -63,6 +79,10 @@ public sealed class Advisor
     /// <param name="catalogue">Kinds of aid and add-ons.</param>
     /// <param name="prices">What supplies cost.</param>
     public Advisor WithStock(AidCatalogue catalogue, Prices prices) => new(_knowledge with { Catalogue = catalogue, Prices = prices }, _settings, _reach);
+
+    /// <summary>An advisor that takes one kind as this article is, and shares all that does not hang on it. Both serve one thread.</summary>
+    /// <param name="article">The article, with the id of the kind that it stands for.</param>
+    internal Advisor With(Aid article) => new(this, _knowledge.Catalogue.Under(new([article], [])));
 
     /// <summary>Advice on these answers: red flags alone where there is one, else the plans in order.</summary>
     /// <param name="known">Answers as given, nothing assumed, and trials.</param>
@@ -146,6 +166,12 @@ public sealed class Advisor
         return (Appraise(_knowledge, known, draws), Weights(Priorities.Of(known).Order));
     }
 
+    /// <summary>What ranks the plans that are offered, over these people.</summary>
+    /// <param name="appraiser">Values plans.</param>
+    /// <param name="weights">Weightings.</param>
+    /// <param name="people">People who would give the answers; null to draw what is not known by itself.</param>
+    internal PlanRanking Ranking(Appraiser appraiser, WeightSample weights, Answers[]? people) => new(_knowledge, _hazards, _settings, appraiser, weights, people);
+
     private Appraiser Appraise(KnowledgeBase knowledge, Answers known, int draws)
     {
         var untried = new Appraiser(knowledge, known, _reach.Of(known, draws), _functions);
@@ -155,7 +181,7 @@ public sealed class Advisor
 
     /// <summary>People who would give these answers, where many questions were not asked; null otherwise. An answer that is not known,
     /// though it was asked for, is drawn by itself.</summary>
-    private Answers[]? Likely(Answers known)
+    internal Answers[]? Likely(Answers known)
     {
         // Who was not asked the opening questions was not interviewed in this way: there is too little that other answers could go with.
         var open = OpenQuestions.Open(_knowledge.Questions, Depth.Full, known);
@@ -164,9 +190,7 @@ public sealed class Advisor
             return null;
         }
 
-        _people ??= new(
-            _knowledge, new(_knowledge.Questions), [.. _knowledge.Questions.All.Select(q => q.Depths.Contains(Depth.Full))], LikelyTraits, _settings.ValueDraws, _settings.Seed);
-        return _people.Evenly(known);
+        return _people.Value.Evenly(known);
     }
 
     private WeightSample Weights(PriorityOrder order)
@@ -203,17 +227,22 @@ public sealed class Advisor
     private RuleContext NoPlan(Answers known) => new(_knowledge, known, new() { Aid = _knowledge.Catalogue.Aids[0], AddOns = [], Posture = Posture.Seated }, new PlanDemands());
 
     /// <summary>The best plan of each method that nothing rules out, and what rules out the rest.</summary>
-    internal (List<Offer> Offered, ImmutableArray<RuledOutAid> RuledOut) Choose(Appraiser appraiser, WeightSet weights)
+    /// <param name="appraiser">Values plans.</param>
+    /// <param name="weights">Weightings.</param>
+    /// <param name="kinds">Methods that are looked at; null for all.</param>
+    /// <param name="plans">Plans that are looked at; null for all. A method of which none is left is neither offered nor ruled out.</param>
+    internal (List<Offer> Offered, ImmutableArray<RuledOutAid> RuledOut) Choose(
+        Appraiser appraiser, WeightSet weights, Func<Aid, bool>? kinds = null, Func<Plan, bool>? plans = null)
     {
         var space = new PlanSpace(_knowledge.Catalogue, _knowledge.Evidence, appraiser.Known);
         var offered = new List<Offer>();
         var ruledOut = ImmutableArray.CreateBuilder<RuledOutAid>();
-        foreach (var aid in _knowledge.Catalogue.Aids)
+        foreach (var aid in _knowledge.Catalogue.Aids.Where(a => kinds is null || kinds(a)))
         {
             var closest = default(RuledOutAid);
             Offer? best = null;
             bool? handWillDo = null;
-            var checks = ByValue(space, aid, appraiser, weights).Select(p => (Plan: p, Check: new Lazy<PlanCheck>(() => PlanCheck.Of(_knowledge, _hazards, appraiser, p)))).ToList();
+            var checks = ByValue(space, aid, appraiser, weights).Where(p => plans is null || plans(p)).Select(p => (Plan: p, Check: new Lazy<PlanCheck>(() => PlanCheck.Of(_knowledge, _hazards, appraiser, p)))).ToList();
             foreach (var (plan, lazy) in checks)
             {
                 // A second tool is advised only where the own hand cannot do what is left.
@@ -239,9 +268,9 @@ public sealed class Advisor
             {
                 offered.Add(best);
             }
-            else
+            else if (closest is not null)
             {
-                ruledOut.Add(closest!);
+                ruledOut.Add(closest);
             }
         }
 

@@ -27,6 +27,9 @@ internal sealed class PlanRanking(KnowledgeBase knowledge, HazardTable hazards, 
     /// <summary>Expected values of the plans, in the order of the offers.</summary>
     internal double[] Expected(List<Offer> offers) => ExpectedValues.Of(Draw(offers), weights.Set);
 
+    /// <summary>Share of the persons who would give these answers that can use a plan at all, 0 to 1.</summary>
+    internal double UsableShare(Offer offer) => Usable(offer, Draw([offer]), 0);
+
     internal ImmutableArray<RankedPlan> Rank(List<Offer> offers)
     {
         var values = Draw(offers);
@@ -34,7 +37,7 @@ internal sealed class PlanRanking(KnowledgeBase knowledge, HazardTable hazards, 
         double[] means = values.Means();
         var acceptability = Acceptability.Of(values, weights);
         double[] ofWeightings = FirstRank.Shares(CriterionValues.Of(offers.Count, Criteria.Count, 1, means), weights);
-        double[] usable = [.. offers.Select((o, i) => knowledge.Clinic?.Works(o.Plan.Aid.Id, values.WorthShare(i)) ?? values.WorthShare(i))];
+        double[] usable = [.. offers.Select((o, i) => Usable(o, values, i))];
         double[] shares = [.. Enumerable.Range(0, offers.Count).Select(acceptability.FirstRankShare)];
         bool[] beaten = [.. Enumerable.Range(0, offers.Count).Select(i => shares[i] == 0 && Enumerable.Range(0, offers.Count).Any(j => Beats(means, j, i)))];
         int[] order = [.. Order(offers, shares, expected, beaten)];
@@ -74,6 +77,9 @@ internal sealed class PlanRanking(KnowledgeBase knowledge, HazardTable hazards, 
 
         return ranked.MoveToImmutable();
     }
+
+    private double Usable(Offer offer, CriterionValues values, int at) =>
+        knowledge.Clinic?.Works(offer.Plan.Aid.Id, values.WorthShare(at)) ?? values.WorthShare(at);
 
     /// <summary>Best first: what is first for most people and priorities, for it is tried before it is bought, and what fails then is replaced by the
     /// next. Plans that are first as often, or never, stand by their expected value; those that are beaten whatever the weights stand last.</summary>

@@ -67,6 +67,7 @@ public static class CliHost
             WhatIfCommand.Define(terminal),
             WhyCommand.Define(terminal),
             NextCommand.Define(terminal),
+            LookForCommand.Define(terminal),
             CompareCommand.Define(terminal),
             TrialCommand.Define(terminal),
             OutcomesCommand.Define(terminal),

@@ -15,7 +15,7 @@ internal static class Notes
     /// <summary>The commands by what they are for, in the order in which help names them.</summary>
     internal static readonly ImmutableArray<Topic> Topics =
     [
-        new("One person", "assess", "trial", "why", "next", "compare", "report"),
+        new("One person", "assess", "trial", "why", "next", "look-for", "compare", "report"),
         new("Many people", "rank", "whatif", "outcomes", "caseload", "panel", "simulate"),
         new("Calculators and data", "calc", "questions", "aids"),
         new("Keeping profiles", "protect", "unprotect", "change-passphrase", "erase"),
@@ -58,6 +58,10 @@ internal static class Notes
             new Example("hear what would put another kind of aid first", "why k-014.json --aid tongs"))
         { TakesPassphrase = true },
         ["next"] = new(new Example("hear which question is worth asking next", "next k-014.json")) { TakesPassphrase = true },
+        ["look-for"] = new(
+            new Example("hear what to look for in a shop", "look-for k-014.json"),
+            new Example("hear it for the second plan", "look-for k-014.json --plan 2"))
+        { TakesPassphrase = true },
         ["compare"] = new(
             new Example("compare the last two visits", "compare k-014.json"),
             new Example("compare visits 1 and 3, measured by the same person, with a picture", "compare k-014.json --from 1 --to 3 --rater same --picture change.svg"))

@@ -1,0 +1,117 @@
+using ToiletAid.App.Typed;
+using ToiletAid.Core.Fitting;
+using ToiletAid.Core.Knowledge;
+using ToiletAid.Core.Quantities;
+
+namespace ToiletAid.App.Articles;
+
+/// <summary>What an article may differ in, in words: what it must be like, and how that is checked with a ruler, a kitchen scale and a luggage scale.</summary>
+/// <param name="knowledge">Names of the add-ons.</param>
+public sealed class TraitText(KnowledgeBase knowledge)
+{
+    private static readonly Unit Kilograms = Units.Find("kgf")!;
+
+    /// <summary>The unit in which it is told.</summary>
+    /// <param name="trait">A number.</param>
+    /// <exception cref="ArgumentOutOfRangeException">It is no number.</exception>
+    public static Unit UnitOf(ArticleTrait trait)
+    {
+        ArgumentNullException.ThrowIfNull(trait);
+        return Units.Find(trait.Kind switch
+        {
+            ArticleTraitKind.Length or ArticleTraitKind.JetReach or ArticleTraitKind.TipWidth or ArticleTraitKind.FoldedLength => "cm",
+            ArticleTraitKind.Mass => "g",
+            ArticleTraitKind.Reservoir => "ml",
+            ArticleTraitKind.LoadForce or ArticleTraitKind.ReleaseForce or ArticleTraitKind.WashForce => "N",
+            ArticleTraitKind.Price => "money",
+            _ => throw new ArgumentOutOfRangeException(nameof(trait), trait, "is no number"),
+        })!;
+    }
+
+    /// <summary>What to look for, one sentence.</summary>
+    /// <param name="line">The line.</param>
+    public string Sentence(ArticleLine line)
+    {
+        ArgumentNullException.ThrowIfNull(line);
+        if (!line.Trait.IsNumber)
+        {
+            return Has(line.Trait);
+        }
+
+        string bound = $"{(line.AtLeast ? "at least" : "at most")} {Amount(line.Trait, line.Limit ?? line.Sure!.Value, line.AtLeast)}";
+        string sure = line.Sure is not { } s ? string.Empty
+            : line.Limit is null ? ", to be sure"
+            : $", {Spoken.Number(UnitOf(line.Trait).FromSi(s))} to be sure";
+        return $"{Spoken.Capital(Named(line.Trait, bound))}{sure}.";
+    }
+
+    /// <summary>How it is checked, one sentence.</summary>
+    /// <param name="trait">What is checked.</param>
+    public static string Check(ArticleTrait trait)
+    {
+        ArgumentNullException.ThrowIfNull(trait);
+        return trait.Kind switch
+        {
+            ArticleTraitKind.Length => "Ruler: lay a string along it from mid grip to mid face or nozzle, and measure the string.",
+            ArticleTraitKind.JetReach => "Ruler: spray level over a basin, and measure how far it still hits as a jet.",
+            ArticleTraitKind.TipWidth => "Ruler: put the paper on, and measure the head across at its widest.",
+            ArticleTraitKind.FoldedLength => "Ruler: make it as small as for carrying, and measure the longest part.",
+            ArticleTraitKind.Mass => "Kitchen scale: weigh it without water and without paper.",
+            ArticleTraitKind.Reservoir => "Kitchen scale: weigh it empty, then full; the grams more are millilitres.",
+            ArticleTraitKind.LoadForce => "Luggage scale: hook it to the part that opens for the paper, and pull slowly.",
+            ArticleTraitKind.ReleaseForce => "Luggage scale: hook it to the lever or button, and pull slowly until it lets go.",
+            ArticleTraitKind.WashForce => "Luggage scale: hook it to the lever or trigger, and pull slowly until water flows.",
+            ArticleTraitKind.Price => "Ask for the price.",
+            ArticleTraitKind.Curved => "Lay it along the ruler: a straight one touches it all along.",
+            ArticleTraitKind.SoftTip => "Press the head with a thumb: a soft one gives.",
+            ArticleTraitKind.OneHandLoad => "Put paper on with one hand, the other behind your back.",
+            ArticleTraitKind.EasyLoad => "Put paper on: no end has to be tucked in or threaded.",
+            ArticleTraitKind.ReleaseWithoutGrip => "Put paper on, and let it go with the flat hand or against your thigh.",
+            ArticleTraitKind.WashWithoutGrip => "Work it with the flat hand, without closing the fingers.",
+            ArticleTraitKind.TakesAddOn => "Put it on in the shop, and pull: it must stay.",
+            _ => "Read the label, or ask the maker: it cannot be seen.",
+        };
+    }
+
+    private static string Amount(ArticleTrait trait, double si, bool atLeast)
+    {
+        var unit = UnitOf(trait);
+        string amount = Spoken.Amount(unit.FromSi(si), unit);
+        if (unit.Dimension != Dimension.Force)
+        {
+            return amount;
+        }
+
+        // A luggage scale shows kilograms; its tenth is taken on the good side.
+        double tenths = Kilograms.FromSi(si) * 10;
+        return $"{amount}, {Spoken.Amount((atLeast ? Math.Ceiling(tenths) : Math.Floor(tenths)) / 10, Units.Find("kg")!)} on the scale";
+    }
+
+    private static string Named(ArticleTrait trait, string bound) => trait.Kind switch
+    {
+        ArticleTraitKind.Length => $"{bound} long",
+        ArticleTraitKind.JetReach => $"a jet of {bound}",
+        ArticleTraitKind.TipWidth => $"a head {bound} wide",
+        ArticleTraitKind.FoldedLength => $"{bound} long when folded or taken apart",
+        ArticleTraitKind.Mass => $"a weight of {bound}",
+        ArticleTraitKind.Reservoir => $"a reservoir of {bound}",
+        ArticleTraitKind.LoadForce => $"{bound}, to put paper on",
+        ArticleTraitKind.ReleaseForce => $"{bound}, to let go",
+        ArticleTraitKind.WashForce => $"{bound}, to wash",
+        _ => $"a price of {bound}",
+    };
+
+    private string Has(ArticleTrait trait) => trait.Kind switch
+    {
+        ArticleTraitKind.Curved => "Curved, or one that can be set to a curve.",
+        ArticleTraitKind.SoftTip => "A soft head.",
+        ArticleTraitKind.OneHandLoad => "Paper goes on with one hand.",
+        ArticleTraitKind.EasyLoad => "Paper goes on without tucking or threading.",
+        ArticleTraitKind.ReleaseWithoutGrip => "Let go with the palm, or pressed against thigh, hip or seat.",
+        ArticleTraitKind.WashWithoutGrip => "Water worked with palm or forearm.",
+        ArticleTraitKind.TakesAddOn => $"A handle that takes this: {AddOn(trait.Of!)}.",
+        _ => $"No {trait.Of} where it touches the skin.",
+    };
+
+    private string AddOn(string id) => Wording.PlanText.Lower(knowledge.Catalogue.AddOns.FirstOrDefault(a => a.Id == id) is { } addOn ? addOn.Name : id);
+}
