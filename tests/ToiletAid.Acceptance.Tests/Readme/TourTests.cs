@@ -37,7 +37,7 @@ public sealed partial class TourTests
     }
 
     [Fact]
-    public void The_tour_shows_four_commands() => Assert.Equal(4, Tour().Count);
+    public void The_tour_shows_five_commands() => Assert.Equal(5, Tour().Count);
 
     [Fact]
     public void What_a_therapist_reads_first_is_short()
