@@ -59,7 +59,7 @@ public sealed class PaperCalculation : Calculation
             yield return $"In a month: {Number(_need.RollsPerMonth)} rolls of {Number(_need.SheetsOnRoll, 0)} sheets.";
         }
 
-        yield return "Layers and pieces by stool type are estimates. A trial shows better.";
+        yield return "Layers and pieces by stool type are estimates. A trial is a better guide.";
         yield return AdviceText.Limits;
     }
 

@@ -173,7 +173,7 @@ public sealed class ReachCalculation : Calculation
             : double.IsFinite(need.HighLength) ? $" In 80 of 100 cases it is between {SlotText.Centimetres(need.LowLength)} and {SlotText.Centimetres(need.HighLength)}."
             : $" In 90 of 100 cases it is {SlotText.Centimetres(need.LowLength)} or more, and in {SlotText.OfHundred(1 - need.SharePossible)} there is no way.";
         yield return $"{way}: about {SlotText.Centimetres(need.MedianLength)} are needed.{band}";
-        yield return $"The bare hand is enough in {SlotText.OfHundred(need.ProbabilityBareHand())} of 100 cases.";
+        yield return $"The bare hand gets there in {SlotText.OfHundred(need.ProbabilityBareHand())} of 100 cases.";
         if (double.IsFinite(need.MiddleLength))
         {
             yield return $"Posture for it: {Trunk(need.Pose)}.";
@@ -245,8 +245,8 @@ public sealed class ReachCalculation : Calculation
         "cannot-lean-sideways" => "the person cannot lean to the side that far",
         "hip-flexion-limit" => "the hip would flex past its limit",
         "no-twisting-or-bending" => "the spine must not twist or bend",
-        "sternal" => "a fresh breastbone must not be strained behind the back",
-        "shoulder-surgery" => "a fresh shoulder must not be taken behind the back",
+        "sternal" => "a healing breastbone must not be strained by reaching behind the back",
+        "shoulder-surgery" => "an operated shoulder must not go behind the back",
         "no-weight-through-hand" => "no weight may go through the hand",
         _ => "the person cannot hold that posture",
     };
@@ -255,6 +255,6 @@ public sealed class ReachCalculation : Calculation
     private static string Contradiction(ReachContradiction c)
     {
         string by = c.Metres > 0 ? $" by {SlotText.Centimetres(c.Metres)}" : $" by {Degrees(c.Radians)}";
-        return $"The answer to {c.Question} and the measured {c.Against.Replace('-', ' ')} do not fit. The answer is {(c.AnswerIsTooGood ? "better" : "worse")} than they allow{by} beyond the errors. Ask or measure again.";
+        return $"The answer to {c.Question} and the measured {c.Against.Replace('-', ' ')} do not match. The answer is {(c.AnswerIsTooGood ? "better" : "worse")} than they allow{by} beyond the errors. Ask or measure again.";
     }
 }

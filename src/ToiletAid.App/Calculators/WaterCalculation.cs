@@ -141,7 +141,7 @@ public sealed class WaterCalculation : Calculation
         }
         else if (mix.Parts.Hot == 0 && mix.IsOutOfReach && mix.Celsius > Math.Min(_wish, _limit))
         {
-            yield return $"The cold water is {Celsius(mix.Celsius)}, warmer than wished for. Use it alone.";
+            yield return $"The cold water is {Celsius(mix.Celsius)}, warmer than was asked for. Use it alone.";
         }
         else
         {
@@ -153,7 +153,7 @@ public sealed class WaterCalculation : Calculation
         }
 
         string asUsual = ", as usual,";
-        yield return $"That holds for a hot tap of {Celsius(_hot)}{(_settings.Hot is null ? asUsual : string.Empty)} and a cold one of {Celsius(_cold)}{(_settings.Cold is null ? asUsual.TrimEnd(',') : string.Empty)}.";
+        yield return $"This applies to a hot tap of {Celsius(_hot)}{(_settings.Hot is null ? asUsual : string.Empty)} and a cold one of {Celsius(_cold)}{(_settings.Cold is null ? asUsual.TrimEnd(',') : string.Empty)}.";
         if (_settings.Hot is null || _settings.Cold is null)
         {
             yield return "Measure the water at the tap.";
@@ -174,7 +174,7 @@ public sealed class WaterCalculation : Calculation
     {
         yield return _settings.Use.LimitsTemperature
             ? $"The aid sets the temperature itself. Set it to no more than {Celsius(_limit)}, and measure the water once with a thermometer."
-            : "The water is as cold as it comes from the tap.";
+            : "The water is as cold as the tap gives it.";
     }
 
     private IEnumerable<string> BurnLines()

@@ -32,11 +32,11 @@ internal sealed class ClinicReader(KnowledgeBase knowledge)
         }
         catch (JsonException e)
         {
-            return Checked<ClinicCoefficients>.Bad(JsonText.Broken(e, "save it anew with toiletaid outcomes --save"));
+            return Checked<ClinicCoefficients>.Bad(JsonText.Broken(e, "save it again with toiletaid outcomes --save"));
         }
         catch (InvalidOperationException)
         {
-            return Checked<ClinicCoefficients>.Bad(new Issue("not-utf-8", string.Empty, "it has characters that are not UTF-8, save it anew with toiletaid outcomes --save"));
+            return Checked<ClinicCoefficients>.Bad(new Issue("not-utf-8", string.Empty, "it has characters that are not UTF-8, save it again with toiletaid outcomes --save"));
         }
     }
 
@@ -57,7 +57,7 @@ internal sealed class ClinicReader(KnowledgeBase knowledge)
         string? hash = root.Required("hash")?.Text();
         if (hash is not null && (!ContentHash.IsOne(hash) || ContentHash.Check(file, hash) != Seal.Whole))
         {
-            root.Member("hash")!.Value.Fault("changed", "the file was changed after it was saved, restore it from a copy or save it anew with toiletaid outcomes --save");
+            root.Member("hash")!.Value.Fault("changed", "the file was changed after it was saved, restore it from a copy or save it again with toiletaid outcomes --save");
         }
 
         string? data = root.Required("data")?.Text();
@@ -86,7 +86,7 @@ internal sealed class ClinicReader(KnowledgeBase knowledge)
 
             foreach (var twice in kinds.GroupBy(k => k.Aid).Where(g => g.Count() > 1))
             {
-                list.Fault("twice", $"{twice.Key ?? "null"} stands twice, keep one of them");
+                list.Fault("twice", $"{twice.Key ?? "null"} appears twice, keep one of them");
             }
         }
 
@@ -139,7 +139,7 @@ internal sealed class ClinicReader(KnowledgeBase knowledge)
         double least = knowledge.Evidence.Value("clinic.least-cell");
         if (people > 0 && people < least)
         {
-            at.Member("people")!.Value.Fault("small-cell", string.Create(CultureInfo.InvariantCulture, $"{people} people could be told apart, a cell has none or at least {least}, save it anew with toiletaid outcomes --save"));
+            at.Member("people")!.Value.Fault("small-cell", string.Create(CultureInfo.InvariantCulture, $"{people} people could be told apart, a cell has none or at least {least}, save it again with toiletaid outcomes --save"));
         }
 
         return people;

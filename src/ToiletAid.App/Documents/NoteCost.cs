@@ -61,7 +61,7 @@ internal sealed class NoteCost(Case about, RankedPlan chosen)
             ? _words.Text("note.cheaper.none")
             : _words.Text(
                 "note.cheaper",
-                ("other", PlanText.Method(cheapest.Plan)), ("theirs", Money(Year(cheapest))), ("mine", Money(mine)), ("cause", PlanText.Lower(Cause(cheapest) ?? _words.Text("note.cheaper.ranked"))));
+                ("other", PlanText.The(cheapest.Plan)), ("theirs", Money(Year(cheapest))), ("mine", Money(mine)), ("cause", PlanText.Lower(Cause(cheapest) ?? _words.Text("note.cheaper.ranked"))));
     }
 
     /// <summary>What speaks most for the plan that was taken beside another one, as a sentence.</summary>

@@ -220,7 +220,7 @@ public sealed class NoteDocument(Case about)
         ("rank", plan.Rank.ToString(CultureInfo.InvariantCulture)),
         ("plan", PlanText.Name(plan.Plan)),
         ("share", SlotText.OfHundred(plan.FirstShare)),
-        ("better", plan.BeatenBy is { } better ? PlanText.Method(better) : string.Empty));
+        ("better", plan.BeatenBy is { } better ? PlanText.The(better) : string.Empty));
 
     private IEnumerable<Block> RuledOut()
     {

@@ -36,7 +36,7 @@ public sealed class OutputTarget
     {
         FileStream? opened = null;
         var fault = Guarded(() => opened = List(append), () => IsFile && !HeldContent.IsRejects(_path)
-            ? new("in-use", string.Empty, "it holds something else than a list of refused profiles, give another file")
+            ? new("in-use", string.Empty, "it holds something other than a list of refused profiles, give another file")
             : null);
         file = opened;
         return fault;

@@ -75,16 +75,16 @@ public sealed class ProfileFile(QuestionSet questions)
     /// <summary>Why a file could not be used, as the end of a sentence without the path.</summary>
     public static string Reason(Exception e) => e switch
     {
-        UnauthorizedAccessException => "this account may not use it",
+        UnauthorizedAccessException => "this account is not allowed to use it",
         ArgumentException => "that is not a file name",
         DirectoryNotFoundException => "its folder does not exist",
         FileNotFoundException => "there is no such file",
         NeedsPassphraseException => "the profile is protected and the passphrase is not known",
         FolderBusyException => "another program or PC is saving in its folder",
         IOException { HResult: DiskFull or WindowsDiskFull } => "the disk is full",
-        IOException { HResult: QuotaFull } => "the space that this account may use is full",
-        IOException { HResult: ReadOnlyDisk } => "the disk can only be read",
-        _ => "the disk or the share does not answer as it should",
+        IOException { HResult: QuotaFull } => "the disk space of this account is full",
+        IOException { HResult: ReadOnlyDisk } => "the disk is read-only",
+        _ => "the disk or share is not responding as it should",
     };
 
     /// <summary>ENOSPC on Linux.</summary>

@@ -81,7 +81,7 @@ public sealed class ProfileReader
 
     private static Issue Broken(JsonException e, ReadOnlySpan<byte> text) => JsonEnd.IsMissing(text)
         ? new("cut-short", string.Empty, "it ends before it should, so a part is missing, restore it from a copy")
-        : JsonText.Broken(e, "restore the file from a copy or mend it here");
+        : JsonText.Broken(e, "restore the file from a copy or fix it here");
 
     private StoredProfile? Stored(JsonWalker root, ReadOnlySpan<byte> text)
     {

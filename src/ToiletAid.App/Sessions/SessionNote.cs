@@ -22,7 +22,7 @@ public sealed class SessionNote
 
     /// <summary>Takes a line as typed, after the others.</summary>
     public Reply Add(string typed) => Lines.Length >= NoteLine.Most
-        ? new(false, $"A note has at most {NoteLine.Most} lines, so nothing more is taken.")
+        ? new(false, $"A note has at most {NoteLine.Most} lines, so no more can be added.")
         : Take(typed, line => Lines = Lines.Add(line), $"Line {Lines.Length + 1} is kept.");
 
     /// <summary>Puts a line as typed in the place of another one, or takes that away when nothing is typed.</summary>
@@ -45,7 +45,7 @@ public sealed class SessionNote
         {
             Lines = Lines.RemoveAt(index);
             OnChange();
-            return new(true, $"Line {index + 1} is taken away.");
+            return new(true, $"Line {index + 1} is removed.");
         }
 
         return Take(typed, line => Lines = Lines.SetItem(index, line), $"Line {index + 1} is changed.");

@@ -20,7 +20,7 @@ public static class VisitDay
         var days = profile?.Sessions.Select(s => s.Date).ToList() ?? [];
         if (days.Where(d => d <= today).DefaultIfEmpty().Max() is var last && last > day)
         {
-            return new(DayDoubt.Earlier, $"The last visit was on {IsoDay.Of(last)}, and {IsoDay.Of(day)} is before it.", "Give the right day with --date, or --late if this visit is written down late.");
+            return new(DayDoubt.Earlier, $"The last visit was on {IsoDay.Of(last)}, and {IsoDay.Of(day)} is before it.", "Give the right day with --date, or --late if this visit is being written up late.");
         }
 
         return days.Exists(d => d > today)

@@ -53,7 +53,7 @@ internal static class AidCheck
 
         if (MemberCheck.WordList<Posture>(aid, "postures") == 0)
         {
-            aid.Fault("no-posture", "it can be used in no posture, add those in which it can");
+            aid.Fault("no-posture", "it has no posture, add those it can be used in");
         }
 
         MemberCheck.Among(aid, "addOns", names.AddOns, "an add-on of this file or built in");

@@ -46,7 +46,7 @@ public sealed class AidMeasuring(AidCatalogue catalogue)
     {
         0 => ["Which kind does it resemble most?", .. catalogue.Aids.Select((a, i) => string.Create(CultureInfo.InvariantCulture, $"{i + 1}. {a.Name}"))],
         1 => ["Which short id should it have?"],
-        2 => ["What should it be called? Describe it in words of your own, without a brand."],
+        2 => ["What should it be called? Describe it in your own words, without a brand."],
         3 => ["Is it straight or curved?"],
         _ => [$"{Current!.Name}. {(Current.IsPrice ? "Take it from" : "Measure it with")} {Current.Tool}."],
     };
@@ -67,7 +67,7 @@ public sealed class AidMeasuring(AidCatalogue catalogue)
         0 => ["Values that are not measured are taken from that kind."],
         1 => ["Lower-case words with hyphens between them, such as long-clamp-ward-3. The id of a built-in kind replaces that kind."],
         2 => ["It is read out wherever the aid is recommended."],
-        3 => ["A straight aid cannot follow the body and pays for it in length. One that can be set to a curve counts as curved."],
+        3 => ["A straight aid cannot follow the body, so it has to be longer. One that can be set to a curve counts as curved."],
         _ => [Current!.How, $"Type the number with its unit if it is not {Current.Asked.Units[0].Name}. Unknown keeps the value of the kind."],
     };
 
@@ -97,7 +97,7 @@ public sealed class AidMeasuring(AidCatalogue catalogue)
             default: _measured.Remove(Current!.Name); break;
         }
 
-        return Taken(() => { }, "Kept as the kind has it.");
+        return Taken(() => { }, "The value of the kind is kept.");
     }
 
     /// <summary>One step back; false at the first.</summary>

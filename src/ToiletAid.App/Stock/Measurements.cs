@@ -70,14 +70,14 @@ internal static class Measurements
         "Mass", "Weigh it ready for use without water and without paper.", Kitchen, Question("Mass", "mass"), ["mass"], StockRanges.Error(KitchenError), 0);
 
     private static Measurement Girth() => new(
-        "Girth of the head", "Lay a strip of paper once round the head and mark where it meets. Lay the strip along the ruler.", Ruler, Question("Girth of the head", "headGirth"), ["paper", "headGirth"], StockRanges.Error(RulerError), 0);
+        "Girth of the head", "Wrap a strip of paper once round the head and mark where it meets. Lay the strip along the ruler.", Ruler, Question("Girth of the head", "headGirth"), ["paper", "headGirth"], StockRanges.Error(RulerError), 0);
 
     private static IEnumerable<Measurement> Water(WaterUse water)
     {
         if (water.Reservoir is not null)
         {
             yield return new(
-                "Reservoir", "Weigh it empty, then full. The grams more are millilitres.", Kitchen, Question("Reservoir", "reservoir"), ["water", "reservoir"], StockRanges.Error(KitchenError) / CubicMetreKilograms, StockRanges.Error("filling-share"));
+                "Reservoir", "Weigh it empty, then full. The extra grams are its millilitres.", Kitchen, Question("Reservoir", "reservoir"), ["water", "reservoir"], StockRanges.Error(KitchenError) / CubicMetreKilograms, StockRanges.Error("filling-share"));
         }
 
         yield return Flow(Gentle, "gentlest", "gentleFlow");
@@ -85,7 +85,7 @@ internal static class Measurements
     }
 
     private static Measurement Flow(string name, string strength, string member) => new(
-        name, $"Spray into a cup for ten seconds at the {strength} setting. Weigh the water. A tenth of the grams is the millilitres a second.", Kitchen, Question(name, "flow"), ["water", member], 0, StockRanges.Error("stop-watch-share"));
+        name, $"Spray into a cup for ten seconds at the {strength} setting. Weigh the water. A tenth of the grams is the flow in millilitres a second.", Kitchen, Question(name, "flow"), ["water", member], 0, StockRanges.Error("stop-watch-share"));
 
     private static Measurement Force(OperationKind kind)
     {

@@ -73,24 +73,24 @@ public sealed class AdviceText(KnowledgeBase knowledge)
         bool any = usable != "100" || otherUsable != "100";
         if (any)
         {
-            yield return $"{usable} of 100 such people can use it, and {otherUsable} can use {PlanText.Method(other)}.";
+            yield return $"It is usable for {usable} of 100 people like this, and {PlanText.The(other)} for {otherUsable}.";
         }
 
         if (!leads && plan.IsAhead)
         {
             any = true;
-            yield return $"Among those who can use both, it scores lower than {PlanText.Method(other)} on average, yet it comes first for more people.";
+            yield return $"Among those who can use both, it scores lower than {PlanText.The(other)} on average, yet it comes first for more people.";
         }
 
         foreach (var r in telling)
         {
             any = true;
-            yield return $"{PlanText.Of(r.Criterion)}: {SlotText.OfHundred(r.Value)} of 100, {(leads ? "against" : "behind")} {SlotText.OfHundred(r.Other)} for {PlanText.Method(other)}. 100 means that {PlanText.Best(r.Criterion)}.";
+            yield return $"{PlanText.Of(r.Criterion)}: {SlotText.OfHundred(r.Value)} of 100, {(leads ? "against" : "behind")} {SlotText.OfHundred(r.Other)} for {PlanText.The(other)}. 100 means {PlanText.Best(r.Criterion)}.";
         }
 
         if (!any)
         {
-            yield return $"It is as good as {PlanText.Method(other)} on every criterion.";
+            yield return $"It is as good as {PlanText.The(other)} on every criterion.";
         }
     }
 
@@ -104,14 +104,14 @@ public sealed class AdviceText(KnowledgeBase knowledge)
     public static string HowSure(RankedPlan plan, Advice advice)
     {
         ArgumentNullException.ThrowIfNull(advice);
-        return advice.SignsKnown ? HowSure(plan) : "Nothing is sure while the warning signs are not known.";
+        return advice.SignsKnown ? HowSure(plan) : "Nothing is certain until the warning signs have been asked about.";
     }
 
     /// <summary>Where what was seen and what was measured do not go together.</summary>
     /// <param name="advice">The advice.</param>
     /// <param name="knowledge">The questions.</param>
     public static IEnumerable<string> Conflicts(Advice advice, KnowledgeBase knowledge) => (advice.Reach?.Contradictions ?? []).Select(c =>
-        $"The answer on {knowledge.Questions[c.Question].Name} is {(c.AnswerIsTooGood ? "better" : "worse")} than the measured joints allow. What was seen counts. Ask or measure again.");
+        $"The answer on {knowledge.Questions[c.Question].Name} is {(c.AnswerIsTooGood ? "better" : "worse")} than the measured joints allow. The ranking goes by what was seen. Ask or measure again.");
 
     /// <summary>What is said where a red flag stops the ranking: that, what to do, and the limits of it.</summary>
     /// <param name="stops">The red flags, one or more.</param>
@@ -183,7 +183,7 @@ public sealed class AdviceText(KnowledgeBase knowledge)
     ];
 
     private static IEnumerable<string> HoldsToo(RankedPlan plan, RankedPlan first, Advice advice) =>
-        Again(plan, first, advice) is { Length: > 0 } again ? [$"Cautions of place {first.Rank} that hold here too: {again}."] : [];
+        Again(plan, first, advice) is { Length: > 0 } again ? [$"Cautions for place {first.Rank} that also apply here: {again}."] : [];
 
     /// <summary>What else can be offered; what is never better than the same plan is told together.</summary>
     private static IEnumerable<string> AlsoPossible(IReadOnlyCollection<RankedPlan> rest)
@@ -193,9 +193,9 @@ public sealed class AdviceText(KnowledgeBase knowledge)
             yield return $"Also possible: {string.Join("; ", open)}.";
         }
 
-        foreach (var beaten in rest.Where(p => p.BeatenBy is not null).GroupBy(p => PlanText.Method(p.BeatenBy!), StringComparer.Ordinal))
+        foreach (var beaten in rest.Where(p => p.BeatenBy is not null).GroupBy(p => PlanText.The(p.BeatenBy!), StringComparer.Ordinal))
         {
-            yield return $"Possible, but worse than {beaten.Key} whatever the priorities: {beaten.Select(p => PlanText.Method(p.Plan)).Humanize("and")}.";
+            yield return $"Possible, but worse than {beaten.Key}, whatever the priorities: {beaten.Select(p => PlanText.Method(p.Plan)).Humanize("and")}.";
         }
     }
 
@@ -207,10 +207,10 @@ public sealed class AdviceText(KnowledgeBase knowledge)
         if (plan.Demands.Need is { } need && double.IsFinite(need.MedianLength))
         {
             string band = double.IsFinite(need.HighLength)
-                ? $"between {SlotText.Centimetres(need.LowLength)} and {SlotText.Centimetres(need.HighLength)} in 80 of 100 cases"
+                ? $"between {SlotText.Whole(need.LowLength)} and {SlotText.Centimetres(need.HighLength)} in 80 of 100 cases"
                 : $"{SlotText.Centimetres(need.LowLength)} or more";
             yield return plan.Demands.ByBareHand
-                ? $"Reach: the hand is enough in {SlotText.OfHundred(plan.Demands.ReachShare)} of 100 cases."
+                ? $"Reach: the hand gets there in {SlotText.OfHundred(plan.Demands.ReachShare)} of 100 cases."
                 : $"Length needed: about {SlotText.Centimetres(need.MedianLength)}, {band}. It gives {SlotText.Centimetres(plan.Demands.GivenLength)}.";
         }
 

@@ -27,12 +27,12 @@ public sealed class BriefText(KnowledgeBase knowledge)
     /// <summary>What can be arranged around a person, by question and option (decision).</summary>
     private static readonly ImmutableArray<(string Question, string Option, string Words)> Arrangements =
     [
-        ("helper", "sometimes", "a carer there some of the time"),
-        ("helper", "always", "a carer there each time"),
+        ("helper", "sometimes", "a carer some of the time"),
+        ("helper", "always", "a carer there every time"),
         ("water", "basin-in-reach", "water in reach of the toilet"),
         ("socket", "yes", "a protected socket near the toilet"),
-        ("fixtures", "yes", "leave to change the fixtures"),
-        ("place", "own-toilet", "a toilet of the person's own"),
+        ("fixtures", "yes", "permission to change the fixtures"),
+        ("place", "own-toilet", "the use of their own toilet"),
         ("place", "commode", "a commode"),
         ("place", "bed", "cleaning in bed"),
     ];
@@ -66,7 +66,7 @@ public sealed class BriefText(KnowledgeBase knowledge)
             yield return new(BriefTopic.Reason, reason);
         }
 
-        yield return new(BriefTopic.Next, "Until then, ask the community nursing team for visits.");
+        yield return new(BriefTopic.Next, "Until then, ask the community nursing team to visit.");
     }
 
     /// <summary>Which single change would make which plan possible: the first that does, of those that can be arranged, the simplest first.</summary>
@@ -78,7 +78,7 @@ public sealed class BriefText(KnowledgeBase knowledge)
             if (known.Choice(question) != option
                 && advisor.Advise(known.With(question, new(new AnswerValue.Choice(option), HowObtained.Reported))).Ranked.FirstOrDefault() is { } possible)
             {
-                return $"Nothing can be offered yet; with {words}, {PlanText.Method(possible.Plan)} could be.";
+                return $"Nothing can be offered yet, but with {words}, {PlanText.The(possible.Plan)} could be.";
             }
         }
 
@@ -124,7 +124,7 @@ public sealed class BriefText(KnowledgeBase knowledge)
             >= 0.5 => "Not sure",
             _ => "A close call",
         };
-        string next = second is null ? "nothing else can be offered" : $"second is {PlanText.Method(second.Plan)}";
+        string next = second is null ? "nothing else can be offered" : $"second is {PlanText.The(second.Plan)}";
         return $"{sure}: first for {share} of 100 people like this; {next}.";
     }
 
@@ -132,7 +132,7 @@ public sealed class BriefText(KnowledgeBase knowledge)
     {
         bool aid = first.Plan.Aid.Reach == ReachKind.Handle || first.Plan.Aid.Reach == ReachKind.Jet;
         string? gives = aid && first.Demands.Need is { } need && double.IsFinite(need.MedianLength) && SlotText.Centimetres(first.Demands.GivenLength) != SlotText.Centimetres(need.MedianLength)
-            ? $"this gives {SlotText.Centimetres(first.Demands.GivenLength)} where {Whole(need.MedianLength)} are needed" : null;
+            ? $"this gives {SlotText.Centimetres(first.Demands.GivenLength)} where {SlotText.Whole(need.MedianLength)} are needed" : null;
         var hand = advice.RuledOut.FirstOrDefault(r => r.Aid.Reach == ReachKind.BareHand && r.Aid.Method == MethodKind.Wipe);
         string? lacks = hand?.Reasons.FirstOrDefault(r => r.Rule.Id == "hand-does-not-reach") is { } f && f.Slots.FirstOrDefault(s => s.Name == "needed") is { } slot && double.IsFinite(slot.Si)
             ? $"The hand alone falls {SlotText.Centimetres(slot.Si)} short"
@@ -190,8 +190,6 @@ public sealed class BriefText(KnowledgeBase knowledge)
         int end = text.IndexOf(". ", StringComparison.Ordinal);
         return end < 0 ? text : text[..(end + 1)];
     }
-
-    private static string Whole(double metres) => Math.Round(metres * 100).ToString(System.Globalization.CultureInfo.InvariantCulture);
 
     private static ImmutableArray<BriefPart> Fitted(List<BriefPart> parts)
     {

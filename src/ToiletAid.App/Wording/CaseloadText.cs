@@ -26,7 +26,7 @@ public sealed class CaseloadText(KnowledgeBase knowledge, DateOnly today, int we
             yield return line;
         }
 
-        yield return "A kind is in use where its last try did not fail. Whether it was bought, lent or brought back is not noted in a profile, so ask.";
+        yield return "A kind is in use where its last try did not fail. A profile does not say whether it was bought, lent or returned, so ask.";
         foreach (var stand in tally.Kinds)
         {
             yield return Stand(stand);
@@ -43,7 +43,7 @@ public sealed class CaseloadText(KnowledgeBase knowledge, DateOnly today, int we
 
     private IEnumerable<string> List(string title, IEnumerable<CaseloadEntry> people)
     {
-        string[] lines = [.. people.Select(p => $"{p.Person}, last seen {IsoDay.Of(p.Seen)}, due {IsoDay.Of(Due(p))}{(p.InUse is { } aid ? $", uses {PlanText.Lower(Name(aid))}" : ", nothing worked yet")}.")];
+        string[] lines = [.. people.Select(p => $"{p.Person}, last seen {IsoDay.Of(p.Seen)}, due {IsoDay.Of(Due(p))}{(p.InUse is { } aid ? $", uses {PlanText.Lower(Name(aid))}" : ", nothing has worked yet")}.")];
         return lines.Prepend(lines.Length == 0 ? $"{title}: nobody." : $"{title}: {Number(lines.Length)}.");
     }
 
@@ -54,9 +54,9 @@ public sealed class CaseloadText(KnowledgeBase knowledge, DateOnly today, int we
         [
             $"in use with {Number(stand.InUse)}",
             .. stand.CameBack > 0 ? [$"given up by {Number(stand.CameBack)}"] : (string[])[],
-            .. stand.First > 0 ? [$"first for {Number(stand.First)} with whom nothing worked yet"] : (string[])[],
+            .. stand.First > 0 ? [$"first for {Number(stand.First)} for whom nothing has worked yet"] : (string[])[],
         ];
-        string stock = stand.Aid.Upkeep.Price.Value == 0 || wanted == 0 ? string.Empty : $" Wanted in the next quarter: about {Number(wanted)}, of which {Number(wanted - stand.First)} to replace worn ones.";
+        string stock = stand.Aid.Upkeep.Price.Value == 0 || wanted == 0 ? string.Empty : $" Wanted in the next quarter: about {Number(wanted)}, {Number(wanted - stand.First)} of them to replace worn ones.";
         return $"{stand.Aid.Name}: {parts.Humanize("and")}.{stock}";
     }
 

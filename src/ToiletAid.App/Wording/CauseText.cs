@@ -23,11 +23,17 @@ public sealed class CauseText(Answers known)
     {
         ArgumentNullException.ThrowIfNull(better);
         ArgumentNullException.ThrowIfNull(other);
-        string name = PlanText.Method(other.Plan);
+        string name = PlanText.The(other.Plan);
         if (other.Plan.Aid.Method == MethodKind.Helper)
         {
             // Beside another person's hands nothing else about the plan is the point.
             return better.Plan.Aid.Method == MethodKind.Helper ? null : "Nobody else has to do the cleaning";
+        }
+
+        if (better.Plan.Aid.Method == MethodKind.Helper && criterion is not (Criterion.Reach or Criterion.Handling or Criterion.Learning))
+        {
+            // Somebody else cleans because of what the person cannot do; how well their hands wipe is no cause.
+            return null;
         }
 
         return criterion switch
@@ -64,21 +70,21 @@ public sealed class CauseText(Answers known)
         string operation = SlotText.Operation(Words.Of(hardest.Kind)).ToLowerInvariant();
         return hardest.ShareOfAcceptable > TellingShare && hardest.ShareOfAcceptable > 1.2 * mine
             ? $"With {name}, {operation} takes {SlotText.OfHundred(hardest.ShareOfAcceptable)} percent of what this hand can comfortably give"
-            : hardest.ShareOfAcceptable > mine ? $"It is easier on the hand than {name}"
+            : hardest.ShareOfAcceptable > mine && better.Plan.Aid.Method != MethodKind.Helper ? $"It is easier on the hand than {name}"
             : null;
     }
 
     private string? Cleaning(Plan better, Plan other, string name) =>
         better.Washing is not null && other.Washing is null ? $"Water cleans better here than {name}"
         : Deep && other.Aid.TipWidth is { } wide && better.Aid.TipWidth is { } narrow && narrow.Value < wide.Value
-            ? $"Its narrow head gets to soil that stays deep; the head of {name} is wider"
-        : better.Companion is not null && other.Companion is null ? $"It cleans in two stages, {name} in one"
-        : better.Aid.Coverage.Value > other.Aid.Coverage.Value ? $"It covers more skin in one stroke than {name}"
+            ? $"Soil stays deep, and its head is narrower than that of {name}"
+        : better.Companion is not null && other.Companion is null ? $"It cleans in two stages, and {name} in one"
+        : better.Aid.Coverage.Value > other.Aid.Coverage.Value ? $"Each stroke covers more skin than with {name}"
         : null;
 
     private static string? Skin(Plan better, Plan other, string name) =>
-        other.Methods.Any(m => m.Tip == Tip.Hard) && better.Methods.All(m => m.Tip != Tip.Hard) ? $"Nothing hard touches the skin; {name} has a hard tip"
-        : better.Aid.Method == MethodKind.Wash && other.Aid.Method != MethodKind.Wash ? $"Water avoids the rubbing of {name}"
+        other.Methods.Any(m => m.Tip == Tip.Hard) && better.Methods.All(m => m.Tip != Tip.Hard) ? $"Nothing hard touches the skin; the tip of {name} is hard"
+        : better.Aid.Method == MethodKind.Wash && other.Aid.Method != MethodKind.Wash ? $"Water spares the skin the rubbing that comes with {name}"
         : better.Methods.Max(m => m.Rubbing.Value) < other.Methods.Max(m => m.Rubbing.Value) ? $"It rubs the skin less than {name}"
         : null;
 
@@ -88,7 +94,8 @@ public sealed class CauseText(Answers known)
         : null;
 
     private static string? Learning(Plan better, Plan other, string name) =>
-        better.Steps < other.Steps ? $"It takes {"step".ToQuantity(better.Steps)}, {name} takes {other.Steps}"
+        better.Aid.Method == MethodKind.Helper ? (other.Steps > 1 ? $"The person has no steps to follow; with {name} there are {other.Steps}" : null)
+        : better.Steps < other.Steps ? $"It takes {"step".ToQuantity(better.Steps)}, against {other.Steps} for {name}"
         : better.Methods.Max(m => m.NeedsSight.Value) < other.Methods.Max(m => m.NeedsSight.Value) ? $"It relies less on sight than {name}"
         : null;
 
@@ -98,17 +105,17 @@ public sealed class CauseText(Answers known)
         bool nothing = better.Methods.All(m => m.Mass.Value == 0 && m.FoldedLength is null && m.Reach != ReachKind.None);
         if (nothing)
         {
-            return $"There is nothing to carry; {name} has to be carried";
+            return $"There is nothing to carry; with {name} there is";
         }
 
         if (other.Methods.Any(m => m is { FoldedLength: null, Reach: ReachKind.None, Method: MethodKind.Wash }) && better.Methods.All(m => m.FoldedLength is not null))
         {
-            return $"It can be taken along; {name} stays at the toilet";
+            return $"It can be carried; {name} stays at the toilet";
         }
 
         if (Longest(better) is { } mine && Longest(other) is { } theirs && SlotText.Centimetres(mine) is var length && length != SlotText.Centimetres(theirs) && mine < theirs)
         {
-            return $"It folds to {length}, {name} to {SlotText.Centimetres(theirs)}";
+            return $"It folds to {length}, against {SlotText.Whole(theirs)} for {name}";
         }
 
         return better.Methods.Max(m => m.Noticeable.Value) < other.Methods.Max(m => m.Noticeable.Value) ? $"It draws less notice than {name}"
@@ -117,7 +124,7 @@ public sealed class CauseText(Answers known)
     }
 
     private static string? Upkeep(RankedPlan better, RankedPlan other, string name) =>
-        other.Plan.Methods.Any(m => m.ChangesFixtures) && better.Plan.Methods.All(m => !m.ChangesFixtures) ? $"Nothing has to be fitted; {name} has to be"
+        other.Plan.Methods.Any(m => m.ChangesFixtures) && better.Plan.Methods.All(m => !m.ChangesFixtures) ? $"Nothing needs fitting; {name} does"
         : better.Setup.MonthlyCost.Total < other.Setup.MonthlyCost.Total ? $"It costs less to run than {name}"
         : null;
 

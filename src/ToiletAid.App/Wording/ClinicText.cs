@@ -22,10 +22,10 @@ public sealed class ClinicText(KnowledgeBase knowledge)
 
         yield return string.Create(
             CultureInfo.InvariantCulture,
-            $"This clinic's own values are used, learnt from trials with {clinic.People} people, checksum {clinic.Checksum}. That is evidence from a small sample.");
+            $"This clinic's own values are used, learnt from trials with {clinic.People} people, checksum {clinic.Checksum}. This is evidence from a small sample.");
         if (clinic.Data != KnowledgeVersion.Knowledge)
         {
-            yield return "They were learnt over other built-in values than those of this program. Save them anew with toiletaid outcomes.";
+            yield return "They were learnt with different built-in values from those of this version. Save them again with toiletaid outcomes.";
         }
     }
 
@@ -63,9 +63,9 @@ public sealed class ClinicText(KnowledgeBase knowledge)
         ArgumentNullException.ThrowIfNull(kind);
         string name = kind.Aid is null ? "Every other kind" : knowledge.Catalogue.Aids.FirstOrDefault(a => a.Id == kind.Aid)?.Name ?? kind.Aid;
         string seen = kind.People == 0
-            ? "was not tried, so the kinds that were tried speak for it."
+            ? "was not tried, so its values follow the kinds that were."
             : string.Create(CultureInfo.InvariantCulture, $"failed with {kind.Failed} of {kind.People} people, where {kind.Expected:0.#} were predicted.");
-        return string.Create(CultureInfo.InvariantCulture, $"{name} {seen} {(kind.Factor == 1 ? "Its values stay." : $"Its values are multiplied by {kind.Factor:0.00}, in 80 of 100 cases between {kind.Range.Low:0.00} and {kind.Range.High:0.00}.")}");
+        return string.Create(CultureInfo.InvariantCulture, $"{name} {seen} {(kind.Factor == 1 ? "Its values stay the same." : $"Its values are multiplied by {kind.Factor:0.00}, in 80 of 100 cases between {kind.Range.Low:0.00} and {kind.Range.High:0.00}.")}");
     }
 
     /// <summary>Why a criterion is moved.</summary>
@@ -76,7 +76,7 @@ public sealed class ClinicText(KnowledgeBase knowledge)
         string name = PlanText.Of(shift.Criterion), by = Spoken.Number(Math.Round(Math.Abs(shift.By) * 100, 1));
         string move = by == "0" ? "Nothing is changed." : $"{by} of 100 are {(shift.By > 0 ? "added" : "taken off")}.";
         return shift.People == 0
-            ? $"{name} was not seen, so the other kinds speak for it. {move}"
+            ? $"{name} was not seen, so it follows the other kinds. {move}"
             : $"{name} was {SlotText.OfHundred(shift.Seen)} of 100 on average with {shift.People.ToString(CultureInfo.InvariantCulture)} people, where {SlotText.OfHundred(shift.Predicted)} were predicted. {move}";
     }
 }

@@ -57,7 +57,7 @@ public sealed class CompareText(KnowledgeBase knowledge)
             {
                 true => "The same person measured both times.",
                 false => "Different people measured.",
-                _ => "It is not known whether the same person measured both times. Say so with the option rater, and more becomes certain.",
+                _ => "It is not known whether the same person measured both times. Use the option rater to say so, and fewer changes stay uncertain.",
             };
         }
 
@@ -73,7 +73,7 @@ public sealed class CompareText(KnowledgeBase knowledge)
 
         if (comparison.Differences.Count(d => IsLeftOut(comparison, d)) is > 0 and int leftOut)
         {
-            yield return $"Answered at one visit only: {leftOut}. The option format with json lists them.";
+            yield return $"Answered at one visit only: {leftOut}. Use --format json to list them.";
         }
 
         if (same.Length > 0)
@@ -158,16 +158,16 @@ public sealed class CompareText(KnowledgeBase knowledge)
 
         if (lead.Movers.Any(m => m.Topic is not null))
         {
-            yield return "More than ten answers changed, so they are taken together by topic.";
+            yield return "More than ten answers changed, so they are grouped by topic.";
         }
 
         if (lead.IsSampled)
         {
-            yield return "Not every order of the changes was worked out, so single shares are estimates. Their sum is not.";
+            yield return "Not every order of the changes was worked out, so each share is an estimate, but their total is exact.";
         }
     }
 
-    private string Name(Mover mover) => mover.IsTrials ? "What was tried since:" : mover.Topic is { } topic
+    private string Name(Mover mover) => mover.IsTrials ? "Trials since then:" : mover.Topic is { } topic
         ? $"{topic}, {"answer".ToQuantity(mover.Questions.Length)}:"
         : $"{Spoken.Capital(knowledge.Questions[mover.Questions[0]].Name)}.";
 

@@ -32,8 +32,8 @@ public static class DifferenceText
     /// <summary>The verdict and what it rests on.</summary>
     public static string VerdictOf(AnswerDifference d) => d.Reason switch
     {
-        VerdictReason.ReachesLimit => $"A real change: the difference is {Size(d)}, and {Amount(d, d.Limit)} or more is real.",
-        VerdictReason.BelowLimit => $"Within measurement error: the difference is {Size(d)}, and less than {Amount(d, d.Limit)} is no change.",
+        VerdictReason.ReachesLimit => $"A real change: the difference is {Size(d)}, and {Amount(d, d.Limit)} or more counts as real.",
+        VerdictReason.BelowLimit => $"Within measurement error: the difference is {Size(d)}, and less than {Amount(d, d.Limit)} does not count as change.",
         VerdictReason.BetweenLimits => $"Uncertain: the difference is {Size(d)}. {Between(d)}",
         VerdictReason.NoLimit when d.Change is not null => $"Uncertain: the difference is {Size(d)}, and there is no published limit for it.",
         VerdictReason.NoLimit => "Uncertain: there is no published limit for this answer.",
@@ -57,9 +57,9 @@ public static class DifferenceText
 
     private static string Between(AnswerDifference d) => d.Rule!.Spread switch
     {
-        LimitSpread.Rater => $"Less than {Amount(d, d.Limit)} is no change. From {Amount(d, d.Limit)} it is real if the same person measured both times, otherwise from {Amount(d, d.UpperLimit)}.",
-        LimitSpread.Hand => $"Less than {Amount(d, d.Limit)} is no change. From {Amount(d, d.Limit)} it is real for the dominant hand, and from {Amount(d, d.UpperLimit)} for the other.",
-        _ => $"Less than {Amount(d, d.Limit)} is no change, and {Amount(d, d.UpperLimit)} or more is real. Between them it depends on the movement.",
+        LimitSpread.Rater => $"Less than {Amount(d, d.Limit)} does not count as change. {Amount(d, d.Limit)} or more is real if the same person measured both times, otherwise {Amount(d, d.UpperLimit)} or more.",
+        LimitSpread.Hand => $"Less than {Amount(d, d.Limit)} does not count as change. {Amount(d, d.Limit)} or more is real for the dominant hand, and {Amount(d, d.UpperLimit)} or more for the other.",
+        _ => $"Less than {Amount(d, d.Limit)} does not count as change, and {Amount(d, d.UpperLimit)} or more is real. Between them it depends on the movement.",
     };
 
     internal static Unit Unit(AnswerDifference d) => Units.Find(d.To!.Value switch

@@ -29,7 +29,7 @@ public sealed class ExplainText(KnowledgeBase knowledge)
 
             if (ranked.BeatenBy is { } better)
             {
-                yield return $"Whatever the priorities, {PlanText.Method(better)} is better.";
+                yield return $"Whatever the priorities, {PlanText.The(better)} is better.";
             }
 
             foreach (string line in ranked.Tried.SelectMany(new TrialText(knowledge).Lines))
@@ -132,8 +132,8 @@ public sealed class ExplainText(KnowledgeBase knowledge)
 
     private static string Bring(QuestionValue value)
     {
-        string changes = value.ChangeShare > 0 ? $" The answer puts another kind first for {SlotText.OfHundred(value.ChangeShare)} of 100 such people." : string.Empty;
-        string must = value.MustBeAsked ? " A rule about the first plan cannot be settled without it." : string.Empty;
+        string changes = value.ChangeShare > 0 ? $" For {SlotText.OfHundred(value.ChangeShare)} of 100 people like this the answer would put another kind first." : string.Empty;
+        string must = value.MustBeAsked ? " Without it one rule about the first plan cannot be applied." : string.Empty;
         return $"{value.Question.Prompt}{changes}{must}";
     }
 

@@ -15,7 +15,7 @@ public static class GripText
         bool weak = Stays(grip.WithWeak, first), strong = Stays(grip.WithStrong, first);
         if (weak && strong)
         {
-            yield return "The first place does not depend on it.";
+            yield return "It makes no difference to the first place.";
             yield break;
         }
 

@@ -13,10 +13,10 @@ public static class NeedText
         ArgumentNullException.ThrowIfNull(advice);
         return advice.Need switch
         {
-            AidNeed.No => "On these answers no aid is needed to get there: the person's own hand does it.",
-            AidNeed.TryHandFirst => "Perhaps no aid is needed: try the person's own hand first.",
-            AidNeed.Better => "The person's own hand can do it, but another way suits better.",
-            AidNeed.Yes => $"The person's own hand cannot do it. {Why(advice)}".TrimEnd(),
+            AidNeed.No => "On these answers no aid is needed for reach: the person's own hand gets there.",
+            AidNeed.TryHandFirst => "An aid may not be needed: try the person's own hand first.",
+            AidNeed.Better => "The person can manage with their own hand, but another way suits them better.",
+            AidNeed.Yes => $"The person cannot manage with their own hand. {Why(advice)}".TrimEnd(),
             _ => "No plan can be offered on these answers.",
         };
     }
@@ -26,13 +26,13 @@ public static class NeedText
     public static IEnumerable<string> Arrange(Advice advice)
     {
         ArgumentNullException.ThrowIfNull(advice);
-        yield return "This can be arranged:";
+        yield return "What could be arranged:";
         foreach (string way in advice.ToArrange)
         {
             yield return way;
         }
 
-        yield return "Until one of these is in place, ask the community nursing or social care team for visits at the times of cleaning.";
+        yield return "Until one of these is in place, ask the community nursing or social care team to visit when cleaning is needed.";
     }
 
     private static string Why(Advice advice) =>

@@ -39,7 +39,7 @@ public sealed class OutcomeText(KnowledgeBase knowledge)
             yield break;
         }
 
-        yield return "Only the first try of a kind with a person counts. These are small numbers from one clinic, not a study: a difference may be chance, or come from who was given what.";
+        yield return "Only the first try of a kind with a person counts. These are small numbers from one clinic, not a study: a difference may be due to chance, or to who was given what.";
         foreach (string line in Calibration(tally, all).Concat(Kinds(tally)).Concat(ByCriterion(all)).Concat(Reasons(all)).Concat(Signs(tally)).Concat(Followed(tally)).Concat(Levels(tally)))
         {
             yield return line;
@@ -56,7 +56,7 @@ public sealed class OutcomeText(KnowledgeBase knowledge)
         ArgumentNullException.ThrowIfNull(tally);
         var (count, failed, works) = tally.Between(band.Low, band.High);
         var interval = Shares.Exact(count - failed, count, Confidence);
-        string verdict = interval.Holds(works / count) ? "That agrees." : works / count > interval.High ? "That is less than was said." : "That is more than was said.";
+        string verdict = interval.Holds(works / count) ? "That agrees." : works / count > interval.High ? "That is fewer than was said." : "That is more than was said.";
         return $"Of plans said to work with {SlotText.OfHundred(band.Low)} to {SlotText.OfHundred(band.High)} of 100 people, {SlotText.OfHundred(works / count)} on average, {Number(count - failed)} of {Number(count)} worked: {Said(count - failed, count)}. {verdict}";
     }
 
@@ -107,8 +107,8 @@ public sealed class OutcomeText(KnowledgeBase knowledge)
 
         var telling = signs.Where(s => s.ByChance < Rare).ToList();
         yield return telling.Count == 0
-            ? $"No answer and no number foresaw the failures: {looks} were looked at, and none stands out beyond chance."
-            : $"What would have foreseen failures, of {looks} answers and cuts of numbers that were looked at:";
+            ? $"No answer or number foretold the failures: {looks} were looked at, and none stands out beyond chance."
+            : $"What would have foretold failures, out of {looks} answers and number limits looked at:";
         foreach (var sign in telling.Count == 0 ? signs.Take(1) : telling)
         {
             yield return $"{(telling.Count == 0 ? "Most telling, and it may well be chance: " : string.Empty)}{Sign(sign)}";
@@ -137,7 +137,7 @@ public sealed class OutcomeText(KnowledgeBase knowledge)
         }
 
         string chance = sign.ByChance < 0.001 ? "less than 1 in 1000" : string.Create(CultureInfo.InvariantCulture, $"{sign.ByChance:0.000}");
-        return $"{Spoken.Capital(what)}, {value}: {Number(sign.Failed)} of {Number(sign.People)} failed, where {One(sign.Expected)} were predicted. By chance, with all that was looked at: {chance}.";
+        return $"{Spoken.Capital(what)}, {value}: {Number(sign.Failed)} of {Number(sign.People)} failed, where {One(sign.Expected)} were predicted. Probability by chance, given all that was looked at: {chance}.";
     }
 
     private static IEnumerable<string> Followed(OutcomeTally tally)

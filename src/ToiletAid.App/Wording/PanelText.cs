@@ -20,10 +20,10 @@ public sealed class PanelText(KnowledgeBase knowledge)
     {
         var agreement = new PanelAgreement([.. cases.Select(c => c.Tool(kinds))], raters, seed);
         var (same, all) = agreement.FirstsShared();
-        yield return $"{Number(raters.Length)} {(raters.Length == 1 ? "rater" : "raters")}, {Number(cases.Length)} cases, {Number(kinds.Length)} kinds of aid. 1 is full agreement and 0 that of chance for kappa, none for concordance. In brackets the 95 percent interval over cases.";
+        yield return $"{Number(raters.Length)} {(raters.Length == 1 ? "rater" : "raters")}, {Number(cases.Length)} cases, {Number(kinds.Length)} kinds of aid. 1 is full agreement; 0 is chance agreement for kappa and no agreement for concordance. The 95 percent interval over cases is in brackets.";
         if (raters.Length > 1)
         {
-            yield return $"Raters among each other: weighted kappa {Said(agreement.KappaAmong())}, concordance W {Said(agreement.ConcordanceAmong())}.";
+            yield return $"Raters with each other: weighted kappa {Said(agreement.KappaAmong())}, concordance W {Said(agreement.ConcordanceAmong())}.";
         }
 
         yield return $"Raters with the tool: weighted kappa {Said(agreement.KappaWithTool())}, concordance W with the mean order of the raters {Said(agreement.ConcordanceWithTool())}.";
@@ -39,14 +39,14 @@ public sealed class PanelText(KnowledgeBase knowledge)
             yield return Case(cases[number], kinds, agreement, number);
         }
 
-        yield return "Agreement of a few raters on invented cases says how far the order is plausible to them, not that it is right for patients.";
+        yield return "Agreement of a few raters on invented cases says how plausible they find the order, not that it is right for patients.";
     }
 
     private string Case(PanelCase one, ImmutableArray<string> kinds, PanelAgreement agreement, int number)
     {
         string panel = kinds[agreement.PanelFirst(number)];
         var tool = one.Advice.Ranked[0];
-        string among = agreement.ConcordanceOf(number) is { } w ? $", raters among each other W {Figure(w)}" : string.Empty;
+        string among = agreement.ConcordanceOf(number) is { } w ? $", raters with each other W {Figure(w)}" : string.Empty;
         string start = $"Case {one.Code}, {Figure(agreement.Distance(number))} grades apart on average{among}.";
         if (tool.Plan.Aid.Id == panel)
         {

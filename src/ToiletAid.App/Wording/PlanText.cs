@@ -1,4 +1,5 @@
 using Humanizer;
+using ToiletAid.Core.Catalogue;
 using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Person;
 using ToiletAid.Core.Plans;
@@ -19,6 +20,17 @@ public static class PlanText
 
     /// <summary>The method alone.</summary>
     public static string Method(Plan plan) => Lower(plan.Aid.Name);
+
+    /// <summary>The method as a sentence names it: with its article where it is one thing, and the bare hand by what it does.</summary>
+    public static string The(Plan plan)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        const string Own = "Own hand with ";
+        return plan.Aid.Method == MethodKind.Helper ? Method(plan)
+            : plan.Aid.Name.StartsWith(Own, StringComparison.Ordinal) ? $"wiping by hand with {plan.Aid.Name[Own.Length..]}"
+            : plan.Aid.Name.Split(" with ")[0].EndsWith('s') || plan.Aid.Name.StartsWith("The ", StringComparison.OrdinalIgnoreCase) ? Method(plan)
+            : $"the {Method(plan)}";
+    }
 
     /// <summary>The way to the skin.</summary>
     public static string Way(Approach approach) => approach switch
@@ -45,15 +57,15 @@ public static class PlanText
     /// <summary>What a value of 100 of 100 means.</summary>
     public static string Best(Criterion criterion) => criterion switch
     {
-        Criterion.Reach => "it is long enough for certain",
+        Criterion.Reach => "it is certainly long enough",
         Criterion.Handling => "every step is easy for the hand",
-        Criterion.Cleaning => "the skin is clean and dry",
-        Criterion.Skin => "there is no risk to the skin",
-        Criterion.Contact => "nothing soiled is touched",
-        Criterion.Learning => "there is nothing to remember",
-        Criterion.Carrying => "it is easy to carry and nobody notices it",
+        Criterion.Cleaning => "the skin gets clean and dry",
+        Criterion.Skin => "no risk to the skin",
+        Criterion.Contact => "soil is never touched",
+        Criterion.Learning => "nothing to remember",
+        Criterion.Carrying => "it is easy to carry and goes unnoticed",
         Criterion.Independence => "nobody else is needed",
-        _ => "it costs nothing to run",
+        _ => "no running costs",
     };
 
     internal static string Lower(string text) => char.ToLowerInvariant(text[0]) + text[1..];

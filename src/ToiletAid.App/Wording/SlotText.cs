@@ -31,6 +31,9 @@ public static class SlotText
         : metres is >= 0 and < 0.005 ? "less than 1 centimetre"
         : "centimetre".ToQuantity((int)Math.Round(metres * 100));
 
+    /// <summary>The same without its unit, for a sentence that says the unit once.</summary>
+    public static string Whole(double metres) => Math.Round(metres * 100).ToString(CultureInfo.InvariantCulture);
+
     /// <summary>What the hand does, as a noun.</summary>
     public static string Operation(string word) => word switch
     {
@@ -46,6 +49,7 @@ public static class SlotText
     {
         { Name: "operation", Word: { } word } => Operation(word),
         { Name: "approach", Word: { } word } => PlanText.Way(Words.Find<Approach>(word)!.Value),
+        { Name: "prompting", Word: { } word } => word == "nobody" ? "and no carer is available to prompt" : "too few even with prompting",
         { Word: { } word } => word,
         { Name: "share" } => OfHundred(slot.Si),
         { Dimension: Dimension.Length } => Centimetres(slot.Si),

@@ -56,13 +56,13 @@ public sealed class TrialText(KnowledgeBase knowledge)
         string name = PlanText.Method(tried.Plan);
         var now = after.Ranked.FirstOrDefault(r => r.Plan.Aid.Id == tried.Plan.Aid.Id);
         yield return now is null ? $"{Spoken.Capital(name)} can no longer be offered."
-            : now.Rank == tried.Rank ? $"What was tried counts more than what was computed. {Spoken.Capital(name)} stays in place {now.Rank}."
-            : $"What was tried counts more than what was computed. {Spoken.Capital(name)} moves from place {tried.Rank} to place {now.Rank}.";
+            : now.Rank == tried.Rank ? $"The trial counts for more than the calculation. {Spoken.Capital(name)} stays in place {now.Rank}."
+            : $"The trial counts for more than the calculation. {Spoken.Capital(name)} moves from place {tried.Rank} to place {now.Rank}.";
         if (now is not null)
         {
             if (now.Plan.Key != tried.Plan.Key)
             {
-                yield return $"The best plan with it is now this: {PlanText.Lower(PlanText.Name(now.Plan))}.";
+                yield return $"The best plan with it is now: {PlanText.Lower(PlanText.Name(now.Plan))}.";
             }
 
             yield return $"Its value was {SlotText.OfHundred(tried.Value)} of 100 and is now {SlotText.OfHundred(now.Value)}.";

@@ -13,7 +13,7 @@ public static class PersonCode
     {
         if (code.Length is 0 or > MostCharacters || code.Any(c => !char.IsAsciiLetterOrDigit(c) && c != '-'))
         {
-            return "is not a code, use up to 16 letters, digits and hyphens such as K-014";
+            return "is not valid, use up to 16 letters, digits and hyphens such as K-014";
         }
 
         int digits = code.Count(char.IsAsciiDigit);

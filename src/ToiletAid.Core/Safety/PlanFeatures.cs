@@ -116,7 +116,7 @@ internal static class PlanFeatures
         new("cannot-fold", c => FoldingAhead.HandCannot(c.Known)),
 
         // What must be remembered and seen.
-        new("steps-beyond-prompting", StepsBeyondPrompting) { Slots = ["steps", "follows"] },
+        new("steps-beyond-prompting", StepsBeyondPrompting) { Slots = ["steps", "follows", "prompting"] },
         new("steps-beyond-followed", c => StepsBeyond(c, c.Plan.Steps)) { Slots = ["steps", "follows"] },
         new("folding-beyond-followed", c => !c.Plan.AddOns.Any(a => a.PreparesPaper) ? RuleOutcome.No : StepsBeyond(c, c.Value("learning.prepare-steps"))) { Slots = ["steps", "follows"] },
         new("loaded-by-eye", c => RuleOutcome.If(c.Plan.Methods.Any(m => m.NeedsSight.Value >= c.Value("learning.sight-matters")))),
@@ -234,8 +234,10 @@ internal static class PlanFeatures
     private static RuleOutcome StepsBeyondPrompting(RuleContext c)
     {
         var beyond = StepsBeyond(c, c.Plan.Steps);
+        var nobody = c.Is("helper", "never");
         return beyond.Applies != true ? beyond
-            : (c.Is("helper", "never") | RuleOutcome.If(c.Plan.Steps > Follows(c, c.Known.Choice("steps")!) + c.Value("learning.prompt-most"))).With(beyond.Slots);
+            : (nobody | RuleOutcome.If(c.Plan.Steps > Follows(c, c.Known.Choice("steps")!) + c.Value("learning.prompt-most")))
+                .With([.. beyond.Slots, new("prompting", 0, Dimension.Number, nobody.Applies == true ? "nobody" : "not-enough")]);
     }
 
     private static double Follows(RuleContext c, string choice) => PersonView.StepsFollowed(c.Knowledge.Evidence, choice);

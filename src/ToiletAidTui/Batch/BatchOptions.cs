@@ -14,11 +14,11 @@ internal sealed class BatchOptions
     private const int MostSamples = 1_000_000;
     private const int MostDraws = 4096;
 
-    private readonly Option<int?> _jobs = new("--jobs") { Description = "Profiles worked on at the same time. One a core when left out." };
+    private readonly Option<int?> _jobs = new("--jobs") { Description = "Profiles worked on at once. One per core if left out." };
     private readonly Option<ulong> _seed = Seed();
     private readonly Option<int> _samples = new("--samples") { Description = "Weightings drawn for each order of priorities.", DefaultValueFactory = _ => new AdviceSettings().WeightDraws };
-    private readonly Option<int> _draws = new("--draws") { Description = "Simulated people for each profile. Most of the time goes into them.", DefaultValueFactory = _ => new AdviceSettings().ValueDraws };
-    private readonly Option<long> _resume = new("--resume") { Description = "Profiles at the start to pass over, as told when a run was stopped." };
+    private readonly Option<int> _draws = new("--draws") { Description = "Simulated people for each profile. They take most of the time.", DefaultValueFactory = _ => new AdviceSettings().ValueDraws };
+    private readonly Option<long> _resume = new("--resume") { Description = "Profiles to skip at the start, as told when a run was stopped." };
     private readonly Option<string?> _rejects = new("--rejects") { HelpName = "FILE", Description = "File for the profiles that are refused, one a line with the reason." };
     private readonly Option<bool> _quiet = new("--quiet") { Description = "Say nothing about progress." };
 

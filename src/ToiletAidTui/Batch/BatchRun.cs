@@ -90,7 +90,7 @@ internal sealed class BatchRun(Terminal terminal, QuestionSet questions, BatchSe
         }
         catch (Exception e)
         {
-            return new(input, null, [new("our-fault", string.Empty, $"toiletaid has failed on it through a fault of its own, {e.GetType().Name}, please report it")], OurFault: true);
+            return new(input, null, [new("our-fault", string.Empty, $"toiletaid failed on it through a fault of its own, {e.GetType().Name}, please report it")], OurFault: true);
         }
 #pragma warning restore CA1031
     };

@@ -69,7 +69,7 @@ internal sealed class OrderedWork<TIn, TOut>
 
         if (_readFault is not null)
         {
-            throw new IOException("the input ended before its time", _readFault);
+            throw new IOException("the input ended too soon", _readFault);
         }
     }
 

@@ -28,7 +28,7 @@ internal abstract class WhatIfForm(TextWriter output, bool onlyCounts)
     internal abstract void End(WhatIfTally tally);
 
     /// <summary>How the output of a resumed run goes with that of the stopped one, as <see cref="BatchRun"/> says it.</summary>
-    internal virtual string Join => ". It counts the rest alone, so add its counts to these";
+    internal virtual string Join => ". It counts only the rest, so add its counts to these";
 
     private sealed class Prose(Terminal terminal, string change, bool onlyCounts) : WhatIfForm(terminal.Output, onlyCounts)
     {

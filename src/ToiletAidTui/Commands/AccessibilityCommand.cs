@@ -43,7 +43,7 @@ internal static class AccessibilityCommand
         ]),
         ("Choosing a mode",
         [
-            "The options --linear and --full-screen choose it for once.",
+            "The options --linear and --full-screen choose it for one run.",
             $"{EnvironmentVariables.Mode} in the environment takes linear or full-screen.",
             $"{EnvironmentVariables.Accessible} in the environment chooses linear, unless it is 0, false or no.",
             "On Windows linear is chosen while a screen reader runs.",
@@ -53,17 +53,17 @@ internal static class AccessibilityCommand
         [
             "In full screen Up and Down change the answer line and nothing else, so that one key says one thing.",
             "A new screen is said once from its top. Control Y says it again.",
-            "Nothing is written while nobody presses a key.",
+            "Nothing is written until a key is pressed.",
         ]),
         ("Braille",
         [
-            "The cursor stands on the answer line, and this line makes sense alone in 40 cells.",
-            "After an answer that was not taken, the line with the cursor says so.",
+            "The cursor is on the answer line, which makes sense by itself in 40 cells.",
+            "When an answer is not accepted, the line with the cursor says so.",
         ]),
         ("Sight",
         [
-            "Colours and size are those of the terminal. The setting contrast takes high for white on black.",
-            $"Nothing is told by colour alone. {EnvironmentVariables.NoColour} is honoured.",
+            "Colours and size are those of the terminal. The setting contrast=high gives white on black.",
+            $"Nothing is shown by colour alone. {EnvironmentVariables.NoColour} is honoured.",
             "The smallest size is 40 columns and 12 rows. Nothing scrolls sideways.",
         ]),
         .. KeyTopics.All(),

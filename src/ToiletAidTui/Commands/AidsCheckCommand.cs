@@ -11,8 +11,8 @@ internal static class AidsCheckCommand
 {
     internal static Command Define(Terminal terminal)
     {
-        var file = new Argument<string>("FILE") { Description = "File of the shape that toiletaid aids --format json prints." };
-        var command = new Command("check", "Check a file with the clinic's own aids and tell everything that is wrong with it.") { file };
+        var file = new Argument<string>("FILE") { Description = "File in the form that toiletaid aids --format json prints." };
+        var command = new Command("check", "Check a file of the clinic's own aids and list everything that is wrong with it.") { file };
         command.SetAction(parsed =>
         {
             string path = parsed.GetValue(file)!;

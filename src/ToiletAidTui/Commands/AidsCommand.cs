@@ -14,7 +14,7 @@ internal static class AidsCommand
     {
         var format = Formats.Option(Formats.Text, Formats.Json);
         var aid = new Option<string?>("--aid") { HelpName = "ID", Description = "One kind of aid alone, such as long-clamp." };
-        var picture = new Option<string?>("--picture") { HelpName = "FILE", Description = "File such as clamp.svg to draw the shape of that kind in, with a description in words." };
+        var picture = new Option<string?>("--picture") { HelpName = "FILE", Description = "File such as clamp.svg for a drawing of that kind, with a description in words." };
         var stock = StockOption.Define();
         var command = new Command("aids", "List the kinds of aid and add-ons with their attributes and where the numbers come from. Draw one. Check or measure the clinic's own.") { format, aid, picture, stock };
         command.Add(AidsCheckCommand.Define(terminal));
@@ -35,7 +35,7 @@ internal static class AidsCommand
     {
         if (json)
         {
-            return Usage(terminal, "JSON is the built-in file whole, leave --aid, --picture and --aids out");
+            return Usage(terminal, "JSON is the whole built-in file, leave out --aid, --picture and --aids");
         }
 
         if (picture is not null && id is null)
@@ -75,7 +75,7 @@ internal static class AidsCommand
         terminal.Results.Lines([.. KnowledgeText.Aids(new AidCatalogue([one], [])).Where(l => l.Length > 0), $"Its shape: {AidPicture.Words(one)}"]);
         if (picture is not null)
         {
-            terminal.Results.Lines([$"The picture in {picture} shows it, with a scale. It holds the same words."]);
+            terminal.Results.Lines([$"The picture in {picture} shows it, with a scale. It contains the same description."]);
         }
 
         return ExitCode.Good;

@@ -15,7 +15,7 @@ internal static class AidsMeasureCommand
 {
     internal static Command Define(Terminal terminal)
     {
-        var save = new Option<string?>("--save") { HelpName = "FILE", Description = "File to put the aid into, for --aids of other commands. A file that is there keeps its other aids." };
+        var save = new Option<string?>("--save") { HelpName = "FILE", Description = "File to save the aid in, for the option --aids of other commands. Other aids in the file are kept." };
         var command = new Command("measure", "Measure one aid with ruler, kitchen scale and luggage scale, question by question.") { save };
         command.SetAction(parsed => Run(terminal, parsed.GetValue(save)));
         return command;
@@ -28,7 +28,7 @@ internal static class AidsMeasureCommand
         {
             terminal.Complain(save, bad.Issues);
 
-            terminal.Error.WriteLine("Nothing was asked. Mend the file first, or save in another one.");
+            terminal.Error.WriteLine("Nothing was asked. Fix the file first, or save to another one.");
             return ExitCode.InputRefused;
         }
 

@@ -13,12 +13,12 @@ internal static class AssessCommand
         depth.AcceptOnlyFromAmong([.. Words.All<Depth>()]);
         var save = new Option<string?>("--save") { HelpName = "FILE", Description = "File to save the answers in, or the code of a person in the folder of profiles. An existing profile gets one more visit." };
         var folder = FolderOption.Define();
-        var person = new Option<string?>("--person") { HelpName = "CODE", Description = "Code of the person, never a name. Needed for a new file. Asked for when left out." };
+        var person = new Option<string?>("--person") { HelpName = "CODE", Description = "Code of the person, never a name. Needed for a new file. Asked for if left out." };
         var date = DayOption.Define("visit");
-        var late = new Option<bool>("--late") { Description = "The day of the visit is before the last one of the profile, since it is written down late." };
+        var late = new Option<bool>("--late") { Description = "Take a day before the last visit of the profile, for a visit that is written up late." };
         var top = Formats.Top();
         var aids = StockOption.Define();
-        var answers = new Argument<string[]>("ANSWERS") { Arity = ArgumentArity.ZeroOrMore, Description = "Answers known already, each as question=answer, such as behind=cleft. Ids may be shortened." };
+        var answers = new Argument<string[]>("ANSWERS") { Arity = ArgumentArity.ZeroOrMore, Description = "Answers already known, each as question=answer, such as behind=cleft. Ids may be shortened." };
         var command = new Command("assess", "Ask the questions and read out the ranked shortlist.") { answers, depth, save, folder, person, date, late, top, aids, ClinicOption.Define() };
         var mode = new ModeOptions();
         mode.AddTo(command);

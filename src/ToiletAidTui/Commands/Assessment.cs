@@ -179,7 +179,7 @@ internal sealed class Assessment(Terminal terminal, Manner manner, Depth depth, 
 
         if (earlier.Seal == Seal.Changed)
         {
-            _lines.Line("The file was changed by something else than toiletaid since it was saved.");
+            _lines.Line("Something other than toiletaid has changed the file since it was saved.");
         }
 
         return true;
@@ -211,7 +211,7 @@ internal sealed class Assessment(Terminal terminal, Manner manner, Depth depth, 
         if (!visit.IsUnsaved)
         {
             visit.Forget();
-            _lines.Line("There is no answer to save.");
+            _lines.Line("There are no answers to save.");
             return null;
         }
 

@@ -46,7 +46,7 @@ internal static class CaseloadCommand
                     return profile => CaseloadEntry.Of(knowledge, profile, advisor.Advise);
                 },
                 tally.Add,
-                ". It lists the rest alone");
+                ". It lists only the rest");
             var text = new CaseloadText(knowledge, day, parsed.GetValue(weeks));
             if (parsed.GetValue(format) == Formats.Csv)
             {

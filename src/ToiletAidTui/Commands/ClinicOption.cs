@@ -17,7 +17,7 @@ internal static class ClinicOption
     internal static Option<string?> Define() => new(Name)
     {
         HelpName = "FILE",
-        Description = "The clinic's own values, as toiletaid outcomes saves them, or none. The setting clinic when left out.",
+        Description = "The clinic's own values, as toiletaid outcomes saves them, or none. The setting clinic if left out.",
     };
 
     /// <summary>The file that was typed, or null; for any command, whether it takes the option or not.</summary>

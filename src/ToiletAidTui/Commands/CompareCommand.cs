@@ -18,10 +18,10 @@ internal sealed class CompareCommand
     private const string Different = "different";
 
     private readonly Argument<string[]> _paths = ProfileArgument.OneOrTwo();
-    private readonly Option<int?> _from = new("--from") { Description = "Number of the earlier visit. The one before the last when left out. With two profiles the last of the first." };
-    private readonly Option<int?> _to = new("--to") { Description = "Number of the later visit. The last when left out. With two profiles it counts in the second." };
+    private readonly Option<int?> _from = new("--from") { Description = "Number of the earlier visit. The last but one if left out; with two profiles, the last of the first." };
+    private readonly Option<int?> _to = new("--to") { Description = "Number of the later visit. The last if left out; with two profiles, counted in the second." };
     private readonly Option<string?> _rater = new("--rater") { Description = "Whether the same person measured both times: same or different." };
-    private readonly Option<string?> _picture = new("--picture") { HelpName = "FILE", Description = "File such as change.svg to draw the measurements of three or more visits in. Only its owner may read it." };
+    private readonly Option<string?> _picture = new("--picture") { HelpName = "FILE", Description = "File such as change.svg for a drawing of the measurements of three or more visits. Only its owner may read it." };
     private readonly Option<string> _format = Formats.Option(Formats.Text, Formats.Json);
 
     private readonly Option<string?> _aids = StockOption.Define();
@@ -37,7 +37,7 @@ internal sealed class CompareCommand
     internal static Command Define(Terminal terminal)
     {
         var compare = new CompareCommand(terminal);
-        var command = new Command("compare", "Compare two visits: what changed, whether it is more than measuring error, and what moved the recommendation.")
+        var command = new Command("compare", "Compare two visits: what changed, whether it is more than measurement error, and what moved the recommendation.")
         {
             compare._paths, compare._from, compare._to, compare._rater, compare._picture, compare._format, compare._aids, ClinicOption.Define(),
         };

@@ -9,7 +9,7 @@ internal static class DayOption
 {
     /// <summary>The option.</summary>
     /// <param name="what">What happens on the day, such as visit.</param>
-    internal static Option<string?> Define(string what) => new("--date") { HelpName = "DATE", Description = $"Day of the {what}, such as 2026-03-09. Today when left out." };
+    internal static Option<string?> Define(string what) => new("--date") { HelpName = "DATE", Description = $"Day of the {what}, such as 2026-03-09. Today if left out." };
 
     /// <summary>The day that is meant; null after it was told that the option is none.</summary>
     /// <param name="terminal">Where it is told, with the clock.</param>

@@ -7,7 +7,7 @@ namespace ToiletAidTui.Commands;
 /// <summary>The option that names the folder of profiles, for commands that take a code in place of a path.</summary>
 internal static class FolderOption
 {
-    internal static Option<string?> Define() => new("--folder") { HelpName = "FOLDER", Description = "Folder of profiles. One in your data folder when left out." };
+    internal static Option<string?> Define() => new("--folder") { HelpName = "FOLDER", Description = "Folder of profiles. One in your data folder if left out." };
 
     /// <summary>The file that is meant; null after it was told that a code stands for none.</summary>
     /// <param name="terminal">What it talks to.</param>

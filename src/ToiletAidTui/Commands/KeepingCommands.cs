@@ -12,7 +12,7 @@ internal static class KeepingCommands
     {
         var (path, folder) = Where();
         var command = new Command("protect", "Protect a profile with a passphrase. Without it nobody can read the profile again, so keep it safe.") { path, folder };
-        command.SetAction(parsed => Run(terminal, Named(terminal, parsed, path, folder), "Protected. Copies that were made before are not", (keeper, file) =>
+        command.SetAction(parsed => Run(terminal, Named(terminal, parsed, path, folder), "Protected. Copies made earlier are not", (keeper, file) =>
             ProfileFile.IsProtected(file) ? Already(file)
             : keeper.Change(file, () => null, terminal.Passphrase.Choose)));
         return command;
@@ -73,12 +73,12 @@ internal static class KeepingCommands
 
                 foreach (string name in gone.NotOverwritten)
                 {
-                    terminal.Output.WriteLine($"{name} has another name on this disk, as backups make them. What is under that name was left as it is.");
+                    terminal.Output.WriteLine($"{name} has another name on this disk, as some backups make. What is under that name was left as it is.");
                 }
 
                 foreach (string name in gone.StillThere)
                 {
-                    terminal.Error.WriteLine($"{name} could not be overwritten and removed. It is no longer offered, but it is on the disk: mend the disk and erase again.");
+                    terminal.Error.WriteLine($"{name} could not be overwritten and removed. It is no longer offered, but it is on the disk: repair the disk and erase again.");
                 }
 
                 foreach (string limit in ErasureLimits.Of(file))

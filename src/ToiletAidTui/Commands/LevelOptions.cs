@@ -6,8 +6,8 @@ namespace ToiletAidTui.Commands;
 /// <summary>How much of a result is told: the brief result where a person reads along, all of it where a file or a program does.</summary>
 internal sealed class LevelOptions
 {
-    private readonly Option<bool> _brief = new("--brief") { Description = "Tell the result in at most eight sentences. So it is on a terminal." };
-    private readonly Option<bool> _details = new("--details") { Description = "Tell everything: shortlist, reasons, cautions, set-up and what is ruled out. So it is in a file or pipe." };
+    private readonly Option<bool> _brief = new("--brief") { Description = "Give the result in at most eight sentences, as is usual on a terminal." };
+    private readonly Option<bool> _details = new("--details") { Description = "Give everything: shortlist, reasons, cautions, set-up and what is ruled out, as is usual in a file or pipe." };
 
     /// <summary>Adds both options.</summary>
     /// <param name="command">The command.</param>

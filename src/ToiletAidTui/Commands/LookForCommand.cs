@@ -16,7 +16,7 @@ internal static class LookForCommand
     internal static Command Define(Terminal terminal)
     {
         var path = ProfileArgument.One();
-        var plan = new Option<int?>("--plan") { HelpName = "N", Description = "Place of the plan in the shortlist. The first of which something is bought when left out." };
+        var plan = new Option<int?>("--plan") { HelpName = "N", Description = "Place of the plan in the shortlist. The first of which something is bought if left out." };
         var aids = StockOption.Define();
         var format = Formats.Option(Formats.Text, Formats.Json);
         var command = new Command("look-for", "Say what to look for in a shop or cupboard, and how to check it with a ruler and two scales.") { path, plan, format, aids, ClinicOption.Define() };

@@ -16,7 +16,7 @@ internal static class NextCommand
     internal static Command Define(Terminal terminal)
     {
         var path = ProfileArgument.One();
-        var depth = new Option<string?>("--depth") { Description = "How much may be asked: quick, full, measured. That of the latest visit when left out." };
+        var depth = new Option<string?>("--depth") { Description = "How much may be asked: quick, full, measured. That of the latest visit if left out." };
         depth.AcceptOnlyFromAmong([.. Words.All<Depth>()]);
         var aids = StockOption.Define();
         var format = Formats.Option(Formats.Text, Formats.Json);

@@ -17,7 +17,7 @@ internal sealed class OutcomesCommand
     private readonly Argument<string[]> _paths = ProfileArgument.Many();
     private readonly Option<string> _format = Formats.Option(Formats.Text, Formats.Csv);
     private readonly Option<string?> _picture = new("--picture") { HelpName = "FILE", Description = "File such as outcomes.svg for a picture of how often plans worked against how often they were said to, with a description in words." };
-    private readonly Option<string?> _save = new("--save") { HelpName = "FILE", Description = "File for the clinic's own values, to be taken with --clinic. It holds no person." };
+    private readonly Option<string?> _save = new("--save") { HelpName = "FILE", Description = "File for the clinic's own values, for use with --clinic. It names nobody." };
     private readonly Option<string?> _aids = StockOption.Define();
     private readonly BatchOptions _batch = new();
     private readonly Terminal _terminal;
@@ -59,7 +59,7 @@ internal sealed class OutcomesCommand
                 return profile => PersonOutcome.Of(knowledge, profile, advisor.Predict);
             },
             tally.Add,
-            ". It counts the rest alone, so add its counts to these");
+            ". It counts only the rest, so add its counts to these");
         if (parsed.GetValue(_format) == Formats.Csv)
         {
             foreach (string row in OutcomeTable.Rows(tally))

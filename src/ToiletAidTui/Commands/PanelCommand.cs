@@ -21,7 +21,7 @@ internal sealed class PanelCommand
     /// <summary>Day of every case: not today, so that the same command gives the same bytes on any day.</summary>
     private static readonly DateOnly Day = new(2026, 1, 1);
 
-    private readonly Argument<string?> _folder = new("DIR") { Description = "Folder of a panel whose ratings are in.", Arity = ArgumentArity.ZeroOrOne };
+    private readonly Argument<string?> _folder = new("DIR") { Description = "Folder of a panel whose ratings have come back.", Arity = ArgumentArity.ZeroOrOne };
     private readonly Option<string[]> _ratings = new("--ratings") { HelpName = "FILE", Description = "Filled forms, one for each rater.", AllowMultipleArgumentsPerToken = true };
     private readonly Option<int?> _people = new("--people") { Description = "How many cases to make." };
     private readonly Option<ulong> _seed = BatchOptions.Seed();
@@ -137,7 +137,7 @@ internal sealed class PanelCommand
         notice?.Dispose();
         if (cases.FirstOrDefault(c => c.Advice.Ranked.IsEmpty) is { } empty)
         {
-            _terminal.Error.WriteLine($"{folder}: the tool ranks nothing in case {empty.Code}, make the panel anew with this version.");
+            _terminal.Error.WriteLine($"{folder}: the tool ranks nothing in case {empty.Code}, make the panel again with this version.");
             return ExitCode.InputRefused;
         }
 

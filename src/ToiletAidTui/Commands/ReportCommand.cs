@@ -22,12 +22,12 @@ internal sealed class ReportCommand
     private readonly Option<string> _for = Choice("--for", "For whom a sheet is", Person, Helper);
     private readonly Option<string?> _sheet = new("--sheet")
     {
-        Description = "Form of the person's sheet: words, or pictures with few words for who does not read. Pictures where one step at a time is followed, when left out.",
+        Description = "Form of the person's sheet: words, or pictures with few words for somebody who does not read. If left out, pictures for a person who follows one step at a time.",
     };
 
     private readonly Option<string> _language = Choice("--language", "Language of the document", [.. English.Tags]);
     private readonly Option<string?> _format = new("--format") { Description = "Form of the output: text, markdown or html for a note or a sheet, json for a record." };
-    private readonly Option<int?> _plan = new("--plan") { Description = "Place of the plan that was taken. The first when left out." };
+    private readonly Option<int?> _plan = new("--plan") { Description = "Place of the plan that was chosen. The first if left out." };
     private readonly Option<string?> _out = new("--out") { HelpName = "FILE", Description = "File to write. Only its owner may read it." };
 
     private readonly Option<string?> _aids = StockOption.Define();
@@ -65,13 +65,13 @@ internal sealed class ReportCommand
         string format = parsed.GetValue(_format) ?? (kind == Record ? Formats.Json : Formats.Text);
         if ((kind == Record) != (format == Formats.Json))
         {
-            _terminal.Error.WriteLine(kind == Record ? "A record has only the form json, leave --format out." : $"A {kind} has no form json, use text, markdown or html.");
+            _terminal.Error.WriteLine(kind == Record ? "A record comes only as json, leave out --format." : $"A {kind} does not come as json, use text, markdown or html.");
             return ExitCode.WrongUsage;
         }
 
         if (parsed.GetValue(_sheet) is not null && (kind != Sheet || parsed.GetValue(_for) == Helper))
         {
-            _terminal.Error.WriteLine("--sheet is for the person's sheet, use --kind sheet and no --for helper.");
+            _terminal.Error.WriteLine("--sheet is for the person's sheet, use --kind sheet without --for helper.");
             return ExitCode.WrongUsage;
         }
 

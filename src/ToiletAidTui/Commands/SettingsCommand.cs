@@ -11,7 +11,7 @@ internal static class SettingsCommand
     internal static Command Define(Terminal terminal)
     {
         var format = Formats.Option(Formats.Text, Formats.Json);
-        var set = new Option<string?>("--set") { HelpName = "NAME=VALUE", Description = "A setting of your own to keep, such as mode=linear." };
+        var set = new Option<string?>("--set") { HelpName = "NAME=VALUE", Description = "A setting to keep for yourself, such as mode=linear." };
         var command = new Command("settings", "Show each setting, its value and where the value came from.") { format, set };
         command.SetAction(parsed =>
         {

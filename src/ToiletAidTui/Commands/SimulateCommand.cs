@@ -21,7 +21,7 @@ internal static class SimulateCommand
         var seed = BatchOptions.Seed();
         var depth = new Option<string>("--depth") { Description = $"Which questions are answered: {string.Join(", ", Words.All<Depth>())}.", DefaultValueFactory = _ => Words.Of(Depth.Full) };
         depth.AcceptOnlyFromAmong([.. Words.All<Depth>()]);
-        var command = new Command("simulate", "Make invented people, one profile a line, for tests of load, demonstrations and what-if studies.") { people, seed, depth };
+        var command = new Command("simulate", "Make invented people, one profile a line, for load tests, demonstrations and what-if studies.") { people, seed, depth };
         command.SetAction(parsed => Run(terminal, parsed.GetValue(people), parsed.GetValue(seed), Words.Find<Depth>(parsed.GetValue(depth))!.Value));
         return command;
     }

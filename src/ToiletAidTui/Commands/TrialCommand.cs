@@ -41,7 +41,7 @@ internal sealed class TrialCommand
 
     private static string Description(string id) => id switch
     {
-        "plan" => "Place of the plan in the shortlist, or id of a kind of aid. What no option says is asked.",
+        "plan" => "Place of the plan in the shortlist, or id of a kind of aid. Whatever no option gives is asked.",
         "before" => "Help needed until now, code of item GG0130C: 06 to 01, 07, 09, 10, 88, or unknown.",
         "goal" => "Goal, the most help that should be needed: 06 to 01, or unknown.",
         "dry" => "Whether it was tried dry and clothed: yes or no.",

@@ -16,10 +16,10 @@ internal static class EnvironmentVariables
     internal static readonly ImmutableArray<(string Name, string Meaning)> All =
     [
         (Mode, "linear or full-screen chooses the mode. Any other setting has a variable too: TOILETAID_, then its name in capitals with underscores."),
-        (Accessible, "Anything but nothing, 0, false or no chooses linear mode."),
-        (Terminal, "dumb or nothing chooses linear mode."),
-        (NoColour, "Anything but nothing keeps colours off."),
-        (DataHome, "Folder of your own data, with profiles and drafts in its folder toiletaid. When unset .local/share in your home folder. Not on Windows."),
-        (ConfigHome, "Folder of your own settings, in its file toiletaid/settings.json. When unset .config in your home folder. Not on Windows."),
+        (Accessible, "Any value other than empty, 0, false or no chooses linear mode."),
+        (Terminal, "dumb or unset chooses linear mode."),
+        (NoColour, "Any value other than empty turns colours off."),
+        (DataHome, "Folder of your own data, with profiles and drafts in its folder toiletaid. If unset, .local/share in your home folder. Not on Windows."),
+        (ConfigHome, "Folder of your own settings, in its file toiletaid/settings.json. If unset, .config in your home folder. Not on Windows."),
     ];
 }

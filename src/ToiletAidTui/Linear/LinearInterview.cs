@@ -148,6 +148,6 @@ public sealed class LinearInterview(InterviewEngine engine, SpeechLines lines, L
     {
         lines.Lines(QuestionText.Help(engine.Current!.Question));
         lines.Line($"Other words: back, repeat, list, note, unknown, finish, {(HasPages ? "save, hide, trial, " : string.Empty)}quit{(CanSwitch ? ", screen for full screen" : string.Empty)}.");
-        lines.Line("List reads the answers so far. Note takes a free note. Finish asks only what is open on safety and gives the result. Quit ends without one.");
+        lines.Line("List reads out the answers so far. Note adds a note of your own. Finish asks only the open safety questions, then gives the result. Quit ends without a result.");
     }
 }

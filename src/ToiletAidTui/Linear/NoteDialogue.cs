@@ -54,10 +54,10 @@ internal sealed class NoteDialogue(SessionNote note, SpeechLines lines, LineRead
         }
     }
 
-    private void Hint() => lines.Line("Enter alone ends the note. Erase takes the last line away.");
+    private void Hint() => lines.Line("Enter alone ends the note. Erase removes the last line.");
 
     /// <summary>Says what came of it; gives what the next prompt begins with.</summary>
     private string Say(Reply reply) => lines.Say(reply) ? string.Empty : "Not taken. ";
 
-    private Reply Erase() => note.Lines.IsEmpty ? new(false, "There is no line to take away.") : note.Change(note.Lines.Length - 1, string.Empty);
+    private Reply Erase() => note.Lines.IsEmpty ? new(false, "There is no line to remove.") : note.Change(note.Lines.Length - 1, string.Empty);
 }

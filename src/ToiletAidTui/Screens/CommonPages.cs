@@ -14,7 +14,7 @@ internal static class CommonPages
         "Help.",
         .. shell.Current.Help(),
         "Up and Down go from one entry to the next and back. Home and End go to the first and the last.",
-        "A digit goes to the entry of that number, a letter to the next entry that begins with it.",
+        "A digit goes to the entry with that number, a letter to the next entry that begins with it.",
         "In the menu a letter does its action at once.",
         "Enter takes the entry. Page Down and Page Up show text that does not fit.",
         .. shell.Desk.Keys.Bindings.Select(b => $"{b.Label}: {shell.Desk.Keys.Ways(b)}."),

@@ -50,7 +50,7 @@ internal sealed class NotePage(SessionNote note) : Page
     internal override IEnumerable<string> Help() =>
     [
         SessionNote.Advice,
-        "Enter takes the line. Up and Down go to the lines that are there, to change one. A line with nothing in it is taken away.",
+        "Enter takes the line. Up and Down go to the lines that are there, to change one. An empty line is removed.",
         "It goes into the file with the answers and into the clinic note.",
     ];
 

@@ -18,7 +18,7 @@ internal sealed class OrderPage : QuestionPage
             _groups.AddRange(earlier.Groups.Select(g => g.Select(id => Step.Question.Options.ToList().FindIndex(o => o.Id == id)).ToList()));
         }
 
-        Lines = [.. base.Lines, "Space gives the next place, or takes it away. The equals key gives the same place as the last."];
+        Lines = [.. base.Lines, "Space gives the next place, or takes it back. The equals key gives the same place as the last."];
     }
 
     internal override IReadOnlyList<string> Lines { get; }

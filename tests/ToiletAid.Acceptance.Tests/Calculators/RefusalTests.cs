@@ -4,7 +4,7 @@ public sealed class RefusalTests
 {
     public static TheoryData<string, string> Refused => new()
     {
-        { "grip", "--age: It is missing. The norm goes by age, so give it, such as --age 74." },
+        { "grip", "--age: It is missing. The norm depends on age, so give it, such as --age 74." },
         { "grip|--age|74|--grip|11 cm", "--grip: 11 centimetres is a length, but grip is a force. Type grip like this: 45 kilograms-force." },
         { "grip|--age|740", "--age: 740 years is out of range for age. Give a number from 16 to 110 years." },
         { "grip|--age|74|--sex|woman", "--sex: woman is not an answer, use female, male or unstated." },

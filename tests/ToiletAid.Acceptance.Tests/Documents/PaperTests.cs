@@ -87,16 +87,16 @@ public sealed partial class PaperTests
     {
         string text = Cli.Run("", "report", DemoPeople.File("k-014-stiff-shoulder"), "--kind", "note", "--plan", "2").Output;
 
-        Assert.Contains("The therapist took place 2 of the shortlist.", text, StringComparison.Ordinal);
-        Assert.Contains("Reason for not taking place 1: ____", text, StringComparison.Ordinal);
+        Assert.Contains("The therapist chose place 2 on the shortlist.", text, StringComparison.Ordinal);
+        Assert.Contains("Reason for not choosing place 1: ____", text, StringComparison.Ordinal);
     }
 
     [Theory]
     [InlineData("There is no plan in place 40, look at the shortlist with toiletaid rank.", "--plan", "40")]
     [InlineData("There is no plan in place 0, look at the shortlist with toiletaid rank.", "--plan", "0")]
-    [InlineData("--sheet is for the person's sheet, use --kind sheet and no --for helper.", "--sheet", "pictures")]
-    [InlineData("--sheet is for the person's sheet, use --kind sheet and no --for helper.", "--kind", "sheet", "--for", "helper", "--sheet", "words")]
-    [InlineData("A note has no form json, use text, markdown or html.", "--format", "json")]
+    [InlineData("--sheet is for the person's sheet, use --kind sheet without --for helper.", "--sheet", "pictures")]
+    [InlineData("--sheet is for the person's sheet, use --kind sheet without --for helper.", "--kind", "sheet", "--for", "helper", "--sheet", "words")]
+    [InlineData("A note does not come as json, use text, markdown or html.", "--format", "json")]
     public void What_cannot_be_written_is_told(string sentence, params string[] options)
     {
         var (code, output, error) = Cli.Run("", ["report", DemoPeople.File("k-014-stiff-shoulder"), .. options]);

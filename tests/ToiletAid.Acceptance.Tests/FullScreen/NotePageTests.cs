@@ -26,7 +26,7 @@ public sealed class NotePageTests
         }
 
         model.Press(Keys.Enter);
-        Assert.Equal(["Line 2 is taken away.", "Note of this visit.", "1. First of all"], model.Shell.Lines);
+        Assert.Equal(["Line 2 is removed.", "Note of this visit.", "1. First of all"], model.Shell.Lines);
         Assert.False(model.Press("x"));
         model.Press(Keys.Up);
         model.Press(Keys.Down);

@@ -67,12 +67,12 @@ public sealed class ClinicTests : IDisposable
     {
         File.WriteAllText(_file, File.ReadAllText(_file).Replace("were predicted", "were expected", StringComparison.Ordinal));
 
-        Refused("hash: the file was changed after it was saved, restore it from a copy or save it anew with toiletaid outcomes --save.");
+        Refused("hash: the file was changed after it was saved, restore it from a copy or save it again with toiletaid outcomes --save.");
     }
 
     [Theory]
     [InlineData("\"people\": 300", "\"people\": 12", "at people: it rests on 12 people, which tells less than the built-in values, wait until there are 60.")]
-    [InlineData("\"people\": 100,", "\"people\": 3,", "at kinds[0].people: 3 people could be told apart, a cell has none or at least 5, save it anew with toiletaid outcomes --save.")]
+    [InlineData("\"people\": 100,", "\"people\": 3,", "at kinds[0].people: 3 people could be told apart, a cell has none or at least 5, save it again with toiletaid outcomes --save.")]
     [InlineData("\"holds\": \"clinic-coefficients\"", "\"holds\": \"stock\"", ": it is not a file of a clinic's own values, make one with toiletaid outcomes --save.")]
     [InlineData("\"aid\": \"tongs\"", "\"aid\": \"Tongs of Mrs X\"", "at kinds[2].aid: Tongs of Mrs X is not an id, use the id of a kind of aid such as long-clamp, or null.")]
     [InlineData("\"criterion\": \"handling\"", "\"criterion\": \"beauty\"", "at kinds[0].shifts[0].criterion: beauty is not a criterion, use reach,")]

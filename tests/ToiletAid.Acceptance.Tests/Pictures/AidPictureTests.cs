@@ -30,7 +30,7 @@ public sealed class AidPictureTests
     [Theory]
     [InlineData("A picture shows one kind of aid, name it with --aid", "--picture", "x.svg")]
     [InlineData("stick is not a kind of aid, use one of by-hand, ", "--aid", "stick")]
-    [InlineData("JSON is the built-in file whole", "--format", "json", "--aid", "tongs")]
+    [InlineData("JSON is the whole built-in file", "--format", "json", "--aid", "tongs")]
     public void What_cannot_be_drawn_is_told_in_one_sentence(string says, params string[] args)
     {
         var (code, output, error) = Cli.Run("", ["aids", .. args]);

@@ -50,10 +50,10 @@ public sealed class BadInputTests
 
     [Theory]
     [InlineData("Anna", "looks like a name")]
-    [InlineData("J Smith 3", "is not a code")]
+    [InlineData("J Smith 3", "is not valid")]
     [InlineData("1951-04-12", "looks like a birth date or a phone number")]
     [InlineData("07700900123", "looks like a birth date or a phone number")]
-    [InlineData("", "is not a code")]
+    [InlineData("", "is not valid")]
     public void A_code_that_could_tell_who_it_is_is_refused_and_not_repeated(string code, string why)
     {
         using var folder = new TempFolder();

@@ -79,7 +79,7 @@ public sealed class RankOutputTests
 
         string output = Cli.Run("", "rank", folder.File("k.json", profile.ToJsonString())).Output;
 
-        Assert.Contains("The answer on reach behind is better than the measured joints allow. What was seen counts. Ask or measure again.\n", output, StringComparison.Ordinal);
+        Assert.Contains("The answer on reach behind is better than the measured joints allow. The ranking goes by what was seen. Ask or measure again.\n", output, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -41,7 +41,7 @@ public sealed class StockCheckTests
         { "aids.0.materials", "[\"velvet\"]", "at aids[0].materials[0]: ", "velvet is not a material that an allergy is asked about, use silicone, latex or nickel" },
         { "aids.0.approaches", "[]", "at aids[0]: ", "needs an approach, add behind, front or side" },
         { "aids.0.approaches", "[\"above\"]", "at aids[0].approaches[0]: ", "above is not known here, use behind, front or side" },
-        { "aids.0.postures", "[]", "at aids[0]: ", "it can be used in no posture" },
+        { "aids.0.postures", "[]", "at aids[0]: ", "it has no posture" },
         { "aids.0.postures", "[\"seated\",\"seated\"]", "at aids[0].postures[1]: ", "seated appears twice" },
         { "aids.0.addOns", "[\"third-hand\"]", "at aids[0].addOns[0]: ", "third-hand is not an add-on of this file or built in, use hand-cuff" },
         { "aids.0.companions", "[\"towel\"]", "at aids[0].companions[0]: ", "towel is not an aid of this file or built in" },

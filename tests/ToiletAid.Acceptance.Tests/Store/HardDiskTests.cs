@@ -46,7 +46,7 @@ public sealed partial class HardDiskTests
         try
         {
             var fault = Assert.ThrowsAny<IOException>(() => Profiles.Add(folder.File("K-014.json"), "K-014", NumberedVisit.Session(0), seen: null));
-            Assert.Equal("the disk can only be read", ProfileFile.Reason(fault));
+            Assert.Equal("the disk is read-only", ProfileFile.Reason(fault));
         }
         finally
         {
@@ -66,7 +66,7 @@ public sealed partial class HardDiskTests
         try
         {
             var fault = AsOrdinaryUser(() => Assert.Throws<UnauthorizedAccessException>(() => Profiles.Add(path, "K-014", NumberedVisit.Session(1), stored)));
-            Assert.Equal("this account may not use it", ProfileFile.Reason(fault));
+            Assert.Equal("this account is not allowed to use it", ProfileFile.Reason(fault));
         }
         finally
         {

@@ -26,7 +26,7 @@ public sealed class KeepingCommandTests : IDisposable
     [Fact]
     public void Protecting_leaves_no_open_copy_and_the_profile_is_ranked_with_the_passphrase_only()
     {
-        Assert.Equal((0, "Protected. Copies that were made before are not.\n", ""), Cli.Run("", "protect", _path, "--passphrase-file", _right));
+        Assert.Equal((0, "Protected. Copies made earlier are not.\n", ""), Cli.Run("", "protect", _path, "--passphrase-file", _right));
 
         Assert.All(Directory.GetFiles(_folder.Path), f => Assert.DoesNotContain("stature", File.ReadAllText(f), StringComparison.Ordinal));
         Assert.Equal(0, Cli.Run("", "rank", _path, "--passphrase-file", _right).Code);

@@ -69,7 +69,7 @@ public sealed class OutputGuardTests : IDisposable
         Assert.Equal(3, Cli.Run("{\n{\n", "rank", "-", "--rejects", rejects).Code);
         Assert.Equal(2, File.ReadAllLines(rejects).Length);
 
-        Assert.Contains("holds something else than a list", Cli.Run("{\n", "rank", "-", "--rejects", letter).Error, StringComparison.Ordinal);
+        Assert.Contains("holds something other than a list", Cli.Run("{\n", "rank", "-", "--rejects", letter).Error, StringComparison.Ordinal);
         Assert.Equal("Dear Sir", File.ReadAllText(letter));
     }
 

@@ -125,13 +125,13 @@ internal sealed partial class Witness : TextWriter
         (@"The answers are kept in your data folder\. Start toiletaid without a file and it offers them\.", _ => Kept(OwnPlace)),
         (@"The answers could not be kept, (?<why>[^.]+)\.", m => !Kept(_path) && !Kept(OwnPlace) && (Because(m.Groups["why"].Value, _path) || Because(m.Groups["why"].Value, OwnPlace))),
         (@"It could not be erased, (?<why>[^.]+), and is offered again\.", _ => AnswerJournal.Left(_path).Count > 0),
-        (@"Nothing was saved\.|There is no answer to save\.", _ => SameProfile()),
+        (@"Nothing was saved\.|There are no answers to save\.", _ => SameProfile()),
         (@"(?<path>\S+) could not be written, (?<why>[^.]+)\.", m => Same(m.Groups["path"].Value) && Because(m.Groups["why"].Value, m.Groups["path"].Value)),
         (@"(?<path>\S+) could not be changed, (?<why>[^.]+)\.", m => Same(null) && Because(m.Groups["why"].Value, m.Groups["path"].Value)),
         (@"The answers are still here\.", _ => HasPerson),
         (@"Erased (?<name>\S+)\.$", m => _before.ContainsKey(m.Groups["name"].Value) && !File.Exists(Path.Combine(_folder, m.Groups["name"].Value)) && !Look().Keys.Any(n => n.StartsWith('.') && n.Contains(m.Groups["name"].Value, StringComparison.Ordinal))),
         (@"(?<name>\S+) has another name on this disk, as backups make them\. What is under that name was left as it is\.", m => File.ReadAllBytes(Backup!).SequenceEqual(_before[m.Groups["name"].Value])),
-        (@"(?<name>\S+) could not be overwritten and removed\. It is no longer offered, but it is on the disk: mend the disk and erase again\.", m => !File.Exists(Path.Combine(_folder, m.Groups["name"].Value)) && Look().Keys.Any(n => n.EndsWith(".going", StringComparison.Ordinal))),
+        (@"(?<name>\S+) could not be overwritten and removed\. It is no longer offered, but it is on the disk: repair the disk and erase again\.", m => !File.Exists(Path.Combine(_folder, m.Groups["name"].Value)) && Look().Keys.Any(n => n.EndsWith(".going", StringComparison.Ordinal))),
         (@"it was changed, but the disk could not overwrite and remove (?<name>\S+) as it was before, mend the disk and give the command again", _ => IsProtected() && Look().Keys.Any(n => n.EndsWith(".going", StringComparison.Ordinal))),
         (@"^A solid state drive or the log of the file system may still hold old bytes\.$", _ => Disk() is not ("tmpfs" or "ramfs" or "overlayfs" or "btrfs" or "nfs")),
         (@"^This disk is memory, which may have been written out to another disk\.$", _ => Disk() is "tmpfs" or "ramfs"),
@@ -141,7 +141,7 @@ internal sealed partial class Witness : TextWriter
         (@"Nothing was erased\.|so nothing was erased, end that visit first|so nothing was changed|so it was left alone, check the path", _ => Same(null)),
         (@"another window or PC has it or a draft of it open,?", _ => AnswerJournal.All(_path).Length > AnswerJournal.Left(_path).Count),
         (@"an interview of this person is not finished", _ => AnswerJournal.All(_path).Length > 0 && Same(null)),
-        (@"^Protected\. Copies that were made before are not\.$", _ => IsProtected() && !Look().Any(f => f.Key != Name(Backup) && IsClear(f.Value))),
+        (@"^Protected\. Copies made earlier are not\.$", _ => IsProtected() && !Look().Any(f => f.Key != Name(Backup) && IsClear(f.Value))),
         (@"it is protected already, use change-passphrase to give it another passphrase", _ => IsProtected() && !Look().Any(f => f.Key.Contains(Path.GetFileName(_path), StringComparison.Ordinal) && IsClear(f.Value))),
         (@"it is not protected", _ => !IsProtected()),
         (@"The profile can now be read without a passphrase\.", _ => !IsProtected() && Opened() is { Seal: Seal.Whole }),
@@ -154,7 +154,7 @@ internal sealed partial class Witness : TextWriter
         (@"In the meantime (?<count>\d+) other visits? of this person came from elsewhere\. All are kept\.", m => Opened()!.Profile.Sessions.Length > Math.Max(_visitsBefore, int.Parse(m.Groups["count"].Value, CultureInfo.InvariantCulture))),
         (@"A visit of (?<day>\S+) with (?<count>\d+) answers? was not finished\.", m => AnswerJournal.Left(_path).Any(d => AnswerJournal.Read(d, BuiltIn.Questions(), () => Given).Value is { } kept && kept.Latest.Answers.Ids.Count() == int.Parse(m.Groups["count"].Value, CultureInfo.InvariantCulture) && IsoDay.Of(kept.Latest.Date) == m.Groups["day"].Value)),
         (@"the version before it is kept in (?<name>\S+), copy that over it to go back", m => new ProfileFile(BuiltIn.Questions()).Open(Path.Combine(_folder, m.Groups["name"].Value)).Value is not null),
-        (@"The file was changed by something else than toiletaid since it was saved\.", _ => Opened() is { Seal: Seal.Changed }),
+        (@"Something other than toiletaid has changed the file since it was saved\.", _ => Opened() is { Seal: Seal.Changed }),
     ];
 
     private string OwnPlace => Path.Combine(_data, "toiletaid", "visit");
@@ -167,13 +167,13 @@ internal sealed partial class Witness : TextWriter
     private bool Because(string why, string path) => why switch
     {
         "its folder does not exist" => !Directory.Exists(Path.GetDirectoryName(path)),
-        "this account may not use it" => Refuses(path) is UnauthorizedAccessException,
+        "this account is not allowed to use it" => Refuses(path) is UnauthorizedAccessException,
         "the disk is full" => Refuses(path) is IOException,
-        "the disk can only be read" => Refuses(path) is IOException,
+        "the disk is read-only" => Refuses(path) is IOException,
         "there is no such file" => true,
         "this account has no folder for data" => false,
         _ when why.StartsWith("it was removed", StringComparison.Ordinal) => true,
-        "the disk or the share does not answer as it should" => DiskFails,
+        "the disk or share is not responding as it should" => DiskFails,
         _ => false,
     };
 

@@ -27,7 +27,7 @@ public sealed class NoteTests : IDisposable
         Assert.Equal(["Prefers the left side", "Sister helps on Sundays"], Sessions(file).Single().Note);
         Assert.Single(Sessions(file).Single().Answers.Ids);
         Assert.Contains("Line 1 is kept.\n", output, StringComparison.Ordinal);
-        Assert.Contains("Line 3 is taken away.\n", output, StringComparison.Ordinal);
+        Assert.Contains("Line 3 is removed.\n", output, StringComparison.Ordinal);
         Assert.Contains("Note, line 2. Sister helps on Sundays\n", output, StringComparison.Ordinal);
         Assert.Contains("note", Cli.Run("help\nquit\n", "assess", "--linear").Output, StringComparison.Ordinal);
     }
@@ -57,7 +57,7 @@ public sealed class NoteTests : IDisposable
         var (_, output, _) = Cli.Run($"note {new string('a', NoteLine.Longest + 1)}\n{lines}\nnone\nquit\n", "assess", "--linear", "--save", file, "--person", "K-1");
 
         Assert.Contains("Error: The line has 301 characters, at most 300 are taken, write it in two lines.", output, StringComparison.Ordinal);
-        Assert.Contains("Error: A note has at most 20 lines, so nothing more is taken.", output, StringComparison.Ordinal);
+        Assert.Contains("Error: A note has at most 20 lines, so no more can be added.", output, StringComparison.Ordinal);
         Assert.Equal(NoteLine.Most, Sessions(file).Single().Note.Length);
     }
 
@@ -91,7 +91,7 @@ public sealed class NoteTests : IDisposable
 
         foreach (string language in (string[])["en-GB", "en-US"])
         {
-            Assert.Contains($"\nNotes of the therapist\n{Odd}\n", Cli.Run("", "report", file, "--language", language).Output, StringComparison.Ordinal);
+            Assert.Contains($"\nTherapist's notes\n{Odd}\n", Cli.Run("", "report", file, "--language", language).Output, StringComparison.Ordinal);
         }
 
         Assert.Contains("<ul>\n<li>1. &lt;b&gt;Reaches&lt;/b&gt; 30 cm *left* &amp; not right | &quot;fine&quot;, colour grey</li>\n</ul>", Cli.Run("", "report", file, "--format", "html").Output, StringComparison.Ordinal);
@@ -105,7 +105,7 @@ public sealed class NoteTests : IDisposable
 
     [Fact]
     public void A_red_flag_keeps_the_note_in_the_clinic_note() =>
-        Assert.Contains("\nNotes of the therapist\nCalled the ward at ten\n", Cli.Run("", "report", Noted("w-701-red-flag", "Called the ward at ten")).Output, StringComparison.Ordinal);
+        Assert.Contains("\nTherapist's notes\nCalled the ward at ten\n", Cli.Run("", "report", Noted("w-701-red-flag", "Called the ward at ten")).Output, StringComparison.Ordinal);
 
     [Fact]
     [Trait("Speed", "Slow")]
@@ -120,7 +120,7 @@ public sealed class NoteTests : IDisposable
 
         Assert.Equal(Cli.Run("", "rank", bare).Output, Cli.Run("", "rank", noted).Output);
         Assert.Equal(Cli.Run("", "compare", bare).Output, Cli.Run("", "compare", noted).Output);
-        Assert.Contains("\nNotes of the therapist\nNoted on ", Cli.Run("", "report", noted).Output, StringComparison.Ordinal);
+        Assert.Contains("\nTherapist's notes\nNoted on ", Cli.Run("", "report", noted).Output, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -10,7 +10,7 @@ internal static class GripCommand
     internal static Command Define(Terminal terminal) => CalculatorDefinition.Of(
         terminal,
         "grip",
-        "A hand against the norm for age and sex, and against what an aid asks of it.",
+        "A hand compared with the norm for age and sex, and with what an aid needs.",
         [
             ("age", "Age in years. Needed."),
             ("sex", "female, male or unstated."),
@@ -33,7 +33,7 @@ internal static class GripCommand
         var addOns = input.Typed.AddOns(input.Knowledge.Catalogue, input.Text("add-on")?.Split(',', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries) ?? []);
         if (!input.Has("age"))
         {
-            input.Typed.Fault("age", "It is missing. The norm goes by age, so give it, such as --age 74.");
+            input.Typed.Fault("age", "It is missing. The norm depends on age, so give it, such as --age 74.");
         }
 
         if (input.Has("add-on") && !input.Has("aid"))

@@ -21,8 +21,8 @@ internal static class PaperCommand
             ("sheets", "Sheets in the strip, 1 to 60."),
             ("folds", "How often the strip is folded in half, 0 to 4."),
             ("girth", "Girth of the head with its paper, such as \"9 cm\". Without it the strip is a pad."),
-            ("stool", "Usual Bristol stool type, 1 to 7. Type 4 when left out."),
-            ("cleans", "Cleans a day. 1.5 when left out."),
+            ("stool", "Usual Bristol stool type, 1 to 7. Type 4 if left out."),
+            ("cleans", "Cleans a day. 1.5 if left out."),
         ],
         Compute);
 

@@ -30,15 +30,15 @@ internal static class ReachCommand
             ("sex", "female, male or unstated."),
             ("age", "Age in years."),
             ("hand", "Hand used: right, left, either."),
-            ("posture", "seated, seated-leaning-forward, half-standing, standing, side-lying, reclined. Seated when left out."),
+            ("posture", "seated, seated-leaning-forward, half-standing, standing, side-lying, reclined. Seated if left out."),
             ("lean", "How far the person can lean: forward, to-a-side, both, not-at-all, or degrees forward."),
             ("reach-behind", "Highest point behind: not-past-the-hip, outer-buttock, the-cleft, tailbone, waist-or-above."),
             ("reach-front", "How far between the thighs: not-past-mid-thigh, groin, past-the-groin."),
             ("precautions", "Precautions in force, with commas between them, or none."),
             .. Joints.Select(j => (j, $"Range of {j.Replace('-', ' ')}, degrees.")),
-            ("approach", "behind, front or side. All when left out."),
+            ("approach", "behind, front or side. All if left out."),
             ("picture", "File such as reach.svg to draw the shortest way in."),
-            ("draws", "Simulated people for the band, 0 to 4096. 500 when left out."),
+            ("draws", "Simulated people for the band, 0 to 4096. 500 if left out."),
         ],
         Compute);
 

@@ -24,7 +24,7 @@ internal static class WaterCommand
             ("hot", "Hot water at the tap, such as \"60 C\" or \"140 F\"."),
             ("cold", "Cold water at the tap, such as \"10 C\"."),
             ("target", "Target temperature, such as \"36 C\"."),
-            ("feeling", "Feeling of the skin that is washed: usual, reduced, none. The lower limit holds when left out."),
+            ("feeling", "Sensation in the skin that is washed: usual, reduced, none. The lower limit applies if left out."),
         ],
         Compute);
 

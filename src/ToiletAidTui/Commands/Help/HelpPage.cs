@@ -66,15 +66,15 @@ internal sealed class HelpPage
     /// <summary>What an option does, and what holds without it.</summary>
     internal static string Meaning(Option option)
     {
-        string said = option is VersionOption ? "Tell the version." : option is HelpOption ? "This help, or that of a command." : option.Description!;
-        return option.Required ? $"{said} Needed."
-            : ValueName(option).Length > 0 && option.HasDefaultValue && option.GetDefaultValue() is { } value ? $"{said} {Convert.ToString(value, CultureInfo.InvariantCulture)} when left out."
+        string said = option is VersionOption ? "Show the version." : option is HelpOption ? "This help, or that of a command." : option.Description!;
+        return option.Required ? $"{said} Required."
+            : ValueName(option).Length > 0 && option.HasDefaultValue && option.GetDefaultValue() is { } value ? $"{said} {Convert.ToString(value, CultureInfo.InvariantCulture)} if left out."
             : said;
     }
 
     /// <summary>What an argument is, and whether there may be more of them.</summary>
     internal static string Meaning(Argument argument) =>
-        argument.Arity.MaximumNumberOfValues > 2 ? $"{argument.Description} There may be several." : argument.Description!;
+        argument.Arity.MaximumNumberOfValues > 2 ? $"{argument.Description} More than one may be given." : argument.Description!;
 
     private static bool IsNumber(Type type) => (Nullable.GetUnderlyingType(type) ?? type) is { IsPrimitive: true };
 

@@ -51,7 +51,7 @@ internal static class Notes
         ["caseload"] = new(new Example("list who is due this week and what is in use", "caseload profiles")) { ExitCodes = WithStops, TakesPassphrase = true },
         ["panel"] = new(
             new Example("make twelve cases for raters", "panel --people 12 --seed 3 --out panel"),
-            new Example("say how two raters agree, and with the tool", "panel panel --ratings first.csv second.csv"))
+            new Example("say how two raters agree with each other and with the tool", "panel panel --ratings first.csv second.csv"))
         { ExitCodes = WithStops },
         ["why"] = new(
             new Example("hear why the first plan is first", "why k-014.json"),
@@ -86,7 +86,7 @@ internal static class Notes
         ["aids check"] = new(new Example("check the clinic's own aids", "aids check stock.json")),
         ["aids measure"] = new(new Example("measure the aid in your hand", "aids measure --save stock.json")),
         ["calc"] = new(
-            new Example("see what an aid asks of a hand", "calc grip --age 74 --grip 11kg --aid long-clamp"),
+            new Example("see what an aid needs from a hand", "calc grip --age 74 --grip 11kg --aid long-clamp"),
             new Example("fold paper", "calc paper --aid paddle-lock"))
         { ExitCodes = OnlyUsage },
         ["calc grip"] = new(
@@ -114,7 +114,7 @@ internal static class Notes
             new Example("read the whole manual", "man --format text"))
         { ExitCodes = OnlyUsage },
         ["protect"] = new(new Example("protect the profile of K-014", "protect K-014")) { Variables = Data, TakesPassphrase = true },
-        ["unprotect"] = new(new Example("make the profile of K-014 open again", "unprotect K-014")) { Variables = Data, TakesPassphrase = true },
+        ["unprotect"] = new(new Example("take the passphrase off the profile of K-014", "unprotect K-014")) { Variables = Data, TakesPassphrase = true },
         ["change-passphrase"] = new(new Example("give the profile of K-014 another passphrase", "change-passphrase K-014")) { Variables = Data, TakesPassphrase = true },
         ["erase"] = new(new Example("erase the profile of K-014, after being asked", "erase K-014")) { Variables = Data },
     }.ToFrozenDictionary();
