@@ -18,7 +18,8 @@ if (!Inherited.Has(1))
 // In the code page of a Windows console most of what is written here would be other characters. What follows in that console keeps its own.
 using var page = ConsolePage.Utf8();
 using var output = new StreamWriter(Console.OpenStandardOutput(), utf8, 16384) { NewLine = "\n" };
-using var error = new ReadableWriter(new StreamWriter(Inherited.Has(2) ? Console.OpenStandardError() : Stream.Null, utf8) { NewLine = "\n", AutoFlush = true });
+int width = Console.IsOutputRedirected ? 0 : Console.WindowWidth;
+using var error = new ReadableWriter(new StreamWriter(Inherited.Has(2) ? Console.OpenStandardError() : Stream.Null, utf8) { NewLine = "\n", AutoFlush = true }, Inherited.Has(2) && !Console.IsErrorRedirected ? width : 0);
 bool inputIsTerminal = Inherited.Has(0) && !Console.IsInputRedirected;
 using var keyboard = inputIsTerminal ? Keyboard.OfInput(Console.IsOutputRedirected ? error : output) : null;
 var terminal = new Terminal
@@ -30,8 +31,8 @@ var terminal = new Terminal
     InputIsTerminal = inputIsTerminal,
     OutputIsTerminal = !Console.IsOutputRedirected,
     ErrorIsTerminal = Inherited.Has(2) && !Console.IsErrorRedirected,
-    HasNoSize = !Console.IsOutputRedirected && (Console.WindowWidth <= 0 || Console.WindowHeight <= 0),
-    Width = Console.IsOutputRedirected ? 0 : Console.WindowWidth,
+    HasNoSize = !Console.IsOutputRedirected && (width <= 0 || Console.WindowHeight <= 0),
+    Width = width,
     Height = Console.IsOutputRedirected ? 0 : Console.WindowHeight,
 };
 try

@@ -8,6 +8,12 @@ namespace ToiletAid.App.Files;
 /// </summary>
 internal static class Disk
 {
+    /// <summary>ERROR_SHARING_VIOLATION: another program has the file open and lets nobody change it.</summary>
+    internal const int WindowsSharing = unchecked((int)0x80070020);
+
+    /// <summary>Programs that copy or search folders hold a file for a moment.</summary>
+    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(3);
+
     /// <summary>Told of every step on this thread before it is done; a test ends the work there.</summary>
     [field: ThreadStatic]
     internal static Action<string>? Before { get; set; }
@@ -38,14 +44,14 @@ internal static class Disk
     internal static void Move(string from, string to)
     {
         Before?.Invoke($"move {from} to {to}");
-        File.Move(from, to, overwrite: true);
+        Patiently(to, () => File.Move(from, to, overwrite: true));
     }
 
     /// <summary>Takes a name away.</summary>
     internal static void Delete(string path)
     {
         Before?.Invoke($"delete {path}");
-        File.Delete(path);
+        Patiently(path, () => File.Delete(path));
     }
 
     /// <summary>Gives a file a second name; false where the disk or the system cannot, or something has it.</summary>
@@ -62,6 +68,48 @@ internal static class Disk
         if (!OperatingSystem.IsWindows())
         {
             File.SetUnixFileMode(file.SafeFileHandle, mode);
+        }
+    }
+
+    /// <summary>On Windows a file that is open elsewhere cannot be replaced or deleted; whoever has it open may be done with it soon.</summary>
+    /// <exception cref="FileInUseException">It was open all the time.</exception>
+    private static void Patiently(string path, Action step)
+    {
+        long start = Environment.TickCount64;
+        while (true)
+        {
+            try
+            {
+                step();
+                return;
+            }
+            catch (Exception e) when (OperatingSystem.IsWindows() && e is IOException or UnauthorizedAccessException && IsInUse(path))
+            {
+                if (Environment.TickCount64 - start > Patience.TotalMilliseconds)
+                {
+                    throw new FileInUseException(e);
+                }
+            }
+
+            Thread.Sleep(Random.Shared.Next(20, 60));
+        }
+    }
+
+    /// <summary>Windows says only that replacing it is denied.</summary>
+    private static bool IsInUse(string path)
+    {
+        try
+        {
+            new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.None, bufferSize: 0).Dispose();
+            return false;
+        }
+        catch (IOException e)
+        {
+            return e.HResult == WindowsSharing;
+        }
+        catch (UnauthorizedAccessException)
+        {
+            return false;
         }
     }
 }

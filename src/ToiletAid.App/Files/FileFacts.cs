@@ -50,6 +50,11 @@ internal sealed partial record FileFacts(string Identity, long Names, uint Owner
     /// <summary>False for a pipe, a device or a link, which somebody may have put where files are looked for.</summary>
     internal static bool IsOrdinary(string path) => !OperatingSystem.IsLinux() || (Of(CurrentFolder, path, TheLink)?.Mode & Kind) == Ordinary;
 
+    /// <summary>Files of a folder whose names begin with a dot and end so.</summary>
+    /// <remarks>Names are compared here: the system may be asked for a pattern, and not every one knows a dot before an asterisk.</remarks>
+    internal static IEnumerable<string> Hidden(string folder, string ending = "") =>
+        Directory.EnumerateFiles(folder).Where(f => Path.GetFileName(f) is ['.', ..] name && name.EndsWith(ending, StringComparison.Ordinal));
+
     /// <summary>True when a name is that of an open file itself, and not of a link to it.</summary>
     internal static bool IsItself(FileStream file, string path) => !OperatingSystem.IsLinux() || Of(CurrentFolder, path, TheLink)?.Identity == Of(file)?.Identity;
 

@@ -81,6 +81,7 @@ public sealed class ProfileFile(QuestionSet questions)
         FileNotFoundException => "there is no such file",
         NeedsPassphraseException => "the profile is protected and the passphrase is not known",
         FolderBusyException => "another program or PC is saving in its folder",
+        FileInUseException or IOException { HResult: Disk.WindowsSharing } => "another program has it open, close it there or wait until it is done",
         IOException { HResult: DiskFull or WindowsDiskFull } => "the disk is full",
         IOException { HResult: QuotaFull } => "the disk space of this account is full",
         IOException { HResult: ReadOnlyDisk } => "the disk is read-only",

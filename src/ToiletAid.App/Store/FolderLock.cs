@@ -12,8 +12,6 @@ internal sealed class FolderLock : IDisposable
     /// <summary>Name of the file that is locked.</summary>
     internal const string FileName = ".toiletaid.lock";
 
-    private const int WindowsSharing = unchecked((int)0x80070020);
-
     // EAGAIN on Linux and macOS.
     private const int LinuxBusy = 11;
     private const int MacBusy = 35;
@@ -45,13 +43,13 @@ internal sealed class FolderLock : IDisposable
     public void Dispose() => _file.Dispose();
 
     /// <summary>True when a file cannot be opened because somebody holds it.</summary>
-    internal static bool IsBusy(IOException e) => e.HResult is WindowsSharing or LinuxBusy or MacBusy;
+    internal static bool IsBusy(IOException e) => e is FileInUseException || e.HResult is Disk.WindowsSharing or LinuxBusy or MacBusy;
 
     /// <summary>Ends what programs left that died.</summary>
     private static void EndAll(string folder)
     {
         Removal.EndAll(folder);
-        foreach (string left in Directory.EnumerateFiles(folder, ".*").Where(f => FileFacts.IsOrdinary(f)).ToList())
+        foreach (string left in FileFacts.Hidden(folder).Where(FileFacts.IsOrdinary).ToList())
         {
             try
             {

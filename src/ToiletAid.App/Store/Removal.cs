@@ -91,7 +91,7 @@ internal sealed class Removal : IDisposable
     /// <summary>Ends what programs left that died, in a folder that the caller holds.</summary>
     internal static void EndAll(string folder)
     {
-        foreach (string full in Directory.EnumerateFiles(folder, ".*" + Ending).Select(Owner).OfType<string>().Distinct(StringComparer.Ordinal).ToList())
+        foreach (string full in FileFacts.Hidden(folder, Ending).Select(Owner).OfType<string>().Distinct(StringComparer.Ordinal).ToList())
         {
             try
             {
@@ -202,7 +202,7 @@ internal sealed class Removal : IDisposable
         }
     }
 
-    private static string[] All(string full) => [.. Directory.EnumerateFiles(Path.GetDirectoryName(full)!, ".*" + Ending).Where(f => Owner(f) == full)];
+    private static string[] All(string full) => [.. FileFacts.Hidden(Path.GetDirectoryName(full)!, Ending).Where(f => Owner(f) == full)];
 
     private static string Away(string full, string file) =>
         file == full ? Named(full, ProfileWord)

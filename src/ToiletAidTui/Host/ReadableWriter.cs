@@ -6,7 +6,8 @@ namespace ToiletAidTui.Host;
 
 /// <summary>Complaints name files, and a name may hold anything: nothing in it is handed to a terminal that would obey it.</summary>
 /// <param name="inner">Where they go.</param>
-internal sealed class ReadableWriter(TextWriter inner) : TextWriter
+/// <param name="width">Characters in a line; 0 for no wrapping.</param>
+internal sealed class ReadableWriter(TextWriter inner, int width = 0) : TextWriter
 {
     /// <inheritdoc/>
     public override Encoding Encoding => inner.Encoding;
@@ -24,7 +25,7 @@ internal sealed class ReadableWriter(TextWriter inner) : TextWriter
     /// <inheritdoc/>
     public override void WriteLine(string? value)
     {
-        Write(value);
+        Write(string.Join('\n', (value ?? string.Empty).Split('\n').SelectMany(line => WordWrap.Lines(line, width))));
         inner.Write(NewLine);
     }
 

@@ -110,7 +110,7 @@ public sealed class SpeechLines(TextWriter writer, int width)
         return true;
     }
 
-    private IEnumerable<string> Rows(string text) => width < 20 || text.Length < width ? [text] : WordWrap.Rows(text, width - 1);
+    private IEnumerable<string> Rows(string text) => WordWrap.Lines(text, width);
 
     /// <summary>Waits at the end of a page; false when the rest is not wanted.</summary>
     private bool GoesOn()
