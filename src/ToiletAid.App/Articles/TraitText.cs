@@ -1,6 +1,7 @@
 using ToiletAid.App.Typed;
 using ToiletAid.Core.Fitting;
 using ToiletAid.Core.Knowledge;
+using ToiletAid.Core.Person;
 using ToiletAid.Core.Quantities;
 
 namespace ToiletAid.App.Articles;
@@ -57,7 +58,7 @@ public sealed class TraitText(KnowledgeBase knowledge)
             ArticleTraitKind.TipWidth => "Ruler: put the paper on, and measure the head across at its widest.",
             ArticleTraitKind.FoldedLength => "Ruler: make it as small as for carrying, and measure the longest part.",
             ArticleTraitKind.Mass => "Kitchen scale: weigh it without water and without paper.",
-            ArticleTraitKind.Reservoir => "Kitchen scale: weigh it empty, then full; the grams more are millilitres.",
+            ArticleTraitKind.Reservoir => "Kitchen scale: weigh it empty, then full; the extra grams are its millilitres.",
             ArticleTraitKind.LoadForce => "Luggage scale: hook it to the part that opens for the paper, and pull slowly.",
             ArticleTraitKind.ReleaseForce => "Luggage scale: hook it to the lever or button, and pull slowly until it lets go.",
             ArticleTraitKind.WashForce => "Luggage scale: hook it to the lever or trigger, and pull slowly until water flows.",
@@ -70,6 +71,47 @@ public sealed class TraitText(KnowledgeBase knowledge)
             ArticleTraitKind.WashWithoutGrip => "Work it with the flat hand, without closing the fingers.",
             ArticleTraitKind.TakesAddOn => "Put it on in the shop, and pull: it must stay.",
             _ => "Read the label, or ask the maker: it cannot be seen.",
+        };
+    }
+
+    /// <summary>The word by which it is given on the command line and in data, such as length or takes-hand-cuff.</summary>
+    /// <param name="trait">What is named.</param>
+    public static string Id(ArticleTrait trait)
+    {
+        ArgumentNullException.ThrowIfNull(trait);
+        return trait.Kind switch
+        {
+            ArticleTraitKind.TakesAddOn => $"takes-{trait.Of}",
+            ArticleTraitKind.FreeOf => $"free-of-{trait.Of}",
+            _ => Words.Of(trait.Kind),
+        };
+    }
+
+    /// <summary>Its name, as the subject of a sentence.</summary>
+    /// <param name="trait">What is named.</param>
+    public string Name(ArticleTrait trait)
+    {
+        ArgumentNullException.ThrowIfNull(trait);
+        return trait.Kind switch
+        {
+            ArticleTraitKind.Length => "Length",
+            ArticleTraitKind.JetReach => "Reach of the jet",
+            ArticleTraitKind.TipWidth => "Width of the head",
+            ArticleTraitKind.FoldedLength => "Folded length",
+            ArticleTraitKind.Mass => "Weight",
+            ArticleTraitKind.Reservoir => "Reservoir",
+            ArticleTraitKind.LoadForce => "Force to put paper on",
+            ArticleTraitKind.ReleaseForce => "Force to let go",
+            ArticleTraitKind.WashForce => "Force to wash",
+            ArticleTraitKind.Price => "Price",
+            ArticleTraitKind.Curved => "Curved",
+            ArticleTraitKind.SoftTip => "Soft head",
+            ArticleTraitKind.OneHandLoad => "Paper put on with one hand",
+            ArticleTraitKind.EasyLoad => "Paper put on without tucking or threading",
+            ArticleTraitKind.ReleaseWithoutGrip => "Let go with the palm or against the body",
+            ArticleTraitKind.WashWithoutGrip => "Water worked with palm or forearm",
+            ArticleTraitKind.TakesAddOn => $"Takes {AddOn(trait.Of!)}",
+            _ => $"Free of {trait.Of}",
         };
     }
 

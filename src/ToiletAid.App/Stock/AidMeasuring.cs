@@ -12,7 +12,7 @@ namespace ToiletAid.App.Stock;
 
 /// <summary>Guided measuring of one aid: which kind it resembles, what it is called, then number by number. What is not measured keeps the kind's value.</summary>
 /// <param name="catalogue">The kinds.</param>
-public sealed class AidMeasuring(AidCatalogue catalogue)
+public sealed class AidMeasuring(AidCatalogue catalogue) : IMeasuring
 {
     private const int Opening = 4;
     private const int ShapeStep = 3;
@@ -38,6 +38,9 @@ public sealed class AidMeasuring(AidCatalogue catalogue)
     public int Count => _measured.Count;
 
     private bool HasShape => _kind?.Reach is ReachKind.Handle or ReachKind.Jet;
+
+    /// <summary>Where the number that is asked for stands in the aid's JSON; null before the numbers and after them.</summary>
+    internal string[]? CurrentPath => Current?.Path;
 
     private Measurement? Current => Position >= Opening && !IsDone ? _measurements[Position - Opening] : null;
 

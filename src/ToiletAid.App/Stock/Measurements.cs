@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using ToiletAid.App.Typed;
 using ToiletAid.Core.Catalogue;
+using ToiletAid.Core.Fitting;
 
 namespace ToiletAid.App.Stock;
 
@@ -31,6 +32,23 @@ internal static class Measurements
         Price(),
     ];
 
+    /// <summary>How one number of an article is measured.</summary>
+    /// <param name="trait">A number.</param>
+    internal static Measurement Of(ArticleTrait trait) => trait.Kind switch
+    {
+        ArticleTraitKind.Length => Length("Length", "Hold a string along the middle of it, round its curve, from the middle of the grip to the middle of the wiping face or the nozzle. Lay the string along the ruler.", "length"),
+        ArticleTraitKind.JetReach => Jet(),
+        ArticleTraitKind.TipWidth => Width(),
+        ArticleTraitKind.FoldedLength => Folded(),
+        ArticleTraitKind.Mass => Mass(),
+        ArticleTraitKind.Reservoir => Reservoir(),
+        ArticleTraitKind.LoadForce => Force(OperationKind.Load),
+        ArticleTraitKind.ReleaseForce => Force(OperationKind.Release),
+        ArticleTraitKind.WashForce => Force(OperationKind.Clean),
+        ArticleTraitKind.Price => Price(),
+        _ => throw new ArgumentOutOfRangeException(nameof(trait), trait, "is no number"),
+    };
+
     /// <summary>Wiping and washing up take what the person gives them; a lever, a trigger or a squeezed bottle asks for a force of its own.</summary>
     private static bool IsOfTheAid(Aid kind, Operation operation) => operation.Kind switch
     {
@@ -49,22 +67,31 @@ internal static class Measurements
 
         if (kind.JetReach is not null)
         {
-            yield return Length("Reach of the jet", "Spray level over a basin. Measure from the nozzle to where the jet still hits as a jet.", "jetReach");
+            yield return Jet();
         }
 
         if (kind.TipWidth is not null)
         {
-            yield return Length("Width of the tip", "Put the paper on. Measure the head across at its widest place.", "tipWidth");
+            yield return Width();
         }
 
         if (kind.FoldedLength is not null)
         {
-            yield return Length("Folded length", "Fold it or take it apart as for carrying. Measure the longest part.", "foldedLength");
+            yield return Folded();
         }
     }
 
     private static Measurement Length(string name, string how, string member) =>
         new(name, how, Ruler, Question(name, member), [member], StockRanges.Error(RulerError), 0);
+
+    private static Measurement Jet() => Length("Reach of the jet", "Spray level over a basin. Measure from the nozzle to where the jet still hits as a jet.", "jetReach");
+
+    private static Measurement Width() => Length("Width of the tip", "Put the paper on. Measure the head across at its widest place.", "tipWidth");
+
+    private static Measurement Folded() => Length("Folded length", "Fold it or take it apart as for carrying. Measure the longest part.", "foldedLength");
+
+    private static Measurement Reservoir() => new(
+        "Reservoir", "Weigh it empty, then full. The extra grams are its millilitres.", Kitchen, Question("Reservoir", "reservoir"), ["water", "reservoir"], StockRanges.Error(KitchenError) / CubicMetreKilograms, StockRanges.Error("filling-share"));
 
     private static Measurement Mass() => new(
         "Mass", "Weigh it ready for use without water and without paper.", Kitchen, Question("Mass", "mass"), ["mass"], StockRanges.Error(KitchenError), 0);
@@ -76,8 +103,7 @@ internal static class Measurements
     {
         if (water.Reservoir is not null)
         {
-            yield return new(
-                "Reservoir", "Weigh it empty, then full. The extra grams are its millilitres.", Kitchen, Question("Reservoir", "reservoir"), ["water", "reservoir"], StockRanges.Error(KitchenError) / CubicMetreKilograms, StockRanges.Error("filling-share"));
+            yield return Reservoir();
         }
 
         yield return Flow(Gentle, "gentlest", "gentleFlow");

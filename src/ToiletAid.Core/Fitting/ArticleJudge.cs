@@ -39,7 +39,7 @@ internal sealed class ArticleJudge
         var (appraiser, weights) = advisor.Appraise(_known, advisor.ValueDraws);
         var (offered, ruledOut) = advisor.Choose(appraiser, weights.Set, a => a.Id == _kind, Counts);
         return offered.Count == 0 ? new(null, 0, ruledOut.Length == 0 ? null : ruledOut[0])
-            : new(offered[0].Plan, advisor.Ranking(appraiser, weights, _people).UsableShare(offered[0]), null);
+            : new(offered[0], advisor.Ranking(appraiser, weights, _people).UsableShare(offered[0]), null);
     }
 
     /// <summary>True when a plan with the article is first among all kinds.</summary>

@@ -16,11 +16,8 @@ public sealed class ArticleSearch(KnowledgeBase knowledge, Advisor advisor)
     /// <summary>What is not a number counts as failed by every other article: nothing is known of how many have it (decision).</summary>
     private const double HalfOfThem = 0.5;
 
-    /// <summary>Part of a step that rounding may cost.</summary>
-    private const double Slack = 1e-6;
-
     private readonly double _sureShare = knowledge.Evidence.Value("reach.sure-share");
-    private readonly double _beyond = knowledge.Evidence.Value("fitting.beyond-range");
+    private readonly ArticleSteps _steps = new(knowledge.Evidence);
 
     /// <summary>What to look for.</summary>
     /// <param name="known">Answers as given.</param>
@@ -67,17 +64,16 @@ public sealed class ArticleSearch(KnowledgeBase knowledge, Advisor advisor)
     private IEnumerable<ArticleLine> Numbers(ArticleJudge judge, Aid kind, ArticleTrait trait, ArticleStanding usual, bool isFirst)
     {
         var number = trait.Number(kind)!;
-        double width = Math.Max(number.High - number.Low, Step(trait));
-        double low = Math.Max(Step(trait), number.Low - (_beyond * width)), high = number.High + (_beyond * width);
+        var (low, high) = _steps.Searched(trait, number);
         var standings = new Dictionary<double, ArticleStanding> { [number.Value] = usual };
         ArticleStanding Stands(double si) => standings.TryGetValue(si, out var found) ? found : standings[si] = judge.Stands(trait.With(kind, si));
         foreach (bool atLeast in (bool[])[true, false])
         {
             double end = atLeast ? low : high, other = atLeast ? high : low;
-            var allowed = trait.Kind == ArticleTraitKind.Price ? null : Bound(trait, number.Value, end, si => Stands(si).Allowed);
+            var allowed = trait.Kind == ArticleTraitKind.Price ? null : _steps.Bound(trait, number.Value, end, si => Stands(si).Allowed);
             var sure = trait.Kind == ArticleTraitKind.Price ? null
-                : IsSure(usual) ? Bound(trait, number.Value, end, si => IsSure(Stands(si)))
-                : IsSure(Stands(OnGrid(trait, other, number.Value))) ? Reversed(Bound(trait, number.Value, other, si => !IsSure(Stands(si))))
+                : IsSure(usual) ? _steps.Bound(trait, number.Value, end, si => IsSure(Stands(si)))
+                : IsSure(Stands(_steps.OnGrid(trait, other, number.Value))) ? Reversed(_steps.Bound(trait, number.Value, other, si => !IsSure(Stands(si))))
                 : null;
             if (sure is { } s && allowed is { } a && !Binds(s.Good, a.Good, atLeast))
             {
@@ -93,16 +89,16 @@ public sealed class ArticleSearch(KnowledgeBase knowledge, Advisor advisor)
                     Beyond = allowed?.Bad,
                     Sure = sure?.Good,
                     BeyondSure = sure?.Bad,
-                    Fails = Fails(number, width, sure?.Good ?? allowed!.Value.Good, atLeast),
+                    Fails = Fails(trait, number, sure?.Good ?? allowed!.Value.Good, atLeast),
                 };
             }
 
-            var first = isFirst ? Bound(trait, number.Value, end, si => judge.IsFirst(trait.With(kind, si)))
-                : judge.IsFirst(trait.With(kind, OnGrid(trait, other, number.Value))) ? Reversed(Bound(trait, number.Value, other, si => !judge.IsFirst(trait.With(kind, si))))
+            var first = isFirst ? _steps.Bound(trait, number.Value, end, si => judge.IsFirst(trait.With(kind, si)))
+                : judge.IsFirst(trait.With(kind, _steps.OnGrid(trait, other, number.Value))) ? Reversed(_steps.Bound(trait, number.Value, other, si => !judge.IsFirst(trait.With(kind, si))))
                 : null;
             if (first is { } f && (allowed is null || Binds(f.Good, allowed.Value.Good, atLeast)) && (sure is null || Binds(f.Good, sure.Value.Good, atLeast)))
             {
-                yield return new(trait, false) { AtLeast = atLeast, Limit = f.Good, Beyond = f.Bad, Fails = Fails(number, width, f.Good, atLeast) };
+                yield return new(trait, false) { AtLeast = atLeast, Limit = f.Good, Beyond = f.Bad, Fails = Fails(trait, number, f.Good, atLeast) };
             }
         }
     }
@@ -112,49 +108,8 @@ public sealed class ArticleSearch(KnowledgeBase knowledge, Advisor advisor)
     /// <summary>True when one bound asks for more than another.</summary>
     private static bool Binds(double one, double other, bool atLeast) => atLeast ? one > other : one < other;
 
-    private static double Fails(Sourced range, double width, double limit, bool atLeast) =>
-        Math.Min(1, (atLeast ? limit - range.Low : range.High - limit) / width);
+    private double Fails(ArticleTrait trait, Sourced range, double limit, bool atLeast) =>
+        Math.Min(1, (atLeast ? limit - range.Low : range.High - limit) / _steps.Width(trait, range));
 
     private static (double Good, double Bad)? Reversed((double Good, double Bad)? bound) => bound is { } b ? (b.Bad, b.Good) : null;
-
-    /// <summary>The last step from a number towards an end at which something still holds, and the next, at which it does not; null when it holds up to the end.</summary>
-    private (double Good, double Bad)? Bound(ArticleTrait trait, double from, double end, Func<double, bool> holds)
-    {
-        double step = Step(trait);
-        int sign = end < from ? -1 : 1;
-        int first = sign < 0 ? (int)Math.Ceiling((from / step) - Slack) - 1 : (int)Math.Floor((from / step) + Slack) + 1;
-        int last = Last(trait, end, sign);
-        int count = ((last - first) * sign) + 1;
-        if (count <= 0 || holds(At(first + ((count - 1) * sign))))
-        {
-            return null;
-        }
-
-        // Below good it holds, at bad it does not.
-        int good = -1, bad = count - 1;
-        while (bad - good > 1)
-        {
-            int middle = (good + bad) / 2;
-            (good, bad) = holds(At(first + (middle * sign))) ? (middle, bad) : (good, middle);
-        }
-
-        return (good < 0 ? from : At(first + (good * sign)), At(first + (bad * sign)));
-
-        double At(int steps) => steps * step;
-    }
-
-    private double OnGrid(ArticleTrait trait, double end, double from) => Last(trait, end, end < from ? -1 : 1) * Step(trait);
-
-    private int Last(ArticleTrait trait, double end, int sign) =>
-        sign < 0 ? (int)Math.Ceiling((end / Step(trait)) - Slack) : (int)Math.Floor((end / Step(trait)) + Slack);
-
-    private double Step(ArticleTrait trait) => trait.Kind switch
-    {
-        ArticleTraitKind.Length or ArticleTraitKind.JetReach or ArticleTraitKind.FoldedLength => knowledge.Evidence.Value("fitting.step-length"),
-        ArticleTraitKind.TipWidth => knowledge.Evidence.Value("fitting.step-width"),
-        ArticleTraitKind.Mass => knowledge.Evidence.Value("fitting.step-mass"),
-        ArticleTraitKind.Reservoir => knowledge.Evidence.Value("fitting.step-reservoir"),
-        ArticleTraitKind.Price => knowledge.Evidence.Value("fitting.step-price"),
-        _ => knowledge.Evidence.Value("fitting.step-force"),
-    };
 }

@@ -68,6 +68,7 @@ public static class CliHost
             WhyCommand.Define(terminal),
             NextCommand.Define(terminal),
             LookForCommand.Define(terminal),
+            FitsCommand.Define(terminal),
             CompareCommand.Define(terminal),
             TrialCommand.Define(terminal),
             OutcomesCommand.Define(terminal),

@@ -8,7 +8,7 @@ namespace ToiletAidTui.Linear;
 /// <param name="lines">Where lines go.</param>
 /// <param name="input">Where answers come from.</param>
 /// <param name="echoesTyping">True when the terminal shows what is typed, with its line end.</param>
-internal sealed class MeasureDialogue(AidMeasuring measuring, SpeechLines lines, LineReader input, bool echoesTyping)
+internal sealed class MeasureDialogue(IMeasuring measuring, SpeechLines lines, LineReader input, bool echoesTyping)
 {
     /// <summary>Asks until all is asked, or the person stops.</summary>
     internal InterviewEnd Run()

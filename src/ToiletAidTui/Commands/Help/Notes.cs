@@ -15,7 +15,7 @@ internal static class Notes
     /// <summary>The commands by what they are for, in the order in which help names them.</summary>
     internal static readonly ImmutableArray<Topic> Topics =
     [
-        new("One person", "assess", "trial", "why", "next", "look-for", "compare", "report"),
+        new("One person", "assess", "trial", "why", "next", "look-for", "fits", "compare", "report"),
         new("Many people", "rank", "whatif", "outcomes", "caseload", "panel", "simulate"),
         new("Calculators and data", "calc", "questions", "aids"),
         new("Keeping profiles", "protect", "unprotect", "change-passphrase", "erase"),
@@ -61,6 +61,10 @@ internal static class Notes
         ["look-for"] = new(
             new Example("hear what to look for in a shop", "look-for k-014.json"),
             new Example("hear it for the second plan", "look-for k-014.json --plan 2"))
+        { TakesPassphrase = true },
+        ["fits"] = new(
+            new Example("be asked about the article in your hand", "fits k-014.json"),
+            new Example("give what you measured, and keep it", "fits k-014.json short-soft length=16 one-hand-load=yes --save stock.json"))
         { TakesPassphrase = true },
         ["compare"] = new(
             new Example("compare the last two visits", "compare k-014.json"),
