@@ -2,6 +2,7 @@ using System.Reflection;
 using BenchmarkDotNet.Running;
 using ToiletAid.Benchmarks;
 using ToiletAid.Benchmarks.Interviews;
+using ToiletAid.Benchmarks.Teaching;
 
 if (args is ["rerank", var folder])
 {
@@ -18,6 +19,12 @@ if (args is ["compare", var shared])
 if (args is ["interviews", ..])
 {
     InterviewJudge.Run(Arguments.Read(args.AsSpan(1)));
+    return;
+}
+
+if (args is ["teaching", ..])
+{
+    TeachingCount.Run(Arguments.Read(args.AsSpan(1)));
     return;
 }
 

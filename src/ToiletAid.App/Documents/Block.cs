@@ -31,6 +31,15 @@ public abstract record Block
     /// <param name="InRow">True where print may set several beside each other.</param>
     public sealed record Facts(ImmutableArray<Fact> Items, bool InRow = false) : Block;
 
+    /// <summary>A drawing by itself.</summary>
+    /// <param name="Drawing">The drawing with its words.</param>
+    public sealed record Picture(Drawing Drawing) : Block;
+
+    /// <summary>Things beside each other, feature by feature. To the ear each is a sentence of its own; print has a table.</summary>
+    /// <param name="Names">The things, each as the subject of a sentence.</param>
+    /// <param name="Rows">The features.</param>
+    public sealed record SideBySide(ImmutableArray<string> Names, ImmutableArray<SideBySideRow> Rows) : Block;
+
     /// <summary>Steps in order, numbered on from <paramref name="First"/>.</summary>
     /// <param name="First">Number of the first step.</param>
     /// <param name="Items">The steps.</param>

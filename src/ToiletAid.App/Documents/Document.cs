@@ -31,6 +31,10 @@ public sealed record Document(string Title, string Language, bool LargePrint, Im
         Block.Points p => p with { Items = [.. p.Items.Select(english.Say)] },
         Block.Facts f => f with { Items = [.. f.Items.Select(i => i with { Label = english.Say(i.Label), Value = english.Say(i.Value) })] },
         Block.Steps s => s with { Items = [.. s.Items.Select(english.Say)], Drawings = [.. s.Drawings.Select(d => d is null ? null : In(d, english))] },
+        Block.Picture p => new Block.Picture(In(p.Drawing, english)),
+        Block.SideBySide t => new Block.SideBySide(
+            [.. t.Names.Select(english.Say)],
+            [.. t.Rows.Select(r => new SideBySideRow(english.Say(r.Feature), english.Say(r.Meaning), [.. r.Says.Select(english.Say)]))]),
         _ => throw new ArgumentException($"no words are known for {block.GetType().Name}", nameof(block)),
     };
 }

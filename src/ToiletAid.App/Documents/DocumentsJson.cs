@@ -1,4 +1,5 @@
 using System.Text.Json.Serialization;
+using ToiletAid.App.Teaching;
 
 namespace ToiletAid.App.Documents;
 
@@ -10,4 +11,5 @@ namespace ToiletAid.App.Documents;
     RespectRequiredConstructorParameters = true,
     AllowDuplicateProperties = false)]
 [JsonSerializable(typeof(DocumentData))]
+[JsonSerializable(typeof(TeachingWords))]
 internal sealed partial class DocumentsJson : JsonSerializerContext;

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Net;
 using System.Text;
+using ToiletAid.App.Typed;
 using ToiletAid.Core.Person;
 
 namespace ToiletAid.App.Documents;
@@ -43,13 +44,23 @@ public static class HtmlDocument
 
         """;
 
+    /// <summary>What only a paper with a table or a picture by itself needs.</summary>
+    private const string TableLook = """
+        body{max-width:64em}
+        .picture svg{display:block;max-width:100%;height:11em;width:auto}
+        table{border-collapse:collapse;width:100%;table-layout:fixed}
+        th,td{border:.08em solid #111;padding:.2em .35em;text-align:left;vertical-align:top;overflow-wrap:anywhere}
+        tr{break-inside:avoid}
+
+        """;
+
     /// <summary>The file.</summary>
     public static string Write(Document document)
     {
         var html = new StringBuilder();
         html.Append(CultureInfo.InvariantCulture, $"<!DOCTYPE html>\n<html lang=\"{document.Language}\">\n<head>\n<meta charset=\"utf-8\">\n");
         html.Append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n");
-        html.Append(CultureInfo.InvariantCulture, $"<title>{Escape(document.Title)}</title>\n<style>\n{Look.ReplaceLineEndings("\n")}{PageFill.Look(document)}{Feet(document)}</style>\n</head>\n");
+        html.Append(CultureInfo.InvariantCulture, $"<title>{Escape(document.Title)}</title>\n<style>\n{Look.ReplaceLineEndings("\n")}{PageFill.Look(document)}{Tables(document)}{Feet(document)}</style>\n</head>\n");
         html.Append(CultureInfo.InvariantCulture, $"<body class=\"{(document.LargePrint ? "large" : "small")}\">\n<main>\n<h1>{Escape(document.Title)}</h1>\n");
         foreach (var block in document.Blocks)
         {
@@ -58,6 +69,9 @@ public static class HtmlDocument
 
         return html.Append("</main>\n</body>\n</html>\n").ToString();
     }
+
+    private static string Tables(Document document) =>
+        document.Blocks.Any(b => b is Block.SideBySide or Block.Picture) ? TableLook.ReplaceLineEndings("\n") : string.Empty;
 
     /// <summary>The foot of every printed page: whose it is, and which of how many.</summary>
     private static string Feet(Document document) => document.Footer.Length == 0
@@ -77,6 +91,14 @@ public static class HtmlDocument
         Block.Facts f => [f.InRow ? "<dl class=\"row\">" : "<dl>", .. f.Items.Select(Of), "</dl>"],
         Block.Steps { Large: true } s => ["<ol class=\"seen\">", .. s.Items.Select((text, i) => $"<li>{(s.Drawings.ElementAtOrDefault(i) is { } d ? Of(d) : string.Empty)}{Escape(text)}</li>"), "</ol>"],
         Block.Steps s => [s.First == 1 ? "<ol>" : $"<ol start=\"{s.First}\">", .. s.Items.Select((text, i) => Step(text, s.Drawings.ElementAtOrDefault(i))), "</ol>"],
+        Block.Picture p => [$"<div class=\"picture\">{Of(p.Drawing)}</div>"],
+        Block.SideBySide t =>
+        [
+            "<table>",
+            $"<tr>{string.Concat(t.Names.Prepend("What it means").Prepend("Feature").Select(n => $"<th scope=\"col\">{Escape(n)}</th>"))}</tr>",
+            .. t.Rows.Select(r => $"<tr><th scope=\"row\">{Escape(r.Feature)}</th>{string.Concat(r.Says.Select(Spoken.Capital).Prepend(r.Meaning).Select(c => $"<td>{Escape(c)}</td>"))}</tr>"),
+            "</table>",
+        ],
         _ => throw new ArgumentException($"no HTML is known for {block.GetType().Name}", nameof(block)),
     };
 

@@ -1,4 +1,5 @@
 using System.Text;
+using ToiletAid.App.Typed;
 
 namespace ToiletAid.App.Documents;
 
@@ -27,8 +28,17 @@ public static class MarkdownDocument
         Block.Points p => p.Items.Select(i => $"- {Escape(i)}"),
         Block.Facts f => f.Items.Select(i => $"- {Escape(i.Label)}: {(i.Value.Length == 0 ? ToFill : Escape(i.Value))}"),
         Block.Steps s => s.Items.Select((step, i) => $"{s.First + i}. {Escape(step)}"),
+        Block.Picture p => [Escape($"{p.Drawing.Title}: {p.Drawing.Description}")],
+        Block.SideBySide t =>
+        [
+            Row(["Feature", "What it means", .. t.Names]),
+            Row(Enumerable.Repeat("---", t.Names.Length + 2)),
+            .. t.Rows.Select(r => Row([r.Feature, r.Meaning, .. r.Says.Select(Spoken.Capital)])),
+        ],
         _ => throw new ArgumentException($"no Markdown is known for {block.GetType().Name}", nameof(block)),
     };
+
+    private static string Row(IEnumerable<string> cells) => $"| {string.Join(" | ", cells.Select(c => c == "---" ? c : Escape(c)))} |";
 
     /// <summary>Our texts come from a clinic's own catalogue and from the therapist too, so what Markdown would take for a mark is escaped.</summary>
     private static string Escape(string text)

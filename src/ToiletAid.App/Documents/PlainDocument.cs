@@ -30,6 +30,8 @@ public static class PlainDocument
         Block.Points p => p.Items,
         Block.Facts f => f.Items.Select(i => $"{i.Label}: {(i.Value.Length == 0 ? ToFill : i.Value)}"),
         Block.Steps s => s.Items.Select((step, i) => $"{s.First + i}. {step}"),
+        Block.Picture p => [$"{p.Drawing.Title}: {p.Drawing.Description}"],
+        Block.SideBySide t => t.Rows.SelectMany(r => (IEnumerable<string>)[$"{r.Feature}. {r.Meaning}", .. t.Names.Zip(r.Says, (name, says) => $"{name} {says}")]),
         _ => throw new ArgumentException($"no lines are known for {block.GetType().Name}", nameof(block)),
     };
 }

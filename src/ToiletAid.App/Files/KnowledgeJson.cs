@@ -6,6 +6,7 @@ using ToiletAid.Core.Interview;
 using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Person;
 using ToiletAid.Core.Reach;
+using ToiletAid.Core.Teaching;
 
 namespace ToiletAid.App.Files;
 
@@ -44,6 +45,7 @@ namespace ToiletAid.App.Files;
         typeof(WordEnumConverter<HandEase>),
         typeof(WordEnumConverter<BodyMeasure>),
         typeof(WordEnumConverter<Sex>),
+        typeof(WordEnumConverter<TeachingCause>),
     ])]
 [JsonSerializable(typeof(QuestionsFile))]
 [JsonSerializable(typeof(CatalogueFile))]
@@ -56,4 +58,5 @@ namespace ToiletAid.App.Files;
 [JsonSerializable(typeof(NormsFile))]
 [JsonSerializable(typeof(SuppliesFile))]
 [JsonSerializable(typeof(BodyFile))]
+[JsonSerializable(typeof(TeachingFile))]
 internal sealed partial class KnowledgeJson : JsonSerializerContext;

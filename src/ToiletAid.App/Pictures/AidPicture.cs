@@ -11,10 +11,13 @@ public static class AidPicture
     /// <summary>The same as the lines show, in sentences.</summary>
     public static string Words(Aid aid) => AidForm.Of(aid).Words();
 
+    /// <summary>The shape by itself, with a scale, for a document.</summary>
+    internal static Drawing Drawing(Aid aid) => new ToolDrawing(AidForm.Of(aid)).Shape();
+
     /// <summary>An SVG document with title and description, on white ground.</summary>
     public static string Svg(Aid aid)
     {
-        Drawing drawing = new ToolDrawing(AidForm.Of(aid)).Shape();
+        var drawing = Drawing(aid);
         string[] view = drawing.View.Split(' ');
         string name = WebUtility.HtmlEncode(ReadableText.Shown(aid.Name)), words = WebUtility.HtmlEncode(drawing.Description);
         return $"""

@@ -20,4 +20,7 @@ public enum Basis
 
     /// <summary>Measured or set here, with the aid in hand.</summary>
     Measured,
+
+    /// <summary>Counted by this program over simulated people; the source is the command that counts again.</summary>
+    Computed,
 }

@@ -77,6 +77,7 @@ public static class CliHost
             ReportCommand.Define(terminal),
             QuestionsCommand.Define(terminal),
             AidsCommand.Define(terminal),
+            ExplainCommand.Define(terminal),
             CalcCommand.Define(terminal),
             SettingsCommand.Define(terminal),
             AccessibilityCommand.Define(terminal),

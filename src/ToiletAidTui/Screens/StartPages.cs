@@ -21,6 +21,7 @@ internal static class StartPages
         new("Open a saved profile", s => Another(s, () => Open(s))),
         new("Compare two visits", s => s.Push(ToolPages.Compare())),
         new("Calculators", s => s.Push(ToolPages.Calculators(s))),
+        new("Kinds side by side", s => s.Push(ToolPages.Explain(s))),
         new("Settings", s => s.Push(SettingsPages.Make(s))),
         new("Help", s => s.Press(new(Act.Help))),
         new("Leave", s => s.Press(new(Act.Leave))),
@@ -201,6 +202,7 @@ internal static class StartPages
         new("Record a trial", s => s.Press(new(Act.Trial))),
         new("Write a note for today", s => s.Press(new(Act.Note))),
         new("Write a document", s => s.Push(ToolPages.Documents(path))),
+        new("Kinds side by side", s => s.Push(ToolPages.Explain(s, path))),
         new("Go back", s => s.Pop()),
     ]);
 

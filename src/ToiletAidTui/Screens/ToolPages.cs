@@ -1,10 +1,14 @@
 using System.Collections.Immutable;
+using System.Globalization;
 
 namespace ToiletAidTui.Screens;
 
 /// <summary>Screens beside the interview: calculators, comparing two visits, documents.</summary>
 internal static class ToolPages
 {
+    /// <summary>Kinds that can be heard beside each other without losing the thread.</summary>
+    internal const int MostKinds = 4;
+
     /// <summary>The quick calculators.</summary>
     internal static Page Calculators(Shell shell) => new ListPage("calculators", "Calculators.", [],
     [
@@ -63,6 +67,42 @@ internal static class ToolPages
         .. shell.Desk.Kinds.Select(k => new Entry(k.Name, s => s.Push(new TextPage("why not this", [$"{k.Name}.", .. about(k.Id)])))),
         new("Go back", s => s.Pop()),
     ]);
+
+    /// <summary>Asks which kinds are explained side by side, all in one line: a list of lists would have thousands of pages.</summary>
+    /// <param name="shell">The screens.</param>
+    /// <param name="path">The saved profile of a person whom it is about; null for nobody.</param>
+    internal static Page Explain(Shell shell, string? path = null)
+    {
+        var kinds = shell.Desk.Kinds;
+        return new EditPage("explain",
+        [
+            $"Kinds side by side, for teaching. Type one to {MostKinds} numbers with a space between, such as 2 3.",
+            .. kinds.Select((k, i) => $"{i + 1}. {k.Name}"),
+        ],
+        "Numbers", "Not taken. Numbers", (s, typed) =>
+        {
+            string[] words = typed.Split((char[])[' ', ','], StringSplitOptions.RemoveEmptyEntries);
+            if (words.Length == 0)
+            {
+                return "Nothing was typed.";
+            }
+
+            string[] ids = [.. words.Select(w => int.TryParse(w, NumberStyles.None, CultureInfo.InvariantCulture, out int n) && n >= 1 && n <= kinds.Length ? kinds[n - 1].Id : w)];
+            if (ids.FirstOrDefault(id => !kinds.Any(k => k.Id == id)) is { } wrong)
+            {
+                return $"{wrong} is not 1 to {kinds.Length}.";
+            }
+
+            var (code, output, error) = s.Desk.Command(["explain", .. ids, .. path is null ? (string[])[] : [path]]);
+            if (code != 0)
+            {
+                return error.Trim().ReplaceLineEndings(" ");
+            }
+
+            s.Push(new TextPage("explained", output.Split('\n', StringSplitOptions.RemoveEmptyEntries)));
+            return null;
+        });
+    }
 
     private static string? Fault(Shell shell, ImmutableArray<string> paths, bool replace)
     {

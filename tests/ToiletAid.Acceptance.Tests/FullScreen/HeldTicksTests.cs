@@ -60,9 +60,9 @@ public sealed class HeldTicksTests
     {
         var model = new Model(depth: null);
         model.Press("9");
-        Assert.Equal("9 is not 1 to 7. Number 1 to 7:", model.Answer);
+        Assert.Equal("9 is not 1 to 8. Number 1 to 8:", model.Answer);
         model.Press("9");
-        Assert.Equal("Again, 9 is not 1 to 7. Number 1 to 7:", model.Answer);
+        Assert.Equal("Again, 9 is not 1 to 8. Number 1 to 8:", model.Answer);
         model = new Model(all: true);
         while (model.Shell.Current is not ChoicePage)
         {

@@ -55,6 +55,33 @@ public sealed class ToolPagesTests
     }
 
     [Fact]
+    public void Kinds_are_explained_side_by_side_by_their_numbers()
+    {
+        var model = new Model(depth: null);
+        model.Choose("Kinds side by side");
+        Assert.Contains("5. Toilet-paper tongs", model.Shell.Lines);
+        model.Type("5 14");
+        Assert.Equal("Error: 14 is not 1 to 13.", model.Shell.Current.Error);
+        model.Type("5 5");
+        Assert.Equal("Error: A kind is named twice, name each once.", model.Shell.Current.Error);
+        model.Type("5 3");
+        Assert.Equal(Hands.Split(Cli.Run("", "explain", "tongs", "short-soft").Output), model.Shell.Lines);
+        model.Press(Keys.Enter);
+        Assert.Equal("explain", model.Shell.Current.Name);
+    }
+
+    [Fact]
+    public void Kinds_are_explained_to_the_person_of_a_saved_profile()
+    {
+        string path = DemoPeople.File("k-014-stiff-shoulder");
+        var model = Hands.Opened(path);
+        model.Choose("Kinds side by side");
+        model.Type("3");
+
+        Assert.Equal(Hands.Split(Cli.Run("", "explain", "short-soft", path).Output), model.Shell.Lines);
+    }
+
+    [Fact]
     public void A_saved_profile_leads_to_papers_and_a_paper_is_shown_or_written()
     {
         using var folder = new TempFolder();

@@ -8,7 +8,7 @@ public sealed class FloorTests
         typeof(KnowledgeBase).Assembly,
         "Quantities", "Evidence", "Randomness", "Statistics",
         "Person", "Interview", "Catalogue", "Reach", "Hand", "Paper", "Water", "Cost",
-        "Knowledge", "Plans", "Safety", "Ranking", "Simulation", "Advising", "Outcomes", "Panels", "Asking", "Explaining", "Fitting", "Comparing");
+        "Knowledge", "Plans", "Safety", "Ranking", "Simulation", "Advising", "Outcomes", "Panels", "Asking", "Explaining", "Fitting", "Comparing", "Teaching");
 
     [Fact]
     public void Every_folder_of_core_is_a_floor() => Assert.Empty(Core.Unlisted());

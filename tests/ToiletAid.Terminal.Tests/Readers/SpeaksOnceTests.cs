@@ -14,13 +14,13 @@ public sealed class SpeaksOnceTests
     public void The_start_screen_and_its_keys_are_said_once(string reader)
     {
         using var aloud = new Reader(reader, string.Empty);
-        Said(aloud.Start("Number 1 to 7:"), $"{ModeLine} Toilet aid. Matches a person to the right kind of aid. 1. New assessment 2. Open a saved profile 3. Compare two visits 4. Calculators 5. Settings 6. Help 7. Leave Number 1 to 7:");
-        Assert.Equal(["New assessment, 1 of 7"], aloud.Press(Keys.Down));
-        Assert.Equal(["Open a saved profile, 2 of 7"], aloud.Press(Keys.Down));
-        Assert.Equal(["New assessment, 1 of 7"], aloud.Press(Keys.Up));
+        Said(aloud.Start("Number 1 to 8:"), $"{ModeLine} Toilet aid. Matches a person to the right kind of aid. 1. New assessment 2. Open a saved profile 3. Compare two visits 4. Calculators 5. Kinds side by side 6. Settings 7. Help 8. Leave Number 1 to 8:");
+        Assert.Equal(["New assessment, 1 of 8"], aloud.Press(Keys.Down));
+        Assert.Equal(["Open a saved profile, 2 of 8"], aloud.Press(Keys.Down));
+        Assert.Equal(["New assessment, 1 of 8"], aloud.Press(Keys.Up));
         Assert.Equal(["Leave"], aloud.Press("7"));
-        Assert.Equal(["Help, 6 of 7"], aloud.Press("h"));
-        Assert.Equal(["New assessment, 1 of 7"], aloud.Press(Keys.Home));
+        Assert.Equal(["Help, 7 of 8"], aloud.Press("h"));
+        Assert.Equal(["New assessment, 1 of 8"], aloud.Press(Keys.Home));
         Said(aloud.Press(Keys.Enter), "How much is asked? 1. Quick, by observation 2. Full, everything that can matter 3. Measured, with goniometer, dynamometer, peg test and tape Number 1 to 3:");
         Assert.Equal(["Nothing is chosen. Number 1 to 3:"], aloud.Press(Keys.Enter));
         Assert.Equal(["Still nothing is chosen. Number 1 to 3:"], aloud.Press(Keys.Enter));

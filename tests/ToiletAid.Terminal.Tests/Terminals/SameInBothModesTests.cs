@@ -84,7 +84,7 @@ public sealed class SameInBothModesTests : IDisposable
         Assert.Equal(0, Cli.Run(string.Join('\n', answers) + "\n", "trial", byCommand, "--date", today).Code);
         using (var terminal = new PtySession([BuiltProgram.Path, "--full-screen"], _home.Environment()))
         {
-            terminal.Until("Number 1 to 7:");
+            terminal.Until("Number 1 to 8:");
             terminal.Send("2" + Keys.Enter);
             terminal.Until("Code or file:");
             terminal.Send(onScreen + Keys.Enter);

@@ -70,7 +70,7 @@ public sealed class SlowMachineTests : IDisposable
         string file = Path.Combine(_home.Path, "k.json");
         File.Copy(DemoPeople.File("k-014-stiff-shoulder"), file);
         var terminal = Run();
-        terminal.Until("Number 1 to 7:", 60_000);
+        terminal.Until("Number 1 to 8:", 60_000);
         terminal.Send("2" + Keys.Enter);
         terminal.Until("Code or file:");
         terminal.Send("k.json" + Keys.Enter);

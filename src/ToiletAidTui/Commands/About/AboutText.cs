@@ -54,6 +54,7 @@ internal static class AboutText
         Basis.FromMemory => "From memory, to be verified",
         Basis.Decision => "Decisions of this project",
         Basis.Measured => "Measured here",
+        Basis.Computed => "Counted over simulated people",
         _ => "Of no stated basis",
     };
 }

@@ -17,7 +17,7 @@ internal static class Notes
     [
         new("One person", "assess", "trial", "why", "next", "look-for", "fits", "compare", "report"),
         new("Many people", "rank", "whatif", "outcomes", "caseload", "panel", "simulate"),
-        new("Calculators and data", "calc", "questions", "aids"),
+        new("Calculators and data", "calc", "questions", "aids", "explain"),
         new("Keeping profiles", "protect", "unprotect", "change-passphrase", "erase"),
         new("The program", "settings", "accessibility", "about", "completion", "man"),
     ];
@@ -87,6 +87,11 @@ internal static class Notes
             new Example("read the kinds of aid", "aids"),
             new Example("draw the shape of one kind", "aids --aid long-clamp --picture clamp.svg"),
             new Example("begin a file of the clinic's own aids", "aids --format json")),
+        ["explain"] = new(
+            new Example("teach about two kinds side by side", "explain tongs short-soft"),
+            new Example("hear what three would mean for one person", "explain by-hand long-clamp seat-wash k-014.json"),
+            new Example("make a page to print, with pictures", "explain tongs short-soft --format html --out kinds.html"))
+        { TakesPassphrase = true },
         ["aids check"] = new(new Example("check the clinic's own aids", "aids check stock.json")),
         ["aids measure"] = new(new Example("measure the aid in your hand", "aids measure --save stock.json")),
         ["calc"] = new(

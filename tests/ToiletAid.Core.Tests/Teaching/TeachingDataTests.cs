@@ -1,0 +1,156 @@
+using System.Collections.Immutable;
+using ToiletAid.App.Files;
+using ToiletAid.App.Teaching;
+using ToiletAid.Core.Advising;
+using ToiletAid.Core.Evidence;
+using ToiletAid.Core.Interview;
+using ToiletAid.Core.Knowledge;
+using ToiletAid.Core.Person;
+using ToiletAid.Core.Simulation;
+using ToiletAid.Core.Teaching;
+using ToiletAid.Core.Tests.Advising;
+
+namespace ToiletAid.Core.Tests.Teaching;
+
+/// <summary>What is taught about kinds, against the rules and against people who were not counted.</summary>
+public sealed class TeachingDataTests(ITestOutputHelper output)
+{
+    /// <summary>Another draw than that of the file, which stands in its source.</summary>
+    private const ulong FreshSeed = 977;
+
+    private const int FewPeople = 40;
+    private const int ManyPeople = 600;
+
+    private static readonly KnowledgeBase Knowledge = Cases.Knowledge;
+    private static readonly TeachingFile Counted = TeachingFile.Load();
+    private static readonly TeachingWords Words = TeachingWords.Load();
+
+    private static readonly Lazy<ImmutableArray<SeenPerson>> Few = new(() => Fresh(FewPeople));
+
+    private static IEnumerable<(KindTeaching Kind, TeachingEvent Event, TeachingStatement Statement)> All() =>
+    [
+        .. Counted.Kinds.SelectMany(k => k.GoodFor.Select(s => (k, TeachingEvent.First(k.Kind), s))),
+        .. Counted.Kinds.SelectMany(k => k.Near.Select(s => (k, TeachingEvent.Near(k.Kind), s))),
+        .. Counted.Kinds.SelectMany(k => k.NotFor.Select(s => (k, TeachingEvent.RuledOut(k.Kind), s))),
+        .. Counted.Kinds.SelectMany(k => k.Behind.Select(s => (k, TeachingEvent.Behind(k.Kind), s))),
+    ];
+
+    [Fact]
+    public void The_file_says_how_it_was_counted_and_over_enough_people()
+    {
+        Assert.Equal(Basis.Computed, Counted.Basis);
+        Assert.Contains("-- teaching --seed", Counted.Source, StringComparison.Ordinal);
+        Assert.EndsWith($"--people {Counted.People}", Counted.Source, StringComparison.Ordinal);
+        Assert.DoesNotContain($"--seed {FreshSeed} ", Counted.Source, StringComparison.Ordinal);
+        Assert.InRange(Counted.People, 2000, int.MaxValue);
+        Assert.Equal(Knowledge.Catalogue.Aids.Select(a => a.Id), Counted.Kinds.Select(k => k.Kind));
+        Assert.InRange(Counted.Kinds.Sum(k => k.First), 1, Counted.People);
+    }
+
+    [Fact]
+    public void Every_statement_has_the_people_and_the_shares_that_back_it()
+    {
+        Assert.InRange(All().Count(), 60, 200);
+        Assert.All(All(), a =>
+        {
+            var (_, happened, s) = a;
+            Assert.InRange(s.Count.With, TeachingLimits.LeastPeople, Counted.People);
+            Assert.InRange(s.Count.With + s.Count.Without, s.Count.With, Counted.People);
+            Assert.InRange(s.Count.HitsWith, 0, s.Count.With);
+            Assert.InRange(s.Count.HitsWithout, 0, s.Count.Without);
+            Assert.InRange(s.Count.StandardErrors, TeachingLimits.LeastErrors, double.MaxValue);
+            Assert.InRange(s.Count.Lift, happened.LeastLift, 1);
+            Assert.InRange(s.Count.ShareWith, happened.LeastShare, 1);
+        });
+    }
+
+    [Fact]
+    public void Every_answer_rule_and_criterion_of_a_statement_exists()
+    {
+        Assert.All(All(), a =>
+        {
+            var question = Knowledge.Questions[a.Statement.Question];
+            Assert.NotEmpty(a.Statement.Options);
+            Assert.All(a.Statement.Options, o => Assert.Equal(o, question.FindOption(o)?.Id));
+            Assert.True(
+                a.Statement.By == TeachingCause.Criterion ? Core.Person.Words.Find<Criterion>(a.Statement.Because) is not null : Knowledge.Rules[a.Statement.Because].Kind == RuleKind.RulesOut,
+                a.Statement.Because);
+        });
+    }
+
+    [Fact]
+    public void There_are_words_for_every_kind_answer_rule_and_criterion()
+    {
+        Assert.Equal(Knowledge.Catalogue.Aids.Select(a => a.Id).Order(), Words.Kinds.Keys.Order());
+        Assert.Equal(Core.Person.Words.All<Criterion>().Order(), Words.Gains.Keys.Order());
+        Assert.Equal(Knowledge.Rules.All.Where(r => r.Kind == RuleKind.RulesOut).Select(r => r.Id).Order(), Words.WouldNot.Keys.Order());
+        foreach (var question in Knowledge.Questions.All.Where(q => q.Kind is QuestionKind.Choice or QuestionKind.Many && q.Id != "red-flags"))
+        {
+            Assert.Equal(question.Options.Select(o => o.Id).Order(), Words.People[question.Id].Keys.Order());
+        }
+    }
+
+    [Fact]
+    public void Whoever_is_said_to_be_ruled_out_by_a_rule_is_ruled_out()
+    {
+        var rules = new KindRules(Knowledge);
+        int checks = 0;
+        foreach (var aid in Knowledge.Catalogue.Aids)
+        {
+            foreach (var rule in rules.RulesOut(aid))
+            {
+                Assert.Equal(RuleKind.RulesOut, rule.Finding.Rule.Kind);
+                foreach (var person in Few.Value.Where(p => p.Chosen(rule.Question!) is { } chosen && chosen.Any(rule.Options.Contains)))
+                {
+                    Assert.Contains(rule.Finding.Rule.Id, person.RuledOut[aid.Id]);
+                    checks++;
+                }
+            }
+        }
+
+        Assert.InRange(checks, 50, int.MaxValue);
+    }
+
+    [Fact]
+    public void Whoever_was_always_ruled_out_is_ruled_out_among_others_too()
+    {
+        var always = All().Where(a => a.Event.RulesOut && a.Statement.Count.HitsWith == a.Statement.Count.With).ToList();
+        Assert.InRange(always.Count, 20, int.MaxValue);
+        var tally = new TeachingTally(Knowledge.Questions, Few.Value);
+        Assert.All(always, a => Assert.Equal(1, tally.Count(a.Statement.Question, a.Statement.Options, a.Event) is { With: > 0 } count ? count.ShareWith : 1));
+    }
+
+    [Fact]
+    [Trait("Speed", "Slow")]
+    public void Every_statement_points_the_same_way_among_people_who_were_not_counted()
+    {
+        var tally = new TeachingTally(Knowledge.Questions, Fresh(ManyPeople));
+        var wrong = new List<string>();
+        foreach (var (kind, happened, s) in All())
+        {
+            var count = tally.Count(s.Question, s.Options, happened);
+            string line = FormattableString.Invariant($"{kind.Kind} {s.Question} {string.Join('|', s.Options)}: {s.Count.ShareWith:0.00} against {s.Count.ShareWithout:0.00}, fresh {count.HitsWith} of {count.With} against {count.HitsWithout} of {count.Without}");
+            output.WriteLine(line);
+            if (count.Lift <= 0)
+            {
+                wrong.Add(line);
+            }
+        }
+
+        Assert.Empty(wrong);
+    }
+
+    private static ImmutableArray<SeenPerson> Fresh(int people)
+    {
+        var simulator = new PeopleSimulator(Knowledge, Knowledge.People);
+        var advisor = new Advisor(Knowledge, new() { AsksGrip = false });
+        return
+        [
+            .. Enumerable.Range(0, int.MaxValue)
+                .Select(n => simulator.Make(FreshSeed, n, Depth.Full, new(2026, 1, 1)).Latest.Answers)
+                .Where(a => advisor.Stops(a).IsEmpty)
+                .Take(people)
+                .Select(a => new SeenPerson(Knowledge.Questions, a, advisor.Advise(a))),
+        ];
+    }
+}
