@@ -13,7 +13,7 @@ namespace ToiletAid.App.Teaching;
 /// <param name="evidence">Limits from which a number is called much or little.</param>
 internal sealed class KindFeatures(EvidenceTable evidence)
 {
-    /// <summary>From this share of its length on a kind is said not to fold (decision).</summary>
+    /// <summary>Up to this share of its length in the bag a kind is said to fold (decision); what is longer may still fold, since a grip has a length too.</summary>
     private const double Folds = 0.9;
 
     /// <summary>Shares from which an aid is easily cleaned, and from which it takes a little work (decision).</summary>
@@ -148,7 +148,7 @@ internal sealed class KindFeatures(EvidenceTable evidence)
         string weight = aid.Mass.Value > 0 ? $" and weighs {Math.Round(aid.Mass.Value * 1000).ToString(CultureInfo.InvariantCulture)} grams" : string.Empty;
         return aid.Length is { } l && folded.Value < Folds * l.Value
             ? $"folds or comes apart to {Centimetres(folded.Value)}{weight}."
-            : $"does not fold. It is {Centimetres(folded.Value)} long in the bag{weight}.";
+            : $"is {Centimetres(folded.Value)} long in the bag{weight}.";
     }
 
     private static string Wash(Aid aid)
@@ -174,7 +174,7 @@ internal sealed class KindFeatures(EvidenceTable evidence)
     {
         { Method: MethodKind.WashAndDry } => "washes and then dries.",
         { Method: MethodKind.Wash } => "washes and leaves the skin wet.",
-        { Method: MethodKind.Helper } => "can be wet or dry.",
+        { Method: MethodKind.Helper, Paper: not null } => "is done with paper.",
         { Paper: null } => "wipes moist.",
         _ => "wipes dry.",
     };
@@ -215,8 +215,11 @@ internal sealed class KindFeatures(EvidenceTable evidence)
     };
 
     /// <summary>A force in newtons, and as a weight that everybody has lifted.</summary>
-    internal static string Force(Operation step) =>
-        $"{"newton".ToQuantity((int)Math.Round(step.Force.Value))}, as heavy as {Math.Round(step.Force.Value / NewtonsOfAKilogram, 1).ToString("0.#", CultureInfo.InvariantCulture)} kilograms";
+    internal static string Force(Operation step)
+    {
+        string kilograms = Math.Round(step.Force.Value / NewtonsOfAKilogram, 1).ToString("0.#", CultureInfo.InvariantCulture);
+        return $"{"newton".ToQuantity((int)Math.Round(step.Force.Value))}, as heavy as {kilograms} {(kilograms == "1" ? "kilogram" : "kilograms")}";
+    }
 
     internal static string Fine(FineHandling fine) => fine switch
     {

@@ -29,10 +29,12 @@ public sealed class TeachingDocument(KnowledgeBase knowledge)
     public Document Make(ImmutableArray<Aid> kinds, (Profile Profile, Advice Advice)? about, English english)
     {
         ArgumentNullException.ThrowIfNull(english);
-        return new Document(
-            $"Who might choose which: {kinds.Select(a => PlanText.Lower(a.Name)).Humanize("and")}", english.Tag, LargePrint: false,
+        string title = $"Who might choose which: {kinds.Select(a => PlanText.Lower(a.Name)).Humanize("and")}";
+        IEnumerable<Block> blocks = about is { Advice.Stops: { IsEmpty: false } stops } person
+            ? Stopped(person.Profile, stops, english)
+            :
             [
-                .. about is { } person ? Person(kinds, person.Profile, person.Advice, english) : [],
+                .. about is { } seen ? Person(kinds, seen.Profile, seen.Advice, english) : [],
                 .. kinds.SelectMany(What),
                 .. Each("For whom it is good", kinds, GoodFor),
                 .. Each("For whom it is not", kinds, NotFor),
@@ -41,36 +43,27 @@ public sealed class TeachingDocument(KnowledgeBase knowledge)
                 .. Each("What to practise first", kinds, a => FirstPractice.Of(a, _words.Name(a))),
                 .. Each("Take care", kinds, Cautions),
                 .. Foot(kinds),
-            ]).In(english);
+            ];
+        return new Document(title, english.Tag, LargePrint: false, [.. blocks]).In(english);
     }
 
-    /// <summary>A stop comes before everything: then nothing is compared for this person.</summary>
+    private static Block.Heading Of(Profile profile, English english) => new($"For {profile.Person}, by the visit of {english.Date(profile.Latest.Date)}");
+
+    /// <summary>Who must see a doctor today is taught no aid.</summary>
+    private static IEnumerable<Block> Stopped(Profile profile, ImmutableArray<Finding> stops, English english) =>
+        [Of(profile, english), .. stops.Select(s => new Block.Paragraph(PlainRules.Of(s, toHelper: false), Urgent: true))];
+
     private IEnumerable<Block> Person(ImmutableArray<Aid> kinds, Profile profile, Advice advice, English english)
     {
-        yield return new Block.Heading($"For {profile.Person}, by the visit of {english.Date(profile.Latest.Date)}");
-        if (!advice.Stops.IsEmpty)
-        {
-            foreach (var stop in advice.Stops)
-            {
-                yield return new Block.Paragraph(PlainRules.Of(stop, toHelper: false), Urgent: true);
-            }
-
-            yield break;
-        }
-
         var text = new ForThisPerson(_words, advice, profile.Latest.Answers);
-        yield return new Block.Points([.. kinds.Select(text.Of)]);
-        foreach (string line in ClinicText.Used(knowledge))
-        {
-            yield return new Block.Paragraph(line);
-        }
+        return [Of(profile, english), new Block.Points([.. kinds.Select(text.Of)]), .. ClinicText.Used(knowledge).Select(l => new Block.Paragraph(l))];
     }
 
     private IEnumerable<Block> What(Aid aid)
     {
         yield return new Block.Heading(aid.Name);
         yield return new Block.Paragraph($"{aid.Summary} Here it is called {_words.Name(aid)}.");
-        yield return new Block.Picture(AidPicture.Drawing(aid) with { Title = $"Its shape" });
+        yield return new Block.Picture(AidPicture.Drawing(aid) with { Title = "Its shape" });
     }
 
     /// <summary>A section with a part for each kind, which the lines of one kind alone do not need.</summary>

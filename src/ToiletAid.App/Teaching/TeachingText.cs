@@ -39,9 +39,9 @@ internal sealed class TeachingText(TeachingWords words)
     /// <summary>For whom it is not: first what the rules say by themselves, then what was counted besides.</summary>
     internal IEnumerable<string> NotFor(string name, KindTeaching? counted, IReadOnlyCollection<KindRule> rules)
     {
-        foreach (var r in rules.Where(r => r.Question is not null))
+        foreach (var same in rules.Where(r => r.Question is not null).GroupBy(r => words.Who(r.Question!, r.Options), StringComparer.Ordinal))
         {
-            yield return $"{Spoken.Capital(name)} is always ruled out for {words.Who(r.Question!, r.Options)}. It would {words.WouldNot[r.Finding.Rule.Id]}.";
+            yield return $"{Spoken.Capital(name)} is always ruled out for {same.Key}. {string.Join(' ', same.Select(r => $"It would {words.WouldNot[r.Finding.Rule.Id]}.").Distinct(StringComparer.Ordinal))}";
         }
 
         var told = (counted?.NotFor ?? []).Where(s => !rules.Any(r => r.Question == s.Question && s.Options.All(r.Options.Contains))).ToList();

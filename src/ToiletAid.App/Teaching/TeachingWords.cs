@@ -16,6 +16,9 @@ public sealed record TeachingWords
     /// <summary>Who gives an answer, by question and option, after "people".</summary>
     public required ImmutableDictionary<string, ImmutableDictionary<string, string>> People { get; init; }
 
+    /// <summary>The same for several options of a question in fewer words, by question and options with upright lines between.</summary>
+    public required ImmutableDictionary<string, ImmutableDictionary<string, string>> Together { get; init; }
+
     /// <summary>What a kind would do that a rule does not allow, by rule, after "it would".</summary>
     public required ImmutableDictionary<string, string> WouldNot { get; init; }
 
@@ -30,5 +33,5 @@ public sealed record TeachingWords
 
     /// <summary>The people who give one of the answers.</summary>
     internal string Who(string question, ImmutableArray<string> options) =>
-        "people " + options.Select(o => People[question][o]).Humanize("or");
+        "people " + (Together.GetValueOrDefault(question)?.GetValueOrDefault(string.Join('|', options)) ?? options.Select(o => People[question][o]).Humanize("or"));
 }

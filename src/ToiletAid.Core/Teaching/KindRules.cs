@@ -19,35 +19,37 @@ public sealed class KindRules(KnowledgeBase knowledge)
 
     /// <summary>What rules out every plan of a kind, whatever else is known.</summary>
     /// <param name="aid">The kind.</param>
-    public IEnumerable<KindRule> RulesOut(Aid aid) => Of(_hazards.RulesOut, aid, _ => true);
+    public IEnumerable<KindRule> RulesOut(Aid aid) => Of(_hazards.RulesOut, aid, _ => true, mayLookElsewhere: false);
 
     /// <summary>Warnings that the kind brings by itself, most serious first.</summary>
     /// <param name="aid">The kind.</param>
     public IEnumerable<KindRule> Cautions(Aid aid) =>
-        Of(_hazards.Cautions.Where(c => !c.OfThePerson), aid, p => p.Companion is null && p.AddOns.IsEmpty).OrderBy(r => r.Finding.Rule.Severity);
+        Of(_hazards.Cautions.Where(c => !c.OfThePerson), aid, p => p.Companion is null, mayLookElsewhere: true).OrderBy(r => r.Finding.Rule.Severity);
 
-    private IEnumerable<KindRule> Of(IEnumerable<RuleCheck> rules, Aid aid, Func<Plan, bool> counts)
+    private IEnumerable<KindRule> Of(IEnumerable<RuleCheck> rules, Aid aid, Func<Plan, bool> counts, bool mayLookElsewhere)
     {
         foreach (var rule in rules)
         {
+            Finding? When(Answers known) => Always(rule, aid, known, counts, mayLookElsewhere);
             var byQuestion = rule.Questions.Select(q => knowledge.Questions[q])
-                .Select(q => (q.Id, Found: Given(q).Select(a => (a.Option, Finding: Always(rule, aid, a.Known, counts))).Where(f => f.Finding is not null).ToList()))
+                .Select(q => (Question: q, Found: Given(q).Select(a => (a.Option, Finding: When(a.Known))).Where(f => f.Finding is not null).ToList()))
                 .ToList();
-
-            // What no answer brings is about a question that was not asked yet, and not about the kind.
-            if (Always(rule, aid, Answers.None, counts) is { } forAll)
+            if (When(Answers.None) is { } forAll)
             {
-                if (byQuestion.TrueForAll(q => q.Found.Count > 0))
+                // What no answer brings is about a question that was not asked yet, and not about the kind.
+                var choices = byQuestion.FindAll(q => q.Question.Kind != QuestionKind.Number);
+                if (choices.TrueForAll(q => q.Found.Count > 0))
                 {
-                    yield return new(forAll, null, []);
+                    var part = choices.Find(q => q.Found.Count < q.Question.Options.Length);
+                    yield return new(forAll, part.Question?.Id, part.Question is null ? [] : [.. part.Found.Select(f => f.Option)]);
                 }
 
                 continue;
             }
 
-            foreach (var (id, found) in byQuestion.Where(q => q.Found.Count > 0))
+            foreach (var (question, found) in byQuestion.Where(q => q.Found.Count > 0))
             {
-                yield return new(found[0].Finding!, id, [.. found.Select(f => f.Option)]);
+                yield return new(found[0].Finding!, question.Id, [.. found.Select(f => f.Option)]);
             }
         }
     }
@@ -62,19 +64,21 @@ public sealed class KindRules(KnowledgeBase knowledge)
 
     private static Answers Only(Question question, AnswerValue value) => Answers.None.With(question.Id, new(value, null));
 
-    /// <summary>The rule where it applies to all plans that count.</summary>
-    private Finding? Always(RuleCheck rule, Aid aid, Answers known, Func<Plan, bool> counts)
+    /// <summary>The rule where it applies to all plans that count. One that looks at other answers than its own may not apply to somebody else.</summary>
+    private Finding? Always(RuleCheck rule, Aid aid, Answers known, Func<Plan, bool> counts, bool mayLookElsewhere)
     {
         RuleOutcome? last = null;
+        var looked = new List<string>();
+        var watched = known.Watched(looked);
         foreach (var plan in new PlanSpace(knowledge.Catalogue, knowledge.Evidence, known).Of(aid).Where(counts))
         {
-            last = rule.Check(new(knowledge, known, plan, new PlanDemands()));
+            last = rule.Check(new(knowledge, watched, plan, new PlanDemands()));
             if (last.Applies != true)
             {
                 return null;
             }
         }
 
-        return last is null ? null : new(rule.Rule, last.Slots);
+        return last is null || (!mayLookElsewhere && looked.Except(rule.Questions, StringComparer.Ordinal).Any()) ? null : new(rule.Rule, last.Slots);
     }
 }
