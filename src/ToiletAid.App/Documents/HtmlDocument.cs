@@ -51,6 +51,8 @@ public static class HtmlDocument
         table{border-collapse:collapse;width:100%;table-layout:fixed}
         th,td{border:.08em solid #111;padding:.2em .35em;text-align:left;vertical-align:top;overflow-wrap:anywhere}
         tr{break-inside:avoid}
+        .wide{overflow-x:auto}
+        @media print{.wide{overflow:visible}.wide table{min-width:0!important}}
 
         """;
 
@@ -94,10 +96,10 @@ public static class HtmlDocument
         Block.Picture p => [$"<div class=\"picture\">{Of(p.Drawing)}</div>"],
         Block.SideBySide t =>
         [
-            "<table>",
+            $"<div class=\"wide\" role=\"region\" aria-label=\"Side by side\" tabindex=\"0\"><table style=\"min-width:{9 * (t.Names.Length + 2)}em\">",
             $"<tr>{string.Concat(t.Names.Prepend("What it means").Prepend("Feature").Select(n => $"<th scope=\"col\">{Escape(n)}</th>"))}</tr>",
             .. t.Rows.Select(r => $"<tr><th scope=\"row\">{Escape(r.Feature)}</th>{string.Concat(r.Says.Select(Spoken.Capital).Prepend(r.Meaning).Select(c => $"<td>{Escape(c)}</td>"))}</tr>"),
-            "</table>",
+            "</table></div>",
         ],
         _ => throw new ArgumentException($"no HTML is known for {block.GetType().Name}", nameof(block)),
     };

@@ -34,7 +34,7 @@ internal static class MemberCheck
         member.OnlyMembers("value", "low", "high", "unit", "basis", "source");
         var expected = Units.Find(unit)!;
         var given = Unit(member, expected);
-        Word<Basis>(member, "basis", required: true);
+        Origin(member, required: true);
         Text(member, "source");
         double? value = Number(member, "value", required: true), least = Number(member, "low", required: false), most = Number(member, "high", required: false);
         if (given is null || value is not { } v)
@@ -81,6 +81,15 @@ internal static class MemberCheck
         }
 
         return text;
+    }
+
+    /// <summary>What kind of knowledge a number is. A clinic counts nothing over simulated people, so that is none of the choices.</summary>
+    public static void Origin(JsonWalker parent, bool required)
+    {
+        if ((required ? parent.Required("basis") : parent.Member("basis")) is { } member)
+        {
+            Word(member, Basis.Computed);
+        }
     }
 
     /// <summary>One word of an enum.</summary>
@@ -186,14 +195,20 @@ internal static class MemberCheck
             ? null
             : "an id has lower-case words with hyphens between them and at most 40 letters, such as long-clamp";
 
-    private static T? Word<T>(JsonWalker member)
+    private static T? Word<T>(JsonWalker member, params ReadOnlySpan<T> but)
         where T : struct, Enum
     {
         string? text = member.Text();
-        var word = Words.Find<T>(text);
+        string[] others = new string[but.Length];
+        for (int i = 0; i < but.Length; i++)
+        {
+            others[i] = Words.Of(but[i]);
+        }
+
+        var word = others.Contains(text) ? null : Words.Find<T>(text);
         if (text is not null && word is null)
         {
-            member.Fault("unknown-word", $"{member.Quote()} is not known here, use {Spoken.Choice([.. Words.All<T>()])}");
+            member.Fault("unknown-word", $"{member.Quote()} is not known here, use {Spoken.Choice([.. Words.All<T>().Except(others)])}");
         }
 
         return word;

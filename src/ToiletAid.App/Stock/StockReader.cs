@@ -76,7 +76,7 @@ public sealed class StockReader(AidCatalogue below)
             format.Fault("unknown-format", $"{format.Quote()} is not a format that this program reads, use {Format}");
         }
 
-        MemberCheck.Word<Basis>(root, "basis", required: false);
+        MemberCheck.Origin(root, required: false);
         MemberCheck.Text(root, "source", required: false);
         var aids = root.Required("aids")?.Items().ToImmutableArray() ?? [];
         var addOns = root.Required("addOns")?.Items().ToImmutableArray() ?? [];

@@ -13,6 +13,7 @@ public sealed class NumberOriginTests
         ["aids.json"] = ["hands", "repetitions", "sheets", "folds", "steps", "extraSteps"],
         ["questions.json"] = ["share", "assume", "effort"],
         ["ranges.json"] = ["low", "high"],
+        ["teaching.json"] = ["people", "first", "ruledOut", "with", "hitsWith", "without", "hitsWithout"],
     };
 
     public static TheoryData<string> Files => [.. Directory.EnumerateFiles(Repository.Path("src", "ToiletAid.App", "Knowledge"), "*.json").Select(f => Path.GetFileName(f)).Order()];

@@ -27,6 +27,7 @@ public sealed class StockCheckTests
         { "aids.0.length.high", "30", "at aids[0].length: ", "low 33 and high 30 must enclose value 38" },
         { "aids.0.length.unit", "\"kg\"", "at aids[0].length.unit: ", "kg is not a unit for this, use m, cm, mm, in or ft" },
         { "aids.0.length.unit", "\"hand\"", "at aids[0].length.unit: ", "hand is not a unit for this" },
+        { "aids.0.length.basis", "\"computed\"", "at aids[0].length.basis: ", "computed is not known here, use published, common-practice, estimate, from-memory, decision or measured" },
         { "aids.0.length.basis", "\"guess\"", "at aids[0].length.basis: ", "guess is not known here, use published, common-practice, estimate, from-memory, decision or measured" },
         { "aids.0.length.source", null, "at aids[0].length: ", "source is missing, add it" },
         { "aids.0.length.value", "\"long\"", "at aids[0].length.value: ", "long should be a number" },

@@ -60,6 +60,29 @@ public sealed class BrowserTests(ITestOutputHelper output)
         Assert.InRange(most, 1, MostSheetPages);
     }
 
+    /// <summary>A table with headers and drawings with words, alone, for two kinds and for the most kinds with a person.</summary>
+    [Fact]
+    public void Kinds_side_by_side_hold_for_axe_and_do_not_scroll_sideways()
+    {
+        string modules = Modules();
+        using var folder = new TempFolder();
+        folder.File("one.html", Cli.Run("", "explain", "tongs", "--format", "html").Output);
+        folder.File("two.html", Cli.Run("", "explain", "seat-wash-dry", "spray-wash", "--language", "en-US", "--format", "html").Output);
+        folder.File("four.html", Cli.Run("", "explain", "short-soft", "long-clamp", "helper-wipe", "hose-wash", DemoPeople.File("k-014-stiff-shoulder"), "--format", "html").Output);
+        folder.File("stop.html", Cli.Run("", "explain", "tongs", DemoPeople.File("w-701-red-flag"), "--format", "html").Output);
+
+        using var seen = JsonDocument.Parse(Run("node", Script("look.cjs"), modules, folder.Path));
+        Assert.Equal(4, seen.RootElement.GetArrayLength());
+        foreach (var page in seen.RootElement.EnumerateArray())
+        {
+            string name = page.GetProperty("name").GetString()!;
+            Assert.Empty(page.GetProperty("violations").EnumerateArray().Select(v => $"{name}, {v.GetString()}"));
+            Assert.Empty(page.GetProperty("sideways").EnumerateArray().Select(v => $"{name}, {v.GetString()}"));
+            Assert.Equal(1, page.GetProperty("requests").GetInt32());
+            output.WriteLine($"{name}: {Pages(folder.File(name + ".A4.pdf"))} pages");
+        }
+    }
+
     [Fact]
     public void The_browser_finds_what_is_wrong_with_a_bad_page()
     {
