@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using System.Text.Json;
 using ToiletAid.App.Files;
 using ToiletAid.Core.Catalogue;
-using ToiletAid.Core.Evidence;
 
 namespace ToiletAid.App.Stock;
 

@@ -89,7 +89,7 @@ public sealed class TeachingDocument(KnowledgeBase knowledge)
 
     private KindTeaching? Counted(Aid aid) => _counted.Kinds.FirstOrDefault(k => k.Kind == aid.Id);
 
-    private IEnumerable<Block> Foot(ImmutableArray<Aid> kinds)
+    private static IEnumerable<Block> Foot(ImmutableArray<Aid> kinds)
     {
         yield return new Block.Heading("Where this comes from");
         string guessed = kinds.Any(a => a.Mass.Basis == Basis.Estimate) ? " Many numbers of these kinds are guesses until the aid in hand is measured." : string.Empty;
