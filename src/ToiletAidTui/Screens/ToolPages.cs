@@ -76,7 +76,7 @@ internal static class ToolPages
         var kinds = shell.Desk.Kinds;
         return new EditPage("explain",
         [
-            $"Kinds side by side, for teaching. Type one to {MostKinds} numbers with a space between, such as 2 3.",
+            $"Kinds side by side, for teaching. Type 1 to {MostKinds} numbers with a space between, such as 2 3.",
             .. kinds.Select((k, i) => $"{i + 1}. {k.Name}"),
         ],
         "Numbers", "Not taken. Numbers", (s, typed) =>
@@ -99,7 +99,7 @@ internal static class ToolPages
                 return error.Trim().ReplaceLineEndings(" ");
             }
 
-            s.Push(new TextPage("explained", output.Split('\n', StringSplitOptions.RemoveEmptyEntries)));
+            s.Replace(new TextPage("explained", output.Split('\n', StringSplitOptions.RemoveEmptyEntries)));
             return null;
         });
     }

@@ -136,7 +136,7 @@ public sealed class LayoutTests
         var start = new Model(depth: null);
         using var stage = new Stage(start.Shell, 80, 24);
         capture(stage, start);
-        foreach (var key in (Key[])[Key.D1, Key.D5, Key.D3, Key.D4])
+        foreach (var key in (Key[])[Key.D1, Key.D5, Key.D6, Key.D3, Key.D4])
         {
             stage.Press(key);
             stage.Press(Key.Enter);

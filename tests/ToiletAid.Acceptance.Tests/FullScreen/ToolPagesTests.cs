@@ -67,7 +67,7 @@ public sealed class ToolPagesTests
         model.Type("5 3");
         Assert.Equal(Hands.Split(Cli.Run("", "explain", "tongs", "short-soft").Output), model.Shell.Lines);
         model.Press(Keys.Enter);
-        Assert.Equal("explain", model.Shell.Current.Name);
+        Assert.Equal("start", model.Shell.Current.Name);
     }
 
     [Fact]

@@ -50,6 +50,8 @@ public sealed class WaysOutTests
         ["start", "5", Keys.Enter],
         ["start", "5", Keys.Enter, "1", Keys.Enter],
         ["start", "6", Keys.Enter],
+        ["start", "6", Keys.Enter, "1", Keys.Enter],
+        ["start", "7", Keys.Enter],
         ["start", Keys.F9],
         ["visit"],
         ["visit", "0", Keys.Enter],

@@ -18,7 +18,7 @@ public sealed class SpeaksOnceTests
         Assert.Equal(["New assessment, 1 of 8"], aloud.Press(Keys.Down));
         Assert.Equal(["Open a saved profile, 2 of 8"], aloud.Press(Keys.Down));
         Assert.Equal(["New assessment, 1 of 8"], aloud.Press(Keys.Up));
-        Assert.Equal(["Leave"], aloud.Press("7"));
+        Assert.Equal(["Leave"], aloud.Press("8"));
         Assert.Equal(["Help, 7 of 8"], aloud.Press("h"));
         Assert.Equal(["New assessment, 1 of 8"], aloud.Press(Keys.Home));
         Said(aloud.Press(Keys.Enter), "How much is asked? 1. Quick, by observation 2. Full, everything that can matter 3. Measured, with goniometer, dynamometer, peg test and tape Number 1 to 3:");
@@ -69,6 +69,25 @@ public sealed class SpeaksOnceTests
         {
             Hear(model, aloud, key);
         }
+    }
+
+    [Theory]
+    [InlineData(Reader.Yasr)]
+    [InlineData(Reader.Fenrir)]
+    public void Kinds_side_by_side_say_each_key_once(string reader)
+    {
+        var model = new Model(depth: null);
+        using var aloud = new Reader(reader, string.Empty);
+        aloud.Start(model.Answer);
+        foreach (string key in (string[])["5", Keys.Enter, "1", "3", Keys.Enter])
+        {
+            Hear(model, aloud, key);
+        }
+
+        string next = string.Join(' ', aloud.Press(Keys.PageDown));
+        Assert.Contains(next[..40], string.Join(' ', model.Shell.Lines), StringComparison.Ordinal);
+        Hear(model, aloud, Keys.Enter);
+        Assert.Equal("start", model.Shell.Current.Name);
     }
 
     [Theory]

@@ -70,6 +70,20 @@ public sealed class SameInBothModesTests : IDisposable
         Assert.Equal(File.ReadAllBytes(byLine), File.ReadAllBytes(both));
     }
 
+    [Theory]
+    [InlineData("--linear", "\n")]
+    [InlineData("--full-screen", Keys.Enter)]
+    public void Kinds_side_by_side_are_read_in_both_modes(string mode, string enter)
+    {
+        using var terminal = new PtySession([BuiltProgram.Path, mode], _home.Environment());
+        terminal.Until("Number 1 to 8:");
+        terminal.Send("5" + enter);
+        terminal.Until("Numbers:");
+        terminal.Send("5 13" + enter);
+        terminal.Until("Who might choose which: toilet-paper tongs and cleaning by another person");
+        terminal.Until("Here it is called the pair of tongs.");
+    }
+
     [Fact]
     public void A_trial_whose_mode_changes_at_every_question_writes_the_file_of_the_command()
     {
