@@ -79,7 +79,7 @@ public sealed class CauseText(Answers known)
         : Deep && other.Aid.TipWidth is { } wide && better.Aid.TipWidth is { } narrow && narrow.Value < wide.Value
             ? $"Soil stays deep, and its head is narrower than that of {name}"
         : better.Companion is not null && other.Companion is null ? $"It cleans in two stages, and {name} in one"
-        : better.Aid.Coverage.Value > other.Aid.Coverage.Value ? $"Each stroke covers more skin than with {name}"
+        : better.Aid.Coverage.Value > other.Aid.Coverage.Value ? $"It covers more skin at once than {name}"
         : null;
 
     private static string? Skin(Plan better, Plan other, string name) =>

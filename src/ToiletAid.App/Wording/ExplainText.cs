@@ -53,20 +53,20 @@ public sealed class ExplainText(KnowledgeBase knowledge)
     /// <summary>What would put a method first.</summary>
     public IEnumerable<string> WhyNot(WhyNot found)
     {
-        string name = Name(found.Aid);
+        string the = The(found.Aid);
         if (found.IsFirst)
         {
-            return [$"{name} is first."];
+            return [$"{Spoken.Capital(the)} is first."];
         }
 
         if (found.Changes.IsEmpty)
         {
-            return [$"No single change, and no pair of changes tried, would put {PlanText.Lower(name)} first. {found.Tried} were tried."];
+            return [$"No single change, and no pair of changes tried, would put {the} first. {found.Tried} were tried."];
         }
 
         return
         [
-            found.Changes.Length == 1 ? $"One other answer would put {PlanText.Lower(name)} first." : $"Two other answers together would put {PlanText.Lower(name)} first.",
+            found.Changes.Length == 1 ? $"One other answer would put {the} first." : $"Two other answers together would put {the} first.",
             .. found.Changes.Select(Change),
         ];
     }
@@ -77,7 +77,7 @@ public sealed class ExplainText(KnowledgeBase knowledge)
         :
         [
             $"{Spoken.Capital("answer".ToQuantity(counterfactuals.Count, ShowQuantityAs.Words))} would change the first place if {(counterfactuals.Count == 1 ? "it were" : "they were")} slightly different.",
-            .. counterfactuals.Select(f => $"{Change(f.Change)} Then {PlanText.Lower(Name(f.First))} would be first."),
+            .. counterfactuals.Select(f => $"{Change(f.Change)} Then {The(f.First)} would be first."),
         ];
 
     /// <summary>What to ask next, what each open question may bring, and what else may come first.</summary>
@@ -145,5 +145,5 @@ public sealed class ExplainText(KnowledgeBase knowledge)
             : $"{Spoken.Capital(change.Question.Name)}. Now: {AnswerWording.Of(change.Question, change.From)}. If it were: {to}.";
     }
 
-    private string Name(string aid) => knowledge.Catalogue.Aids.First(a => a.Id == aid).Name;
+    private string The(string aid) => PlanText.The(knowledge.Catalogue.Aids.First(a => a.Id == aid));
 }

@@ -25,11 +25,18 @@ public static class PlanText
     public static string The(Plan plan)
     {
         ArgumentNullException.ThrowIfNull(plan);
+        return The(plan.Aid);
+    }
+
+    /// <summary>The same of a kind of aid.</summary>
+    public static string The(Aid aid)
+    {
+        ArgumentNullException.ThrowIfNull(aid);
         const string Own = "Own hand with ";
-        return plan.Aid.Method == MethodKind.Helper ? Method(plan)
-            : plan.Aid.Name.StartsWith(Own, StringComparison.Ordinal) ? $"wiping by hand with {plan.Aid.Name[Own.Length..]}"
-            : plan.Aid.Name.Split(" with ")[0].EndsWith('s') || plan.Aid.Name.StartsWith("The ", StringComparison.OrdinalIgnoreCase) ? Method(plan)
-            : $"the {Method(plan)}";
+        return aid.Method == MethodKind.Helper ? Lower(aid.Name)
+            : aid.Name.StartsWith(Own, StringComparison.Ordinal) ? $"wiping by hand with {aid.Name[Own.Length..]}"
+            : aid.Name.Split(" with ")[0].EndsWith('s') || aid.Name.StartsWith("The ", StringComparison.OrdinalIgnoreCase) ? Lower(aid.Name)
+            : $"the {Lower(aid.Name)}";
     }
 
     /// <summary>The way to the skin.</summary>

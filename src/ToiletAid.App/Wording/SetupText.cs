@@ -153,7 +153,7 @@ public sealed class SetupText(RankedPlan ranked, Answers known, KnowledgeBase kn
         {
             string check = poor ? "measure it with a thermometer" : "feel it on the inner arm";
             string heat = Warns("heat-of-seat-and-air") ? " Switch the seat heating off and set the air to cool." : string.Empty;
-            yield return new(SetupAct.SetWarmth, $"Before the first use, set the water to its lowest warmth and {check}. Never above {limit} degrees Celsius.{heat}", $"{(heat.Length > 0 ? "Seat heating off. " : string.Empty)}Lowest warmth. Never above {limit} degrees Celsius.", _plan.Washing);
+            yield return new(SetupAct.SetWarmth, $"Before the first use, set the water to its coolest setting and {check}. Never above {limit} degrees Celsius.{heat}", $"{(heat.Length > 0 ? "Seat heating off. " : string.Empty)}Coolest setting. Never above {limit} degrees Celsius.", _plan.Washing);
         }
 
         if (ranked.Setup.Mix is { IsOutOfReach: false } mix)
@@ -193,9 +193,9 @@ public sealed class SetupText(RankedPlan ranked, Answers known, KnowledgeBase kn
             string held = what == "hand" || hand.Length == 0 ? string.Empty : $"Hold it in {Your($"{hand}hand")}. ";
             yield return new(SetupAct.BringToSkin, held + approach switch
             {
-                Approach.Behind => $"Bring {it} round {Your("hip")} from behind.",
+                Approach.Behind => $"Bring {it} round {Your("hip")} and in from behind.",
                 Approach.Front => $"Part {Your("knees")} and bring {it} between {Your("thighs")} from the front.",
-                _ when _plan.Posture is Posture.Seated or Posture.SeatedLeaningForward => $"Lean off one buttock and bring {it} in from that side.",
+                _ when _plan.Posture is Posture.Seated or Posture.SeatedLeaningForward => $"Lean to lift one buttock and bring {it} in from that side.",
                 _ => $"Bring {it} in from the side.",
             }, approach switch
             {
@@ -260,12 +260,12 @@ public sealed class SetupText(RankedPlan ranked, Answers known, KnowledgeBase kn
         var says = new List<string>();
         if (forward > 0)
         {
-            says.Add(string.Create(CultureInfo.InvariantCulture, $"forward about {forward} degrees"));
+            says.Add(string.Create(CultureInfo.InvariantCulture, $"about {forward} degrees forward"));
         }
 
         if (side != 0)
         {
-            says.Add(string.Create(CultureInfo.InvariantCulture, $"to the {(side > 0 ? "side of the cleaning hand" : "other side")} about {Math.Abs(side)} degrees"));
+            says.Add(string.Create(CultureInfo.InvariantCulture, $"about {Math.Abs(side)} degrees {(side > 0 ? "towards" : "away from")} the cleaning hand"));
         }
 
         return says.Count == 0 ? string.Empty : $" Lean {says.Humanize("and")}.";
@@ -281,7 +281,7 @@ public sealed class SetupText(RankedPlan ranked, Answers known, KnowledgeBase kn
             < 40 => " Lean forward until your hands rest on your knees.",
             _ => " Lean forward until your elbows rest on your knees.",
         };
-        string aside = side == 0 ? string.Empty : $" Lean {(Math.Abs(side) < 30 ? "a little" : "well over")} to {(side > 0 ? "the side of the hand that cleans" : "the other side")}.";
+        string aside = side == 0 ? string.Empty : $" Lean {(Math.Abs(side) < 30 ? "a little" : "well over")} {(side > 0 ? "towards" : "away from")} the hand that cleans.";
         return ahead + aside;
     }
 
@@ -345,10 +345,10 @@ public sealed class SetupText(RankedPlan ranked, Answers known, KnowledgeBase kn
             : new(SetupAct.Dry, "Use the dryer until the skin feels dry.", "Dry with air.", _plan.Aid);
 
     private SetupStep Look() => SeesNothing
-        ? new(SetupAct.Look, "Use one more clean paper than seems needed, and ask somebody to look now and then.", "Wipe once more. Let somebody look.")
+        ? new(SetupAct.Look, "Use one more clean piece of paper than seems needed, and ask somebody to check now and then.", "Wipe once more. Let somebody look.")
         : SomebodyLooks
-        ? new(SetupAct.Look, "The first times, let somebody look whether the skin is clean and dry. Wash longer where it is not.", "Let somebody look.")
-        : new(SetupAct.Look, $"Look at the {(HasPaperToLookAt ? "last paper" : "paper that pats dry")}. It is clean when the paper stays clean.", "Paper clean? Then stop.");
+        ? new(SetupAct.Look, "For the first few times, let somebody check that the skin is clean and dry. Wash longer if it is not.", "Let somebody look.")
+        : new(SetupAct.Look, $"Look at the {(HasPaperToLookAt ? "last paper" : "paper that pats dry")}. The skin is clean when the paper stays clean.", "Paper clean? Then stop.");
 
     private IEnumerable<SetupStep> ByHelper(bool male)
     {
@@ -356,14 +356,14 @@ public sealed class SetupText(RankedPlan ranked, Answers known, KnowledgeBase kn
         {
             string doing = IsBroken ? "Rinse the skin and lay soft paper on. Do not rub." : male ? "Clean." : "Clean from front to back.";
             yield return new(SetupAct.HelperCleans, $"Ask first. Put on {Gloves}. Say what you do before each touch. {doing}", IsBroken ? "Rinse. Lay soft paper on." : $"Clean{(male ? string.Empty : " from front to back")}.", _plan.Aid);
-            yield return new(SetupAct.Look, "Look at the last paper. It is clean when the paper stays clean.", "Paper clean? Then stop.");
+            yield return new(SetupAct.Look, "Look at the last paper. The skin is clean when the paper stays clean.", "Paper clean? Then stop.");
             yield break;
         }
 
         string who = reader == SetupReader.Person ? "Your carer" : "The carer";
         string how = IsBroken ? "rinses the skin and lays soft paper on, without rubbing" : male ? "cleans" : "cleans from front to back";
         yield return new(SetupAct.HelperCleans, reader == SetupReader.Person
-            ? $"{who} asks first and puts on {Gloves}. {who} {how}. You are told before each touch."
+            ? $"{who} asks first and puts on {Gloves}. {who} {how}. They tell you before each touch."
             : $"{who} asks, puts on {Gloves} and {how}, saying so before each touch.", IsBroken ? "Your carer rinses you." : "Your carer cleans you.", _plan.Aid);
         yield return new(SetupAct.Look, $"{who} checks that the last paper stays clean.", "Your carer looks: is it clean?");
     }

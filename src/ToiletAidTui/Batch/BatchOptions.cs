@@ -19,7 +19,7 @@ internal sealed class BatchOptions
     private readonly Option<int> _samples = new("--samples") { Description = "Weightings drawn for each order of priorities.", DefaultValueFactory = _ => new AdviceSettings().WeightDraws };
     private readonly Option<int> _draws = new("--draws") { Description = "Simulated people for each profile. They take most of the time.", DefaultValueFactory = _ => new AdviceSettings().ValueDraws };
     private readonly Option<long> _resume = new("--resume") { Description = "Profiles to skip at the start, as told when a run was stopped." };
-    private readonly Option<string?> _rejects = new("--rejects") { HelpName = "FILE", Description = "File for the profiles that are refused, one a line with the reason." };
+    private readonly Option<string?> _rejects = new("--rejects") { HelpName = "FILE", Description = "File for the profiles that are refused, one per line with the reason." };
     private readonly Option<bool> _quiet = new("--quiet") { Description = "Say nothing about progress." };
 
     internal BatchOptions()

@@ -16,7 +16,7 @@ internal static class ProfileArgument
     /// <summary>Any number of profiles, in any form.</summary>
     internal static Argument<string[]> Many() => new("PATH")
     {
-        Description = $"{Profile}; folder of profiles, file that ends in .ndjson with one profile a line, or - for the same on standard input.",
+        Description = $"{Profile}; a folder of profiles; a file ending in .ndjson with one profile per line; or - for the same on standard input.",
         Arity = ArgumentArity.OneOrMore,
     };
 }

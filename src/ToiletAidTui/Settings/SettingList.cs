@@ -26,10 +26,10 @@ internal static class SettingList
     [
         new(Mode, "full-screen", "How the program appears on a terminal.", "linear or full-screen", v => v is "linear" or "full-screen") { Label = "Mode at the start" },
         new(Contrast, TerminalsOwn, "Colours of the full screen: the terminal's own, or white on black.", "terminal or high", v => v is TerminalsOwn or High) { Label = "Contrast" },
-        new(IdleMinutes, "10", "After this many minutes without a key the full screen is hidden. 0 is never.", "a whole number from 0 to 480", IsMinutes) { Label = "Minutes until the screen is hidden" },
+        new(IdleMinutes, "10", "Minutes without a key after which the full screen is hidden. 0 means never.", "a whole number from 0 to 480", IsMinutes) { Label = "Minutes until the screen is hidden" },
         new(ClearOnLeaving, "no", "Clears the screen and its scrollback on leaving.", "yes or no", v => v is Yes or "no") { Label = "Clear the screen on leaving" },
         new(OneKey, "no", "A number answers a question at once, without Enter.", "yes or no", v => v is Yes or "no") { Label = "One key for an answer" },
-        new(Clinic, Commands.ClinicOption.None, "File of the clinic's own values that advice rests on, as toiletaid outcomes saves it.", "the path of a file, or none", v => v.Length > 0) { Label = "The clinic's own values" },
+        new(Clinic, Commands.ClinicOption.None, "File of the clinic's own values that advice is based on, as toiletaid outcomes saves it.", "the path of a file, or none", v => v.Length > 0) { Label = "The clinic's own values" },
         .. KeyMap.BuiltIn.Select(b => new SettingDefinition(Keys + b.Name, string.Join(' ', b.Keys), $"Keys for: {b.Label}.", "F1 to F12, Esc, or Ctrl+ and a letter, several with spaces between them", v => KeyMap.AreKeys(v)) { Label = $"Keys, {char.ToLowerInvariant(b.Label[0])}{b.Label[1..]}" }),
     ];
 
