@@ -59,6 +59,9 @@ public sealed class ArticleInterview : IMeasuring
         : next.IsNumber ? $"{Spoken.Capital(Number(next).Asked.Units[0].Name)}, or unknown"
         : "yes or no, or unknown";
 
+    /// <summary>The kinds that can be chosen, those of the shortlist first.</summary>
+    public ImmutableArray<Aid> Choices => _kinds;
+
     /// <summary>What is known so far; null before the kind is.</summary>
     public ArticleFacts? Facts => _facts;
 

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using ToiletAid.App.Wording;
 using ToiletAid.Core.Advising;
+using ToiletAid.Core.Fitting;
 using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Person;
 
@@ -33,6 +34,9 @@ public sealed record Case
 
     /// <summary>The plan that was taken; null when there is none.</summary>
     public required RankedPlan? Chosen { get; init; }
+
+    /// <summary>Finds what an article for the plan must be like; null where nothing is bought for it.</summary>
+    internal Func<ArticleDemand?> Demand { get; init; } = () => null;
 
     /// <summary>Language of the document.</summary>
     public required English English { get; init; }

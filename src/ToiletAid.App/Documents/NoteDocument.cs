@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using ToiletAid.App.Articles;
 using ToiletAid.App.Pictures;
 using ToiletAid.App.Wording;
 using ToiletAid.Core.Advising;
@@ -42,7 +43,7 @@ public sealed class NoteDocument(Case about)
     /// <summary>The appendix.</summary>
     private IEnumerable<Block> Behind() =>
     [
-        Appendix(), .. Sure(), .. _findings.Findings(), .. Demands(), .. Plans(), .. RuledOut(), .. Cautions(), .. _findings.NotKnown(), .. AreNotesShort ? [] : Notes(3),
+        Appendix(), .. Sure(), .. _findings.Findings(), .. Demands(), .. Articles(), .. Plans(), .. RuledOut(), .. Cautions(), .. _findings.NotKnown(), .. AreNotesShort ? [] : Notes(3),
         .. about.Chosen is null ? [] : _trials.Levels(), .. _findings.Codes(), .. Made(),
     ];
 
@@ -205,6 +206,17 @@ public sealed class NoteDocument(Case about)
 
         yield return demands.Count > 0 ? new Block.Points([.. demands]) : new Block.Paragraph(_words.Text("note.no-demands"));
         yield return new Block.Paragraph(_words.Text("note.estimates"));
+    }
+
+    /// <summary>What to look for in a shop or a catalogue, as it is told by the command.</summary>
+    private IEnumerable<Block> Articles()
+    {
+        if (about.Demand() is { Lines.IsEmpty: false } demand)
+        {
+            var traits = new TraitText(about.Knowledge);
+            yield return new Block.Heading(_words.Text("note.articles"), 3);
+            yield return new Block.Points([.. demand.Lines.Select(l => $"{_words.Text(l.IsMust ? "note.articles.must" : demand.IsFirst ? "note.articles.wish" : "note.articles.first")} {PlanText.Lower(traits.Sentence(l))} {TraitText.Check(l.Trait)}")]);
+        }
     }
 
     private IEnumerable<Block> Plans()

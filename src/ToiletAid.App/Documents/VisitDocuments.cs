@@ -1,5 +1,6 @@
 using ToiletAid.App.Files;
 using ToiletAid.Core.Advising;
+using ToiletAid.Core.Fitting;
 using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Person;
 
@@ -17,7 +18,8 @@ public static class VisitDocuments
     {
         var words = DocumentData.Load();
         var settings = new AdviceSettings();
-        var advice = new Advisor(knowledge, settings).Advise(profile.Latest.Answers);
+        var advisor = new Advisor(knowledge, settings);
+        var advice = advisor.Advise(profile.Latest.Answers);
         var chosen = advice.Ranked.ElementAtOrDefault((place ?? 1) - 1);
         return place is not null && chosen is null ? null : new()
         {
@@ -29,6 +31,7 @@ public static class VisitDocuments
             Advice = advice,
             Settings = settings,
             Chosen = chosen,
+            Demand = () => chosen is not null && ArticleTrait.IsArticle(chosen.Plan.Aid) ? new ArticleSearch(knowledge, advisor).Of(profile.Latest.Answers, chosen.Plan, chosen.Rank == 1) : null,
             English = English.Of(language, words),
         };
     }

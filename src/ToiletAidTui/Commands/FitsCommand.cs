@@ -116,24 +116,42 @@ internal sealed class FitsCommand
         return save is null ? ExitCode.Good : Save(interview, save, quiet: false);
     }
 
-    private int Save(ArticleInterview interview, string save, bool quiet)
+    /// <summary>Keeps an article in a file of the clinic's own aids.</summary>
+    /// <param name="interview">The article, its kind known.</param>
+    /// <param name="path">The file.</param>
+    /// <param name="day">Day of measuring.</param>
+    /// <returns>True when it was kept, and what came of it in one sentence or two.</returns>
+    internal static (bool Kept, string Said) Keep(ArticleInterview interview, string path, DateOnly day)
     {
         try
         {
-            var (id, issues) = ArticleStock.Keep(save, interview.Facts!, _terminal.Today);
-            _terminal.Complain(save, issues);
-            if (!quiet || issues.Count > 0)
+            if (Path.Exists(path) && new StockReader(BuiltIn.Aids()).ReadFile(path) is { Value: null } bad)
             {
-                _terminal.Dialogue.Line(issues.Count == 0 ? $"Saved {id} in {save}. Use it with --aids {save}." : "Nothing was saved.");
+                return (false, $"{bad.Issues[0].Sentence(path)}. Nothing was saved.");
             }
 
-            return issues.Count == 0 ? ExitCode.Good : ExitCode.InputRefused;
+            var (id, issues) = ArticleStock.Keep(path, interview.Facts!, day);
+            return issues.Count == 0 ? (true, $"Saved {id} in {path}. Use it with --aids {path}.") : (false, $"{issues[0].Sentence(path)}. Nothing was saved.");
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException or ArgumentException)
         {
-            _terminal.Error.WriteLine($"{(save.Length == 0 ? "The file" : save)} could not be written, {ProfileFile.Reason(e)}. Nothing was saved.");
-            return ExitCode.InputRefused;
+            return (false, $"{(path.Length == 0 ? "The file" : path)} could not be written, {ProfileFile.Reason(e)}. Nothing was saved.");
         }
+    }
+
+    private int Save(ArticleInterview interview, string save, bool quiet)
+    {
+        var (kept, said) = Keep(interview, save, _terminal.Today);
+        if (!kept)
+        {
+            _terminal.Error.WriteLine(said);
+        }
+        else if (!quiet)
+        {
+            _terminal.Dialogue.Line(said);
+        }
+
+        return kept ? ExitCode.Good : ExitCode.InputRefused;
     }
 
     private void WriteJson(KnowledgeBase knowledge, Profile profile, Advice advice, ArticleInterview interview) => _terminal.Output.WriteLine(JsonText.Of(JsonText.Indented, json =>

@@ -1,8 +1,10 @@
 using System.Collections.Immutable;
+using ToiletAid.App.Articles;
 using ToiletAid.App.Wording;
 using ToiletAid.Core.Advising;
 using ToiletAid.Core.Asking;
 using ToiletAid.Core.Explaining;
+using ToiletAid.Core.Fitting;
 using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Person;
 
@@ -55,6 +57,30 @@ internal sealed class AdviceParts(KnowledgeBase knowledge, Advisor advisor, Ques
             .. isFirst || !advice.Stops.IsEmpty ? [] : text.WhyNot(new Explainer(knowledge, advisor).WhyNot(session.Answers, aid)),
         ];
     }
+
+    /// <summary>What an article must be like, for the first plan of which something is bought.</summary>
+    internal ImmutableArray<string> LookFor(Session session)
+    {
+        var advice = advisor.Advise(session.Answers);
+        if (!advice.Stops.IsEmpty)
+        {
+            return [.. advice.Stops.Select(AdviceText.Sentence)];
+        }
+
+        var ranked = LookForText.Usual(advice);
+        var demand = ranked is null ? null : new ArticleSearch(knowledge, advisor).Of(session.Answers, ranked.Plan, ranked.Rank == 1);
+        return [.. new LookForText(knowledge).Told(advice, ranked, demand)];
+    }
+
+    /// <summary>Asks whether an article is right; null where a red flag stops everything.</summary>
+    internal ArticleInterview? Article(Session session)
+    {
+        var advice = advisor.Advise(session.Answers);
+        return advice.Stops.IsEmpty ? new(knowledge, advisor, session.Answers, advice) : null;
+    }
+
+    /// <summary>What is to be said of an article at the end of the questions.</summary>
+    internal ImmutableArray<string> Verdict(ArticleInterview interview) => [.. new FitsText(knowledge).Lines(interview.Result()!)];
 
     /// <summary>What would change the first place.</summary>
     internal ImmutableArray<string> Counterfactuals(Session session)

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ToiletAid.App.Articles;
 using ToiletAid.App.Files;
 using ToiletAid.App.Store;
 using ToiletAid.Core.Interview;
@@ -52,6 +53,21 @@ internal sealed class Desk
 
     /// <summary>What would change the first place.</summary>
     internal required Func<Session, ImmutableArray<string>> Counterfactuals { get; init; }
+
+    /// <summary>What an article must be like to suit the person of a visit.</summary>
+    internal required Func<Session, ImmutableArray<string>> LookFor { get; init; }
+
+    /// <summary>Asks whether an article is right for the person of a visit; null where a red flag stops everything.</summary>
+    internal required Func<Session, ArticleInterview?> Article { get; init; }
+
+    /// <summary>What is to be said of an article at the end of the questions.</summary>
+    internal required Func<ArticleInterview, ImmutableArray<string>> Verdict { get; init; }
+
+    /// <summary>Keeps an article in a file of the clinic's own aids; says what came of it.</summary>
+    internal required Func<ArticleInterview, string, string> KeepArticle { get; init; }
+
+    /// <summary>The file of the clinic's own aids that is in use; null for none.</summary>
+    internal string? Stock { get; init; }
 
     /// <summary>Begins a trial with the person of a saved profile, today; null with the reasons where there can be none.</summary>
     internal required TrialBeginning Trial { get; init; }

@@ -38,6 +38,7 @@ internal static class ResultPages
         [
             .. Levels(parts, profile.Latest),
             new("Why not another kind", s => s.Push(WhyNot(s, profile.Latest))),
+            .. ArticlePages.Entries(() => profile.Latest),
             new("Record a trial", s => s.Press(new(Act.Trial))),
             new("Go back", s => s.Pop()),
         ], inSentence: true)
@@ -47,6 +48,7 @@ internal static class ResultPages
     private static ListPage More(Shell shell, Visit visit) => new("more", "More.", [],
     [
         new("Why not another kind", s => s.Push(WhyNot(s, visit.Ranked))),
+        .. ArticlePages.Entries(() => visit.Ranked),
         new("Record a trial", s => Over(s, Act.Trial)),
         new("Write a note", s => Over(s, Act.Note)),
         new("Write a document", s => Document(s, visit)),
