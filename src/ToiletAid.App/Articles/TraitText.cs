@@ -31,7 +31,8 @@ public sealed class TraitText(KnowledgeBase knowledge)
 
     /// <summary>What to look for, one sentence.</summary>
     /// <param name="line">The line.</param>
-    public string Sentence(ArticleLine line)
+    /// <param name="unitTwice">True to say the unit with each number, for papers on which another unit is put beside it.</param>
+    public string Sentence(ArticleLine line, bool unitTwice = false)
     {
         ArgumentNullException.ThrowIfNull(line);
         if (!line.Trait.IsNumber)
@@ -42,7 +43,7 @@ public sealed class TraitText(KnowledgeBase knowledge)
         string bound = $"{(line.AtLeast ? "at least" : "at most")} {Amount(line.Trait, line.Limit ?? line.Sure!.Value, line.AtLeast)}";
         string sure = line.Sure is not { } s ? string.Empty
             : line.Limit is null ? ", to be sure"
-            : $", {Spoken.Number(UnitOf(line.Trait).FromSi(s))} to be sure";
+            : $", {(unitTwice ? Spoken.Amount(UnitOf(line.Trait).FromSi(s), UnitOf(line.Trait)) : Spoken.Number(UnitOf(line.Trait).FromSi(s)))} to be sure";
         return $"{Spoken.Capital(Named(line.Trait, bound))}{sure}.";
     }
 

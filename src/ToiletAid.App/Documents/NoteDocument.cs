@@ -215,7 +215,7 @@ public sealed class NoteDocument(Case about)
         {
             var traits = new TraitText(about.Knowledge);
             yield return new Block.Heading(_words.Text("note.articles"), 3);
-            yield return new Block.Points([.. demand.Lines.Select(l => $"{_words.Text(l.IsMust ? "note.articles.must" : demand.IsFirst ? "note.articles.wish" : "note.articles.first")} {PlanText.Lower(traits.Sentence(l))} {TraitText.Check(l.Trait)}")]);
+            yield return new Block.Points([.. demand.Lines.Select(l => $"{_words.Text(l.IsMust ? "note.articles.must" : demand.IsFirst ? "note.articles.wish" : "note.articles.first")} {PlanText.Lower(traits.Sentence(l, unitTwice: true))} {TraitText.Check(l.Trait)}")]);
         }
     }
 
