@@ -17,7 +17,7 @@ namespace ToiletAidTui.Commands;
 /// <summary>Explains kinds of aid side by side, and what each would mean for one person.</summary>
 internal sealed class ExplainCommand
 {
-    private readonly Argument<string[]> _words = new("KIND") { Description = "Kinds of aid, such as tongs, at most four; after them a profile, by its file or by the code of the person, to hear what each would mean for that person.", Arity = new(1, ToolPages.MostKinds + 1) };
+    private readonly Argument<string[]> _words = new("KIND") { Description = "Kinds of aid, such as tongs, at most four; after them a profile, by its file or by the code of the person, to hear what each would mean for that person.", Arity = ArgumentArity.OneOrMore };
     private readonly Option<string> _format = Formats.Option(Formats.Text, Formats.Markdown, Formats.Html);
     private readonly Option<string> _language = new("--language") { Description = $"Language of the document: {string.Join(", ", English.Tags)}.", DefaultValueFactory = _ => English.Tags[0] };
     private readonly Option<string?> _out = new("--out") { HelpName = "FILE", Description = "File to write. Only its owner may read it." };

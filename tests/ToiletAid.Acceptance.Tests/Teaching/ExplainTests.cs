@@ -125,6 +125,7 @@ public sealed partial class ExplainTests(ITestOutputHelper output)
     [InlineData("tongz is neither a kind of aid nor a profile, use a file, a code or by-hand, ", "tongs", "tongz")]
     [InlineData("A kind is named twice, name each once.", "tongs", "tongs")]
     [InlineData("5 kinds are too many to hear beside each other, name at most 4.", "tongs", "by-hand", "hose-wash", "seat-wash", "long-clamp")]
+    [InlineData("7 kinds are too many to hear beside each other, name at most 4.", "tongs", "by-hand", "hose-wash", "seat-wash", "long-clamp", "wipe-moist", "helper-wipe")]
     public void What_cannot_be_explained_is_refused_in_one_sentence(string sentence, params string[] words)
     {
         var (code, said, error) = Cli.Run("", ["explain", .. words]);
