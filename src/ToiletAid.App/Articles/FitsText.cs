@@ -87,7 +87,7 @@ public sealed class FitsText(KnowledgeBase knowledge)
         _ => $"it fits with {verdict.With.Select(AddOn).Humanize("and")}.",
     };
 
-    private static IEnumerable<string> How(ArticleResult result)
+    private IEnumerable<string> How(ArticleResult result)
     {
         var verdict = result.Outlook.Verdict;
         yield return $"Use it so: {Way(verdict.Plan!)}.";
@@ -96,7 +96,8 @@ public sealed class FitsText(KnowledgeBase knowledge)
             yield return "Paper is let go by pressing it against thigh, hip or seat.";
         }
 
-        yield return $"It works for {SlotText.OfHundred(verdict.UsableShare)} of 100 people who would give these answers.";
+        bool isSure = verdict.UsableShare >= knowledge.Evidence.Value("reach.sure-share");
+        yield return $"It works for {SlotText.OfHundred(verdict.UsableShare)} of 100 people who would give these answers{(isSure ? string.Empty : ", so this is not sure")}.";
         yield return result.ComesFirst ? "With it, this kind comes first."
             : result.First is { } first && first.Aid.Id != result.Facts.Kind.Id ? $"Another kind comes first: {PlanText.Lower(first.Aid.Name)}."
             : "With it, another kind comes first: it is not as good as its kind usually is.";

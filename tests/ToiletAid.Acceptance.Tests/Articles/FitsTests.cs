@@ -88,6 +88,12 @@ public sealed class FitsTests
         Assert.Equal(["length"], json.RootElement.GetProperty("known").EnumerateArray().Select(k => k.GetString()));
     }
 
+    [Theory]
+    [InlineData("18", true)]
+    [InlineData("22", false)]
+    public void Where_it_works_for_fewer_than_most_that_is_said(string centimetres, bool isSaid) =>
+        Assert.Equal(isSaid, Cli.Run("", "fits", DemoPeople.File("k-014-stiff-shoulder"), "short-soft", $"length={centimetres}").Output.Contains(", so this is not sure.", StringComparison.Ordinal));
+
     [Fact]
     public void A_red_flag_stops_it() =>
         Assert.StartsWith("Stop. No aid is recommended today.", Cli.Run("", "fits", DemoPeople.File("w-701-red-flag")).Output, StringComparison.Ordinal);
