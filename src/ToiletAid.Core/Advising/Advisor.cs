@@ -133,6 +133,19 @@ public sealed class Advisor
         return offered.Count == 0 ? null : new PlanRanking(_knowledge, _hazards, _settings, appraiser, sample, Likely(known)).First(offered);
     }
 
+    /// <summary>Questions whose answers, as far as they are not known, may rule out the plan that comes first.</summary>
+    internal IEnumerable<string> FirstWaitsFor(Answers known)
+    {
+        if (First(known) is not { } first)
+        {
+            return [];
+        }
+
+        var offer = Screened(known).Offered.First(o => ReferenceEquals(o.Plan, first));
+        var context = new RuleContext(_knowledge, known, offer.Plan, offer.Demands);
+        return offer.Unclear.Where(r => !r.HangsOnHand).SelectMany(r => r.Check(context).Needs).Distinct(StringComparer.Ordinal);
+    }
+
     /// <summary>Expected value of the best plan of each method, by id of the method; methods that are ruled out are missing. Empty when a red flag stops everything.</summary>
     internal Dictionary<string, double> Expected(Answers known)
     {

@@ -15,7 +15,7 @@ namespace ToiletAid.Core.Asking;
 public sealed class QuestionPlanner
 {
     /// <summary>Sets of hidden traits that are weighed, people drawn, and persons drawn for the reach of each (decisions, for speed: only the order of the
-    /// questions and how sure the advice is hang on them).</summary>
+    /// questions and how sure the advice is depend on them).</summary>
     private const int Traits = 2048;
     private const int People = 128;
     private const int ReachDraws = 12;
@@ -101,18 +101,8 @@ public sealed class QuestionPlanner
     private Outlook Judge(Depth depth, Answers known, ImmutableArray<Question> open, int left, LikelyPerson[] people, Foreseen[] rows)
     {
         int kinds = _knowledge.Catalogue.Aids.Length;
-        double[] firsts = new double[kinds], gains = new double[kinds];
-        double perfect = 0;
-        for (int i = 0; i < people.Length; i++)
-        {
-            perfect += people[i].Weight * rows[i].Gains.Max();
-            for (int k = 0; k < kinds; k++)
-            {
-                firsts[k] += people[i].Weight * rows[i].Firsts[k];
-                gains[k] += people[i].Weight * rows[i].Gains[k];
-            }
-        }
-
+        double[] firsts = Mean(people, i => rows[i].Firsts), gains = Mean(people, i => rows[i].Gains);
+        double perfect = people.Select((p, i) => p.Weight * rows[i].Gains.Max()).Sum();
         int first = Largest(firsts);
         int[] choices = [.. rows.Select(r => Largest(r.Gains)).Concat(Enumerable.Range(0, kinds).OrderByDescending(k => gains[k]).Take(AlsoCompared)).Distinct().Order()];
         var split = new AnswerSplit(people, [.. rows.Select(r => r.Gains)], choices);
@@ -146,6 +136,7 @@ public sealed class QuestionPlanner
         }
 
         ImmutableArray<Question> all = [.. Merge(next, [.. ordered.Where(v => must.Contains(v.Question)).Select(v => v.Question)], ordered)];
+        all = all.IsEmpty && !open.IsEmpty ? [.. MayRuleOut(known, ordered)] : all;
         var tier = Tier(people, rows, first);
         return new()
         {
@@ -161,6 +152,29 @@ public sealed class QuestionPlanner
         };
     }
 
+    /// <summary>Nothing is said to come first that an answer may rule out, also where the ranking puts another plan first than is foreseen here.</summary>
+    private IEnumerable<Question> MayRuleOut(Answers known, ImmutableArray<QuestionValue> ordered)
+    {
+        var waits = _advisor.FirstWaitsFor(known).ToHashSet(StringComparer.Ordinal);
+        return ordered.Select(v => v.Question).Where(q => waits.Contains(q.Id));
+    }
+
+    /// <summary>The mean of what people have, by their weights.</summary>
+    private static double[] Mean(LikelyPerson[] people, Func<int, double[]> row)
+    {
+        double[] means = new double[row(0).Length];
+        for (int i = 0; i < people.Length; i++)
+        {
+            double[] values = row(i);
+            for (int k = 0; k < means.Length; k++)
+            {
+                means[k] += people[i].Weight * values[k];
+            }
+        }
+
+        return means;
+    }
+
     /// <summary>The next questions in the order of their value, with those that must be asked at the end at the latest.</summary>
     private static IEnumerable<Question> Merge(List<Question> next, List<Question> must, ImmutableArray<QuestionValue> ordered) => next.Count == 0
         ? must
@@ -169,15 +183,7 @@ public sealed class QuestionPlanner
     /// <summary>Questions of safety on which a rule about the plan that is first waits.</summary>
     private (HashSet<Question> Safety, IEnumerable<Question> SettingUp) MustBeAsked(Answers known, ImmutableArray<Question> open, LikelyPerson[] people, double[][] rows, int kind, Severity least)
     {
-        double[] means = new double[rows[0].Length];
-        for (int i = 0; i < people.Length; i++)
-        {
-            for (int k = 0; k < means.Length; k++)
-            {
-                means[k] += people[i].Weight * rows[i][k];
-            }
-        }
-
+        double[] means = Mean(people, i => rows[i]);
         int first = Enumerable.Range(0, means.Length).Where(k => Worths.KindOf(k) == kind).MaxBy(k => means[k]), who = 0;
         for (int i = 1; i < people.Length; i++)
         {
@@ -191,16 +197,8 @@ public sealed class QuestionPlanner
             var (plan, demands) = _worths.Chosen(people[who], first);
             settingUp = open.Where(q => SetsUp(q, plan));
             var context = new RuleContext(_knowledge, known, plan, demands);
-            foreach (var rule in _worths.Hazards.Cautions.Where(r => r.Rule.Severity <= least).Concat(_worths.Hazards.RulesOut.Where(r => !r.HangsOnHand)))
-            {
-                foreach (string id in rule.Check(context).Needs)
-                {
-                    if (_knowledge.Questions[id] is { Safety: true } question && open.Contains(question))
-                    {
-                        needed.Add(question);
-                    }
-                }
-            }
+            needed.UnionWith(_worths.Hazards.Cautions.Where(r => r.Rule.Severity <= least).Concat(_worths.Hazards.RulesOut.Where(r => !r.HangsOnHand))
+                .SelectMany(rule => rule.Check(context).Needs).Select(id => _knowledge.Questions[id]).Where(q => q.Safety && open.Contains(q)));
         }
 
         return (needed, settingUp);

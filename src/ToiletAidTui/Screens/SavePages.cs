@@ -53,6 +53,12 @@ internal static class SavePages
             }
 
             string path = typed.Length == 0 ? own! : visit.Profiles.Resolve(typed, null) ?? typed;
+            if (path == typed && Path.GetFileName(typed) == typed && !Path.HasExtension(typed))
+            {
+                // A word meant for something else would become a file in whatever folder the program was started in.
+                return $"{typed} is not a code, and not a file with an ending such as .json.";
+            }
+
             if (Path.Exists(path))
             {
                 var read = shell.Desk.Files.Open(path, shell.Desk.Passphrase);

@@ -38,6 +38,7 @@ internal static class InterviewJudge
         var raw = new Reliability();
         Tally byAdvice = new(), byOutlook = new();
         var ends = new SortedDictionary<string, int>(StringComparer.Ordinal);
+        var forbidden = new SortedDictionary<string, int>(StringComparer.Ordinal);
         int inTier = 0, judged = 0;
         foreach (var person in people)
         {
@@ -52,6 +53,11 @@ internal static class InterviewJudge
             var advice = advisor.Advise(answers);
             byAdvice.Add(person, advice.Ranked.IsEmpty ? null : advice.Ranked[0].Plan);
             byOutlook.Add(person, outlook.First?.Id, false);
+            if (!advice.Ranked.IsEmpty && person.Forbids(advice.Ranked[0].Plan.Aid.Id) is { } why)
+            {
+                forbidden[why] = forbidden.GetValueOrDefault(why) + 1;
+            }
+
             judged++;
             tiers.Add(outlook.Tier.Length);
             inTier += outlook.Tier.Any(a => a.Id == person.First) ? 1 : 0;
@@ -66,6 +72,7 @@ internal static class InterviewJudge
         Print($"  questions: median {At(asked, 0.5)}, 90th percentile {At(asked, 0.9)}, most {asked[^1]}; ended by {string.Join(", ", ends.Select(e => $"{e.Key} {e.Value}"))}");
         Print($"  first place of the advice: {byAdvice}");
         Print($"  first kind of the outlook: {byOutlook}");
+        Print($"  first places that are ruled out: {string.Join("; ", forbidden.Select(f => $"{f.Key}, {f.Value}"))}");
         Print($"  tier: median {At(tiers, 0.5)}, mean {tiers.Average():F2}; holds the first kind in {100.0 * inTier / judged:F1} of 100");
         Print($"  from an answer to the next question: median {At(times, 0.5):F1} ms, 99th percentile {At(times, 0.99):F1} ms, longest {times[^1]:F1} ms");
         Print($"  said against came true:");

@@ -49,6 +49,10 @@ internal sealed class SimulatedPerson
     /// <summary>True when a kind is not offered once all answers are known.</summary>
     internal bool IsRuledOut(string kind) => !_ranked.ContainsKey(kind);
 
+    /// <summary>The kind and the rules that forbid it under all answers; null where none does.</summary>
+    internal string? Forbids(string kind) =>
+        Advice.RuledOut.FirstOrDefault(r => r.Aid.Id == kind) is { } forbidden ? $"{kind} by {string.Join(" and ", forbidden.Reasons.Select(r => r.Rule.Id))}" : null;
+
     /// <summary>Place of a kind under all answers; a large one where it is ruled out.</summary>
     internal int Place(string kind) => _ranked.TryGetValue(kind, out var ranked) ? ranked.Rank : int.MaxValue;
 

@@ -186,6 +186,8 @@ public sealed partial class TerminalLifeTests : IDisposable
             terminal.Until("looks like a name");
             terminal.Send("K-7" + Keys.Enter);
             terminal.Until("Enter alone saves K-7 in your own folder.");
+            terminal.Send("finish" + Keys.Enter);
+            terminal.Until("finish is not a code");
             terminal.Send(Path.Combine(_home.Path, "k-7.json") + Keys.Enter);
             terminal.Until("Saved as K-7 in");
             terminal.Send(Keys.Control('C'));
