@@ -195,7 +195,7 @@ public sealed class SetupText(RankedPlan ranked, Answers known, KnowledgeBase kn
             {
                 Approach.Behind => $"Bring {it} round {Your("hip")} and in from behind.",
                 Approach.Front => $"Part {Your("knees")} and bring {it} between {Your("thighs")} from the front.",
-                _ when _plan.Posture is Posture.Seated or Posture.SeatedLeaningForward => $"Lean to lift one buttock and bring {it} in from that side.",
+                _ when _plan.Posture is Posture.Seated or Posture.SeatedLeaningForward => $"Lean over to raise one buttock and bring {it} in from that side.",
                 _ => $"Bring {it} in from the side.",
             }, approach switch
             {
@@ -348,7 +348,7 @@ public sealed class SetupText(RankedPlan ranked, Answers known, KnowledgeBase kn
         ? new(SetupAct.Look, "Use one more clean piece of paper than seems needed, and ask somebody to check now and then.", "Wipe once more. Let somebody look.")
         : SomebodyLooks
         ? new(SetupAct.Look, "For the first few times, let somebody check that the skin is clean and dry. Wash longer if it is not.", "Let somebody look.")
-        : new(SetupAct.Look, $"Look at the {(HasPaperToLookAt ? "last paper" : "paper that pats dry")}. The skin is clean when the paper stays clean.", "Paper clean? Then stop.");
+        : new(SetupAct.Look, $"Look at the {(HasPaperToLookAt ? "last paper" : "paper that pats dry")}. Clean paper means clean skin.", "Paper clean? Then stop.");
 
     private IEnumerable<SetupStep> ByHelper(bool male)
     {
@@ -356,7 +356,7 @@ public sealed class SetupText(RankedPlan ranked, Answers known, KnowledgeBase kn
         {
             string doing = IsBroken ? "Rinse the skin and lay soft paper on. Do not rub." : male ? "Clean." : "Clean from front to back.";
             yield return new(SetupAct.HelperCleans, $"Ask first. Put on {Gloves}. Say what you do before each touch. {doing}", IsBroken ? "Rinse. Lay soft paper on." : $"Clean{(male ? string.Empty : " from front to back")}.", _plan.Aid);
-            yield return new(SetupAct.Look, "Look at the last paper. The skin is clean when the paper stays clean.", "Paper clean? Then stop.");
+            yield return new(SetupAct.Look, "Look at the last paper. Clean paper means clean skin.", "Paper clean? Then stop.");
             yield break;
         }
 

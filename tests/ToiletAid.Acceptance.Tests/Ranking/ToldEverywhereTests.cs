@@ -7,7 +7,7 @@ namespace ToiletAid.Acceptance.Tests.Ranking;
 public sealed class ToldEverywhereTests
 {
     /// <summary>How the sheets say it, in words and under large pictures.</summary>
-    private static readonly string[] Checks = ["stays clean", "check that the skin is clean", "check now and then", "Paper clean? Then stop.", "Let somebody look.", "is it clean?"];
+    private static readonly string[] Checks = ["stays clean", "Clean paper means clean skin", "check that the skin is clean", "check now and then", "Paper clean? Then stop.", "Let somebody look.", "is it clean?"];
 
     private const string Conflict = "The answer on reach behind is better than the measured joints allow.";
 
