@@ -7,8 +7,6 @@ namespace ToiletAid.TestKit;
 /// <summary>Floors of a project, lowest first, one for each folder: a floor may use those below it and none above.</summary>
 public sealed partial class Floors
 {
-    private static readonly Dictionary<int, OpCode> Codes = typeof(OpCodes).GetFields().Select(f => (OpCode)f.GetValue(null)!).ToDictionary(o => o.Value & 0xFFFF);
-
     private readonly Assembly _assembly;
     private readonly string _root;
     private readonly string[] _lowestFirst;
@@ -116,28 +114,9 @@ public sealed partial class Floors
     }
 
     /// <summary>Tokens of types, methods and fields in compiled code.</summary>
-    private static IEnumerable<int> Tokens(byte[] code)
-    {
-        for (int at = 0; at < code.Length;)
-        {
-            var op = code[at] == 0xFE ? Codes[0xFE00 | code[at + 1]] : Codes[code[at]];
-            at += op.Size;
-            if (op.OperandType is OperandType.InlineField or OperandType.InlineMethod or OperandType.InlineTok or OperandType.InlineType)
-            {
-                yield return BitConverter.ToInt32(code, at);
-            }
-
-            at += op.OperandType switch
-            {
-                OperandType.InlineNone => 0,
-                OperandType.ShortInlineBrTarget or OperandType.ShortInlineI or OperandType.ShortInlineVar => 1,
-                OperandType.InlineVar => 2,
-                OperandType.InlineI8 or OperandType.InlineR => 8,
-                OperandType.InlineSwitch => 4 + (4 * BitConverter.ToInt32(code, at)),
-                _ => 4,
-            };
-        }
-    }
+    private static IEnumerable<int> Tokens(byte[] code) => CompiledCalls.Instructions(code)
+        .Where(i => i.Code.OperandType is OperandType.InlineField or OperandType.InlineMethod or OperandType.InlineTok or OperandType.InlineType)
+        .Select(i => BitConverter.ToInt32(code, i.Operand));
 
     private static IEnumerable<Type> Parts(Type type) => type.HasElementType ? Parts(type.GetElementType()!)
         : type.IsGenericParameter ? []

@@ -28,13 +28,13 @@ public sealed class GripCalculation : Calculation
     /// <exception cref="ArgumentException">The age is not among the answers.</exception>
     public GripCalculation(KnowledgeBase knowledge, Answers known, Aid? aid, ImmutableArray<AddOn> addOns)
     {
-        double age = known.Si("age") ?? throw new ArgumentException("the age is needed", nameof(known));
+        double age = known.Si(QuestionIds.Age) ?? throw new ArgumentException("the age is needed", nameof(known));
         _knowledge = knowledge;
         _known = known;
         var filled = Assumptions.Fill(knowledge.Questions, known);
-        if (!known.Knows("grasp") && known.Si("pinch") > 0)
+        if (!known.Knows(QuestionIds.Grasp) && known.Si(QuestionIds.Pinch) > 0)
         {
-            filled = filled.With("grasp", new(new AnswerValue.Choice(Words.Of(Grasp.FinePinch)), HowObtained.Measured));
+            filled = filled.With(QuestionIds.Grasp, new(new AnswerValue.Choice(Words.Of(Grasp.FinePinch)), HowObtained.Measured));
         }
 
         _facts = AnswerMapping.Hand(filled) with { AgeYears = age };
@@ -107,7 +107,7 @@ public sealed class GripCalculation : Calculation
 
     private IEnumerable<string> CapacityLines()
     {
-        if (!_known.Knows("grasp"))
+        if (!_known.Knows(QuestionIds.Grasp))
         {
             yield return _facts.BestGrasp == Grasp.FinePinch
                 ? "The best grip was not given. A pinch was measured, so fine pinch is assumed."

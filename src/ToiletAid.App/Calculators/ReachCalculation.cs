@@ -38,7 +38,7 @@ public sealed class ReachCalculation : Calculation
         _known = known;
         _draws = draws;
         _person = AnswerMapping.Reach(known);
-        _posture = Words.Find<Posture>(known.Choice("posture")) ?? Posture.Seated;
+        _posture = known.Choice(QuestionIds.Posture) ?? Posture.Seated;
         _report = ReachAnalysis.Analyse(knowledge.Body, _person, new() { Draws = draws, Postures = [_posture], Approaches = approaches });
     }
 
@@ -142,7 +142,7 @@ public sealed class ReachCalculation : Calculation
 
     private IEnumerable<string> HeadLines()
     {
-        yield return $"Posture: {PlanText.Of(_posture)}.{(_known.Knows("posture") ? string.Empty : " It was not given, so this is assumed.")}";
+        yield return $"Posture: {PlanText.Of(_posture)}.{(_known.Knows(QuestionIds.Posture) ? string.Empty : " It was not given, so this is assumed.")}";
         var missing = BodyQuestions.Where(q => !_known.Knows(q)).ToList();
         if (missing.Count > 0)
         {

@@ -11,7 +11,6 @@ namespace ToiletAid.App.Calculators;
 /// <param name="questions">Gives the answers, units and ranges, so that a calculator takes what the interview takes.</param>
 public sealed class TypedOptions(QuestionSet questions)
 {
-    private const string Joints = "joints";
 
     private readonly List<string> _faults = [];
 
@@ -56,15 +55,15 @@ public sealed class TypedOptions(QuestionSet questions)
     /// <exception cref="InvalidOperationException">There is no such motion.</exception>
     public void Joint(string part, string? text)
     {
-        var asked = questions[Joints];
+        var asked = questions[QuestionIds.Joints];
         if (text is null || Number(asked.Parts.Single(p => p.Id == part).Number, part, text) is not { } number)
         {
             return;
         }
 
         double degrees = Core.Quantities.Units.Find("deg")!.FromSi(Core.Quantities.Units.Find(number.Unit)!.ToSi(number.Amount));
-        var amounts = (Answers[Joints]?.Value as AnswerValue.Parts)?.Amounts ?? ImmutableSortedDictionary<string, double>.Empty;
-        Answers = Answers.With(Joints, new(new AnswerValue.Parts(amounts.SetItem(part, degrees), "deg"), HowObtained.Measured));
+        var amounts = (Answers[QuestionIds.Joints]?.Value as AnswerValue.Parts)?.Amounts ?? ImmutableSortedDictionary<string, double>.Empty;
+        Answers = Answers.With(QuestionIds.Joints, new(new AnswerValue.Parts(amounts.SetItem(part, degrees), "deg"), HowObtained.Measured));
     }
 
     /// <summary>Reads an option as a quantity.</summary>

@@ -206,9 +206,9 @@ public sealed class WaterCalculation : Calculation
         var limit = new Slot("limit", _limit, Dimension.Temperature);
         double example = _knowledge.Evidence.Value("scald.example");
         yield return "Caution. " + (_settings.FeelsHeat
-            ? SlotText.Fill(_knowledge.Rules["warm-water"].Text, [limit])
+            ? SlotText.Fill(_knowledge.Rules[RuleIds.WarmWater].Text, [limit])
             : SlotText.Fill(
-                _knowledge.Rules["scald"].Text,
+                _knowledge.Rules[RuleIds.Scald].Text,
                 [limit, new Slot("example", example, Dimension.Temperature), new Slot("burn", _knowledge.Water.Burns.At(example).Seconds, Dimension.Time)]));
     }
 

@@ -58,7 +58,7 @@ public sealed class NoteDocument(Case about)
     {
         yield return new Block.Facts([new(_words.Text("note.person"), about.Person), new(_words.Text("note.visit"), Date(about.Session.Date))], InRow: true);
         yield return new Block.Heading(_words.Text("note.need"));
-        string who = _known.Si("age") is { } age
+        string who = _known.Si(QuestionIds.Age) is { } age
             ? _words.Text("note.need.who.aged", ("person", about.Person), ("age", Math.Floor(age).ToString(CultureInfo.InvariantCulture)))
             : _words.Text("note.need.who", ("person", about.Person));
         yield return new Block.Paragraph(about.Advice.Stops.IsEmpty ? $"{who} {Reason()}" : who);

@@ -12,8 +12,6 @@ namespace ToiletAid.App.Documents;
 /// <param name="about">What the note is about.</param>
 internal sealed class NoteFindings(Case about)
 {
-    private const string RedFlags = "red-flags";
-
     private readonly DocumentData _words = about.Words;
     private readonly Answers _known = about.Session.Answers;
 
@@ -26,7 +24,7 @@ internal sealed class NoteFindings(Case about)
     }
 
     private bool IsNotable(Question question) =>
-        question.Id == RedFlags ? _known.Many(RedFlags) is { IsEmpty: false } : NotableOptions(question.Id).Any();
+        question.Id == QuestionIds.RedFlags ? _known.Many(QuestionIds.RedFlags) is { IsEmpty: false } : NotableOptions(question.Id).Any();
 
     /// <summary>Options of the answer that stand out; none where the answer is usual or not known.</summary>
     private IEnumerable<string> NotableOptions(string question) => _words.Notable.TryGetValue(question, out var notable) && _known[question]?.Value is { } value
@@ -56,7 +54,7 @@ internal sealed class NoteFindings(Case about)
         ("how", _words.Text("note.how." + (answer.How is { } how ? Words.Of(how) : "unstated"))));
 
     /// <summary>Stool is spoken of by the number of its type, so the number is said too.</summary>
-    private string Value(Question question, AnswerValue value) => question.Id == "stool" && value is AnswerValue.Choice type
+    private string Value(Question question, AnswerValue value) => question.Id == QuestionIds.Stool && value is AnswerValue.Choice type
         ? _words.Text("note.stool", ("type", type.Option), ("form", PlanText.Lower(AnswerWording.Of(question, value))))
         : AnswerWording.Of(question, value);
 

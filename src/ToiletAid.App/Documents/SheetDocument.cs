@@ -5,6 +5,7 @@ using ToiletAid.App.Pictures;
 using ToiletAid.App.Wording;
 using ToiletAid.Core.Catalogue;
 using ToiletAid.Core.Knowledge;
+using ToiletAid.Core.Person;
 using ToiletAid.Core.Plans;
 
 namespace ToiletAid.App.Documents;
@@ -17,7 +18,7 @@ public sealed class SheetDocument(Case about, bool toHelper, bool? inPictures = 
 {
     /// <summary>Who follows one step at a time goes by a picture better than by a page of text (a decision of this project). Who sees nothing is read to.</summary>
     private readonly bool _inPictures = !toHelper && about.Chosen is not null && about.Advice.Stops.IsEmpty
-        && (inPictures ?? (about.Session.Answers.Choice("steps") == "one" && about.Session.Answers.Choice("sight") != "none"));
+        && (inPictures ?? (about.Session.Answers.Is(OptionIds.StepsOne) && !about.Session.Answers.Is(OptionIds.SightNone)));
 
     private readonly DocumentData _words = about.Words;
 
@@ -107,7 +108,7 @@ public sealed class SheetDocument(Case about, bool toHelper, bool? inPictures = 
             yield break;
         }
 
-        bool unread = !toHelper && about.Session.Answers.Choice("sight") == "none";
+        bool unread = !toHelper && about.Session.Answers.Is(OptionIds.SightNone);
         yield return new Block.Paragraph(_words.Text((row == 1 ? "sheet.one." : "sheet.some.") + (unread ? "unread" : who)));
         if (row == 1)
         {

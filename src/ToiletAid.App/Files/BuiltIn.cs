@@ -39,7 +39,7 @@ public static class BuiltIn
         var tables = Task.Run(() => (Body: BodyTablesReader.ReadBuiltIn(), Hand: BuiltInNorms.HandModel(), Supplies: BuiltInSupplies.Load()));
         var (questions, aids, evidence, rules) = (Questions(), Aids(), Evidence(), Rules());
         var (body, hand, supplies) = tables.GetAwaiter().GetResult();
-        return new()
+        return NamedIds.Checked(new()
         {
             Questions = questions,
             Catalogue = aids,
@@ -53,7 +53,7 @@ public static class BuiltIn
             Trials = Trials(),
             People = People(),
             Changes = Load("changes.json", KnowledgeJson.Default.ChangesFile).Changes,
-        };
+        });
     }
 
     internal static T Load<T>(string name, JsonTypeInfo<T> type)

@@ -51,26 +51,26 @@ internal sealed record SceneFacts
     /// <param name="lean">How far the trunk leans forward and to the side, degrees.</param>
     internal static SceneFacts Of(Plan plan, Aid aid, Answers known, (int Forward, int ToTheSide) lean)
     {
-        string place = known.Choice("place") ?? string.Empty;
+        bool inBed = known.Is(OptionIds.PlaceBed);
         return new()
         {
             Posture = plan.Posture,
             Support = plan.Posture switch
             {
                 Posture.SideLying => Support.BedFromAbove,
-                Posture.Reclined => place is "" or "bed" ? Support.Bed : Support.TiltedChair,
-                Posture.Seated or Posture.SeatedLeaningForward when place == "bed" => Support.Bed,
-                _ => place == "commode" ? Support.Commode : Support.Toilet,
+                Posture.Reclined => inBed || !known.Knows(QuestionIds.Place) ? Support.Bed : Support.TiltedChair,
+                Posture.Seated or Posture.SeatedLeaningForward when inBed => Support.Bed,
+                _ => known.Is(OptionIds.PlaceCommode) ? Support.Commode : Support.Toilet,
             },
             Approach = aid.Reach == ReachKind.None ? null : plan.Approach,
             Lean = lean.Forward,
             SideLean = lean.ToTheSide,
             Form = AidForm.Of(aid),
-            IsLeft = CleaningSide.Hand(known) == "left",
+            IsLeft = CleaningSide.Hand(known) == WorkingHand.Left,
             HasRail = plan.AddOns.Any(a => a is { Steadies: true, ChangesFixtures: true }),
             HasCuff = plan.AddOns.Any(a => a.HoldsTheHand),
             HasThickHandle = plan.AddOns.Any(a => a.GripShare is not null),
-            HasFootstool = plan.Has("footstool"),
+            HasFootstool = plan.Has(AddOnIds.Footstool),
             HasRaisedSeat = plan.AddOns.Any(a => a.RoomGained is not null),
         };
     }

@@ -42,7 +42,7 @@ public static class StepDrawings
     public static ImmutableArray<Drawing?> Every(RankedPlan ranked, Answers known, SetupText setup)
     {
         SceneFacts Scene(Aid aid) => SceneFacts.Of(ranked.Plan, aid, known, setup.Lean);
-        Drawing Wipe() => CareDrawing.Wipe(known.Choice("sex") != "male");
+        Drawing Wipe() => CareDrawing.Wipe(known.Choice(QuestionIds.Sex) != Sex.Male);
         bool washes = ranked.Plan.Aid.Water is not null;
         return [.. setup.Each().Select(s => Of(s, ranked, Scene, toHelper: false) ?? s.Act switch
         {
@@ -73,7 +73,7 @@ public static class StepDrawings
         {
             SetupAct.BringToSkin or SetupAct.HelperCleans => new SceneDrawing(scene, toHelper).Make(),
             SetupAct.Clean when aid.Reach == ReachKind.None => new SceneDrawing(scene, toHelper).Make(),
-            SetupAct.FoldPaper when paper is not null => PaperDrawing.Fold(paper.Strip, ranked.Plan.Has("prepared-paper")),
+            SetupAct.FoldPaper when paper is not null => PaperDrawing.Fold(paper.Strip, ranked.Plan.Has(AddOnIds.PreparedPaper)),
             SetupAct.BunchPaper when paper is not null => PaperDrawing.Bunch(paper.Strip),
             SetupAct.LoadPaper => tool.Load(),
             SetupAct.CheckHold => tool.Hold(),

@@ -25,16 +25,16 @@ public sealed class BriefText(KnowledgeBase knowledge)
     private static readonly ImmutableArray<BriefTopic> LeftOutFirst = [BriefTopic.Reason, BriefTopic.Unknown, BriefTopic.Caution, BriefTopic.Next];
 
     /// <summary>What can be arranged around a person, by question and option (decision).</summary>
-    private static readonly ImmutableArray<(string Question, string Option, string Words)> Arrangements =
+    private static readonly ImmutableArray<(OptionId Option, string Words)> Arrangements =
     [
-        ("helper", "sometimes", "a carer some of the time"),
-        ("helper", "always", "a carer there every time"),
-        ("water", "basin-in-reach", "water in reach of the toilet"),
-        ("socket", "yes", "a protected socket near the toilet"),
-        ("fixtures", "yes", "permission to change the fixtures"),
-        ("place", "own-toilet", "the use of their own toilet"),
-        ("place", "commode", "a commode"),
-        ("place", "bed", "cleaning in bed"),
+        (OptionIds.HelperSometimes, "a carer some of the time"),
+        (OptionIds.HelperAlways, "a carer there every time"),
+        (OptionIds.WaterBasinInReach, "water in reach of the toilet"),
+        (OptionIds.SocketYes, "a protected socket near the toilet"),
+        (OptionIds.FixturesYes, "permission to change the fixtures"),
+        (OptionIds.PlaceOwnToilet, "the use of their own toilet"),
+        (OptionIds.PlaceCommode, "a commode"),
+        (OptionIds.PlaceBed, "cleaning in bed"),
     ];
 
     /// <summary>The brief result.</summary>
@@ -73,10 +73,10 @@ public sealed class BriefText(KnowledgeBase knowledge)
     private string Change(Answers known)
     {
         var advisor = new Advisor(knowledge, new() { ValueDraws = 8, WeightDraws = 100, AsksGrip = false });
-        foreach (var (question, option, words) in Arrangements)
+        foreach (var (option, words) in Arrangements)
         {
-            if (known.Choice(question) != option
-                && advisor.Advise(known.With(question, new(new AnswerValue.Choice(option), HowObtained.Reported))).Ranked.FirstOrDefault() is { } possible)
+            if (!known.Is(option)
+                && advisor.Advise(known.With(option.Question, new(new AnswerValue.Choice(option.Text), HowObtained.Reported))).Ranked.FirstOrDefault() is { } possible)
             {
                 return $"Nothing can be offered yet, but with {words}, {PlanText.The(possible.Plan)} could be.";
             }
@@ -134,9 +134,9 @@ public sealed class BriefText(KnowledgeBase knowledge)
         string? gives = aid && first.Demands.Need is { } need && double.IsFinite(need.MedianLength) && SlotText.Centimetres(first.Demands.GivenLength) != SlotText.Centimetres(need.MedianLength)
             ? $"this gives {SlotText.Centimetres(first.Demands.GivenLength)} where {SlotText.Whole(need.MedianLength)} are needed" : null;
         var hand = advice.RuledOut.FirstOrDefault(r => r.Aid.Reach == ReachKind.BareHand && r.Aid.Method == MethodKind.Wipe);
-        string? lacks = hand?.Reasons.FirstOrDefault(r => r.Rule.Id == "hand-does-not-reach") is { } f && f.Slots.FirstOrDefault(s => s.Name == "needed") is { } slot && double.IsFinite(slot.Si)
+        string? lacks = hand?.Reasons.FirstOrDefault(r => r.Rule.Id == RuleIds.HandDoesNotReach) is { } f && f.Slots.FirstOrDefault(s => s.Name == "needed") is { } slot && double.IsFinite(slot.Si)
             ? $"The hand alone falls {SlotText.Centimetres(slot.Si)} short"
-            : hand?.Reasons.Any(r => r.Rule.Id == "seen-not-to-reach") == true ? "The hand alone was seen to fall short" : null;
+            : hand?.Reasons.Any(r => r.Rule.Id == RuleIds.SeenNotToReach) == true ? "The hand alone was seen to fall short" : null;
         if (lacks is not null)
         {
             yield return gives is null ? $"{lacks}." : $"{lacks}; {gives}.";

@@ -130,13 +130,13 @@ public sealed class CauseText(Answers known)
 
     private static string? Independence(RankedPlan better, RankedPlan other, string name) =>
         better.Plan.Methods.Any(m => m.Method == MethodKind.Helper) ? null
-        : Says(other, "needs-prompting") && !Says(better, "needs-prompting") ? $"Nobody has to prompt; with {name} somebody does"
-        : Says(other, "helper-folds") && !Says(better, "helper-folds") ? $"Nobody has to fold the paper; with {name} somebody does"
+        : Says(other, RuleIds.NeedsPrompting) && !Says(better, RuleIds.NeedsPrompting) ? $"Nobody has to prompt; with {name} somebody does"
+        : Says(other, RuleIds.HelperFolds) && !Says(better, RuleIds.HelperFolds) ? $"Nobody has to fold the paper; with {name} somebody does"
         : null;
 
-    private static bool Says(RankedPlan plan, string caution) => plan.Cautions.Any(c => c.Rule.Id == caution);
+    private static bool Says(RankedPlan plan, RuleId caution) => plan.Cautions.Any(c => c.Rule.Id == caution);
 
-    private bool Deep => known.Choice("deep") == "yes";
+    private bool Deep => known.Is(OptionIds.DeepYes);
 
     private static double? Longest(Plan plan) => plan.Methods.All(m => m.FoldedLength is not null) ? plan.Methods.Max(m => m.FoldedLength!.Value) : null;
 

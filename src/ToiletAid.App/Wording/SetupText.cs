@@ -37,12 +37,9 @@ public sealed class SetupText(RankedPlan ranked, Answers known, KnowledgeBase kn
     ];
 
     /// <summary>How many steps in a row the person follows; null for all of them, or when it is not known.</summary>
-    public int? FollowedInARow => known.Choice("steps") switch
-    {
-        "one" => 1,
-        "two-or-three" => (int)knowledge.Evidence.Value("learning.follows.two-or-three"),
-        _ => null,
-    };
+    public int? FollowedInARow => known.Is(OptionIds.StepsOne) ? 1
+        : known.Is(OptionIds.StepsTwoOrThree) ? (int)knowledge.Evidence.Value("learning.follows.two-or-three")
+        : null;
 
     /// <summary>What water is never to be warmer than, degrees Celsius.</summary>
     internal double WarmestCelsius => knowledge.Water.LimitCelsius(HeatSense.BurnsSooner(known, knowledge.Evidence.Value("scald.old")));
@@ -52,15 +49,15 @@ public sealed class SetupText(RankedPlan ranked, Answers known, KnowledgeBase kn
 
     private bool HasPaperToLookAt => _plan.Methods.Any(m => m.Paper is not null || m.NeedsBin);
 
-    private bool HelperPrepares => Warns("helper-prepares-paper") || Warns("helper-folds");
+    private bool HelperPrepares => Warns(RuleIds.HelperPreparesPaper) || Warns(RuleIds.HelperFolds);
 
-    private bool IsBroken => Warns("wound-advice");
+    private bool IsBroken => Warns(RuleIds.WoundAdvice);
 
-    private bool SeesNothing => known.Choice("sight") == "none";
+    private bool SeesNothing => known.Is(OptionIds.SightNone);
 
-    private string Gloves => known.Many("precautions") is { } p && p.Contains("allergy-latex") ? "gloves without latex" : "gloves";
+    private string Gloves => known.Has(OptionIds.PrecautionAllergyLatex) ? "gloves without latex" : "gloves";
 
-    private bool Warns(string rule) => ranked.Cautions.Any(c => c.Rule.Id == rule);
+    private bool Warns(RuleId rule) => ranked.Cautions.Any(c => c.Rule.Id == rule);
 
     /// <summary>The steps numbered, in parts no longer than the person follows in a row.</summary>
     public IEnumerable<string> Lines()
@@ -108,7 +105,7 @@ public sealed class SetupText(RankedPlan ranked, Answers known, KnowledgeBase kn
             ? $"Take {sheets} in one strip, {length} long."
             : $"Fold {sheets} in half {Times(paper.Strip.Folds)}. That gives {paper.Strip.Layers} layers, {length} long.";
         string few = bunch ? $"Bunch {sheets} of paper" : paper.Strip.Folds == 0 ? $"Take {sheets} of paper" : $"Fold {sheets} in half {Times(paper.Strip.Folds)}";
-        yield return !_plan.Has("prepared-paper") ? new(bunch ? SetupAct.BunchPaper : SetupAct.FoldPaper, fold, few + ".", aid)
+        yield return !_plan.Has(AddOnIds.PreparedPaper) ? new(bunch ? SetupAct.BunchPaper : SetupAct.FoldPaper, fold, few + ".", aid)
             : HelperPrepares && reader != SetupReader.Helper
             ? new(
                 SetupAct.FoldPaper,
@@ -152,7 +149,7 @@ public sealed class SetupText(RankedPlan ranked, Answers known, KnowledgeBase kn
         if (water is { CanBeWarm: true, LimitsTemperature: true })
         {
             string check = poor ? "measure it with a thermometer" : "feel it on the inner arm";
-            string heat = Warns("heat-of-seat-and-air") ? " Switch the seat heating off and set the air to cool." : string.Empty;
+            string heat = Warns(RuleIds.HeatOfSeatAndAir) ? " Switch the seat heating off and set the air to cool." : string.Empty;
             yield return new(SetupAct.SetWarmth, $"Before the first use, set the water to its coolest setting and {check}. Never above {limit} degrees Celsius.{heat}", $"{(heat.Length > 0 ? "Seat heating off. " : string.Empty)}Coolest setting. Never above {limit} degrees Celsius.", _plan.Washing);
         }
 
@@ -166,29 +163,29 @@ public sealed class SetupText(RankedPlan ranked, Answers known, KnowledgeBase kn
 
     private IEnumerable<SetupStep> Sit()
     {
-        string place = known.Choice("place") ?? string.Empty;
+        bool inBed = known.Is(OptionIds.PlaceBed);
         string rail = _plan.AddOns.Any(a => a is { Steadies: true, ChangesFixtures: true }) ? "the rail" : "something fixed";
         string hold = ranked.HandHolds ? $"Hold {rail}" : $"Lean on {rail}";
         string posture = _plan.Posture switch
         {
-            Posture.Seated when place == "bed" => "Sit up in bed with the back supported.",
+            Posture.Seated when inBed => "Sit up in bed with the back supported.",
             Posture.Seated => "Sit well back with both feet flat.",
-            Posture.SeatedLeaningForward when place == "bed" => "Sit up in bed and lean forward slowly.",
+            Posture.SeatedLeaningForward when inBed => "Sit up in bed and lean forward slowly.",
             Posture.SeatedLeaningForward => "Sit with both feet flat and lean forward slowly.",
             Posture.HalfStanding => $"{hold} and rise halfway.",
             Posture.Standing => $"Stand and {PlanText.Lower(hold)}.",
             Posture.SideLying => $"Lie on {Your("side")} with {Your("knees")} drawn up.",
-            _ when place is "" or "bed" => $"Lie back with {Your("knees")} apart.",
+            _ when inBed || !known.Knows(QuestionIds.Place) => $"Lie back with {Your("knees")} apart.",
             _ => $"Lie back in the tilted chair with {Your("knees")} apart.",
         };
         string say = reader == SetupReader.Helper && _plan.Aid.Method == MethodKind.Helper ? "Say: " : string.Empty;
-        yield return new(SetupAct.TakePosture, say + posture + Leans(), FewOfPosture(place, hold));
+        yield return new(SetupAct.TakePosture, say + posture + Leans(), FewOfPosture(inBed, hold));
         if (_plan.Approach is { } approach)
         {
             // Where the seat washes by itself, it is the companion that is brought to the skin.
             var reaches = _plan is { Aid.Reach: ReachKind.None, Companion: { } companion } ? companion : _plan.Aid;
             string what = reaches.Reach == ReachKind.Handle ? "aid" : reaches.Reach == ReachKind.Jet ? "nozzle" : "hand";
-            string hand = CleaningSide.Hand(known) is { } side ? $"{side} " : string.Empty;
+            string hand = CleaningSide.Hand(known) is { } side ? $"{Words.Of(side)} " : string.Empty;
             string it = what == "hand" ? Your($"{hand}hand") : $"the {what}";
             string held = what == "hand" || hand.Length == 0 ? string.Empty : $"Hold it in {Your($"{hand}hand")}. ";
             yield return new(SetupAct.BringToSkin, held + approach switch
@@ -208,24 +205,24 @@ public sealed class SetupText(RankedPlan ranked, Answers known, KnowledgeBase kn
     }
 
     /// <summary>True where the bare hand does not fold the paper and nobody folds it ahead.</summary>
-    private bool Bunches(Aid aid) => aid.Reach == ReachKind.BareHand && !ranked.FoldsPaper && !_plan.Has("prepared-paper");
+    private bool Bunches(Aid aid) => aid.Reach == ReachKind.BareHand && !ranked.FoldsPaper && !_plan.Has(AddOnIds.PreparedPaper);
 
     private static string FewOfHand(string hand) => hand.Length == 0 ? string.Empty : $", {hand}hand";
 
-    private string FewOfPosture(string place, string hold)
+    private string FewOfPosture(bool inBed, string hold)
     {
         var (forward, side) = Lean;
         string ahead = forward switch { 0 => string.Empty, < 30 => " Lean forward a little.", < 40 => " Hands on your knees.", _ => " Elbows on your knees." };
         string aside = (side, CleaningSide.Hand(known)) switch
         {
             (0, _) => string.Empty,
-            (_, "right" or "left") => $" Lean to the {(CleaningSide.Hand(known) == "right" == side > 0 ? "right" : "left")}.",
+            (_, not null) => $" Lean to the {(CleaningSide.Hand(known) == WorkingHand.Right == side > 0 ? "right" : "left")}.",
             ( > 0, _) => " Lean to the hand that cleans.",
             _ => " Lean away from the hand that cleans.",
         };
         return _plan.Posture switch
         {
-            Posture.Seated when place == "bed" => "Sit up in bed.",
+            Posture.Seated when inBed => "Sit up in bed.",
             Posture.Seated => "Sit well back.",
             Posture.SeatedLeaningForward => forward == 0 ? "Sit. Lean forward slowly." : "Sit.",
             Posture.HalfStanding => $"{hold}. Rise halfway.",
@@ -290,7 +287,7 @@ public sealed class SetupText(RankedPlan ranked, Answers known, KnowledgeBase kn
 
     private IEnumerable<SetupStep> Clean()
     {
-        bool male = known.Choice("sex") == "male";
+        bool male = known.Choice(QuestionIds.Sex) == Sex.Male;
         if (_plan.Aid.Method == MethodKind.Helper)
         {
             foreach (var step in ByHelper(male))
@@ -335,12 +332,12 @@ public sealed class SetupText(RankedPlan ranked, Answers known, KnowledgeBase kn
         yield return Look();
     }
 
-    private SetupStep Dry() => Warns("air-on-broken-skin") ? new(
+    private SetupStep Dry() => Warns(RuleIds.AirOnBrokenSkin) ? new(
                 SetupAct.Finish,
                 ranked.HandPats ? "Leave the dryer off. Lay soft paper on until the skin is dry." : "Leave the dryer off. Somebody else lays soft paper on until the skin is dry.",
                 ranked.HandPats ? "Dryer off. Lay soft paper on." : "Dryer off. Somebody else lays soft paper on.",
                 _plan.Aid)
-            : Warns("heat-of-seat-and-air") ? new(SetupAct.Dry, ranked.HandPats ? "Use the dryer on cool. Pat with soft paper until the paper stays dry." : "Use the dryer on cool, and twice if the skin stays wet.", ranked.HandPats ? "Dry with cool air. Pat." : "Dry with cool air.", _plan.Aid)
+            : Warns(RuleIds.HeatOfSeatAndAir) ? new(SetupAct.Dry, ranked.HandPats ? "Use the dryer on cool. Pat with soft paper until the paper stays dry." : "Use the dryer on cool, and twice if the skin stays wet.", ranked.HandPats ? "Dry with cool air. Pat." : "Dry with cool air.", _plan.Aid)
             : ranked.HandPats ? new(SetupAct.Dry, "Use the dryer until the skin feels dry. Pat any wet skin with soft paper.", "Dry with air. Pat.", _plan.Aid)
             : new(SetupAct.Dry, "Use the dryer until the skin feels dry.", "Dry with air.", _plan.Aid);
 
@@ -387,7 +384,7 @@ public sealed class SetupText(RankedPlan ranked, Answers known, KnowledgeBase kn
             yield return new(SetupAct.UseBin, _plan.Aid.Method == MethodKind.Helper ? "Put wipes and gloves into the bin, not the toilet." : "Put wipes into the bin, not the toilet.", "Into the bin, not the toilet.");
         }
 
-        if (_plan.Has("skin-mirror"))
+        if (_plan.Has(AddOnIds.SkinMirror))
         {
             yield return new(SetupAct.LookAtSkin, $"Look at {Your("skin")} with the mirror.", "Look at your skin.");
         }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using ToiletAid.Core.Catalogue;
+using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Reach;
 
 namespace ToiletAid.Core.Advising;
@@ -26,7 +27,7 @@ public sealed record Advice
     public ImmutableArray<Finding> ForEveryPlan { get => field.IsDefault ? [] : field; init; }
 
     /// <summary>False while it is not known whether there is a red flag: then nothing is sure.</summary>
-    public bool SignsKnown => !ForEveryPlan.Any(f => f.Rule.Id == "signs-not-known");
+    public bool SignsKnown => !ForEveryPlan.Any(f => f.Rule.Id == RuleIds.SignsNotKnown);
 
     /// <summary>Whether an aid is needed at all.</summary>
     public AidNeed Need =>
@@ -46,5 +47,5 @@ public sealed record Advice
     /// <summary>How much the first place depends on a grip that was not measured; null when it was, or where <see cref="AdviceSettings.AsksGrip"/> is false.</summary>
     public GripDependence? Grip { get; init; }
 
-    private static bool IsSure(RankedPlan plan) => plan.Plan.Companion is null && !plan.Cautions.Any(c => c.Rule.Id is "hand-not-sure" or "strength-near-limit");
+    private static bool IsSure(RankedPlan plan) => plan.Plan.Companion is null && !plan.Cautions.Any(c => c.Rule.Id == RuleIds.HandNotSure || c.Rule.Id == RuleIds.StrengthNearLimit);
 }

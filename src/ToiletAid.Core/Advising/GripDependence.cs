@@ -18,7 +18,7 @@ public sealed record GripDependence(double WeakNewtons, double StrongNewtons, Pl
     /// <param name="known">Answers as given.</param>
     internal static GripDependence? Of(KnowledgeBase knowledge, Advisor advisor, Answers known)
     {
-        if (known.Knows("grip") || !advisor.Stops(known).IsEmpty)
+        if (known.Knows(QuestionIds.Grip) || !advisor.Stops(known).IsEmpty)
         {
             return null;
         }
@@ -33,5 +33,5 @@ public sealed record GripDependence(double WeakNewtons, double StrongNewtons, Pl
         return new(weak, strong, advisor.First(With(known, weak)), advisor.First(With(known, strong)));
     }
 
-    private static Answers With(Answers known, double newtons) => known.With("grip", new(new AnswerValue.Number(newtons, "N"), HowObtained.Measured));
+    private static Answers With(Answers known, double newtons) => known.With(QuestionIds.Grip, new(new AnswerValue.Number(newtons, "N"), HowObtained.Measured));
 }

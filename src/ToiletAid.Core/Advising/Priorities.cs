@@ -19,7 +19,7 @@ public static class Priorities
     /// <summary>The order for these answers, and whether the person stated it. Within a group of the usual order nothing is said about which comes first.</summary>
     public static (PriorityOrder Order, bool Stated) Of(Answers answers)
     {
-        if (answers["priorities"]?.Value is AnswerValue.Order { Groups.IsEmpty: false } stated)
+        if (answers[QuestionIds.Priorities]?.Value is AnswerValue.Order { Groups.IsEmpty: false } stated)
         {
             var groups = stated.Groups.Select(g => g.Select(c => Words.Find<Criterion>(c)!.Value).ToArray()).ToArray();
             bool placed = groups.Any(g => g.Contains(Criterion.Independence));

@@ -57,6 +57,33 @@ public sealed class Answers
     /// <summary>The chosen option, or null when not asked, not known or not a choice.</summary>
     public string? Choice(string question) => (this[question]?.Value as AnswerValue.Choice)?.Option;
 
+    /// <summary>The chosen member of an enum, or null when not asked, not known or not a choice.</summary>
+    public T? Choice<T>(ChoiceId<T> question)
+        where T : struct, Enum =>
+        Words.Find<T>(Choice(question.Text));
+
+    /// <summary>True when one of these options was chosen; false also when the question was not asked or the answer is not known.</summary>
+    /// <param name="options">Options of one question with one choice.</param>
+    public bool Is(params ReadOnlySpan<OptionId> options)
+    {
+        if (Choice(options[0].Question) is { } choice)
+        {
+            foreach (var option in options)
+            {
+                if (choice == option.Text)
+                {
+                    return true;
+                }
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>True when this option is among those chosen; false also when the question was not asked or the answer is not known.</summary>
+    /// <param name="option">Option of a question with many choices.</param>
+    public bool Has(OptionId option) => Many(option.Question) is { } many && many.Contains(option.Text);
+
     /// <summary>The chosen options, or null when not asked or not known.</summary>
     public ImmutableArray<string>? Many(string question) => (this[question]?.Value as AnswerValue.Many)?.Options;
 

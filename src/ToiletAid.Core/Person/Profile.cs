@@ -7,8 +7,6 @@ namespace ToiletAid.Core.Person;
 /// <param name="Sessions">Visits in the order in which they were written; at least one. Their days alone order nothing: years are mistyped, and clocks are set back.</param>
 public sealed record Profile(string Person, ImmutableArray<Session> Sessions)
 {
-    private const string RedFlags = "red-flags";
-
     /// <summary>The visits in the order in which they took place: as they were written, but one that was written late before those of later days.</summary>
     public ImmutableArray<Session> InTime
     {
@@ -38,8 +36,8 @@ public sealed record Profile(string Person, ImmutableArray<Session> Sessions)
                 return latest;
             }
 
-            var flags = (latest.Answers.Many(RedFlags) ?? []).Union(late.SelectMany(s => s.Answers.Many(RedFlags)!.Value), StringComparer.Ordinal);
-            return latest with { Answers = latest.Answers.With(RedFlags, new(new AnswerValue.Many([.. flags]), HowObtained.Reported)) };
+            var flags = (latest.Answers.Many(QuestionIds.RedFlags) ?? []).Union(late.SelectMany(s => s.Answers.Many(QuestionIds.RedFlags)!.Value), StringComparer.Ordinal);
+            return latest with { Answers = latest.Answers.With(QuestionIds.RedFlags, new(new AnswerValue.Many([.. flags]), HowObtained.Reported)) };
         }
     }
 
@@ -55,7 +53,7 @@ public sealed record Profile(string Person, ImmutableArray<Session> Sessions)
 
             var visits = InTime;
             int latest = Sessions.IndexOf(visits[Answered(visits, visits.Length - 1)]);
-            return [.. Sessions.Skip(latest + 1).Where(s => s.IsLate && s.Answers.Many(RedFlags) is { IsEmpty: false })];
+            return [.. Sessions.Skip(latest + 1).Where(s => s.IsLate && s.Answers.Many(QuestionIds.RedFlags) is { IsEmpty: false })];
         }
     }
 

@@ -8,7 +8,6 @@ namespace ToiletAid.Core.Plans;
 /// <summary>Answers as the reach and hand computations take them.</summary>
 public static class AnswerMapping
 {
-    private const string Dizzy = "dizzy-when-leaning";
 
     private static readonly ImmutableArray<(string Part, JointMotion Motion)> Joints =
     [
@@ -27,14 +26,14 @@ public static class AnswerMapping
         ("wrist-extension", JointMotion.WristExtension),
     ];
 
-    private static readonly ImmutableArray<(string Option, ReachPrecaution Precaution)> Precautions =
+    private static readonly ImmutableArray<(OptionId Option, ReachPrecaution Precaution)> Precautions =
     [
-        ("hip-flexion-limit", ReachPrecaution.HipFlexionLimit),
-        ("no-twisting-or-bending", ReachPrecaution.NoTwistingOrBending),
-        ("brittle-bones", ReachPrecaution.NoTwistingOrBending),
-        ("sternal", ReachPrecaution.Sternal),
-        ("shoulder-surgery", ReachPrecaution.ShoulderSurgery),
-        ("no-weight-through-the-hand", ReachPrecaution.NoWeightThroughHand),
+        (OptionIds.PrecautionHipFlexionLimit, ReachPrecaution.HipFlexionLimit),
+        (OptionIds.PrecautionNoTwistingOrBending, ReachPrecaution.NoTwistingOrBending),
+        (OptionIds.PrecautionBrittleBones, ReachPrecaution.NoTwistingOrBending),
+        (OptionIds.PrecautionSternal, ReachPrecaution.Sternal),
+        (OptionIds.PrecautionShoulderSurgery, ReachPrecaution.ShoulderSurgery),
+        (OptionIds.PrecautionNoWeightThroughTheHand, ReachPrecaution.NoWeightThroughHand),
     ];
 
     /// <summary>The person as the reach computation takes them. What is not known stays unknown there and widens its spread.</summary>
@@ -42,47 +41,47 @@ public static class AnswerMapping
     public static ReachPerson Reach(Answers known)
     {
         // Who gets dizzy is given no lean, whatever balance was seen.
-        bool dizzy = known.Many("precautions") is { } all && all.Contains(Dizzy);
+        bool dizzy = known.Has(OptionIds.PrecautionDizzyWhenLeaning);
         return new()
         {
-            Sex = Words.Find<Sex>(known.Choice("sex")) ?? Sex.Unstated,
-            AgeYears = known.Si("age"),
-            Stature = Input(known, "stature"),
-            Mass = Input(known, "mass"),
-            Hand = Words.Find<WorkingHand>(known.Choice("hand")) ?? WorkingHand.Right,
-            Behind = Words.Find<LandmarkBehind>(known.Choice("reach-behind")),
-            BehindHow = known["reach-behind"]?.How ?? HowObtained.Observed,
-            Front = Words.Find<LandmarkFront>(known.Choice("reach-front")),
-            FrontHow = known["reach-front"]?.How ?? HowObtained.Observed,
-            Lean = dizzy ? Lean.NotAtAll : Words.Find<Lean>(known.Choice("lean")),
-            LeanForward = dizzy ? null : Input(known, "lean"),
-            Joints = known["joints"]?.Value is AnswerValue.Parts parts ? Measured(parts, known["joints"]!.How) : ImmutableDictionary<JointMotion, ReachInput>.Empty,
-            Precautions = known.Many("precautions") is { } some
-                ? [.. Precautions.Where(p => some.Contains(p.Option) && !(p.Precaution == ReachPrecaution.ShoulderSurgery && CleaningSide.IsSpared(known))).Select(p => p.Precaution).Distinct()]
+            Sex = known.Choice(QuestionIds.Sex) ?? Sex.Unstated,
+            AgeYears = known.Si(QuestionIds.Age),
+            Stature = Input(known, QuestionIds.Stature),
+            Mass = Input(known, QuestionIds.Mass),
+            Hand = known.Choice(QuestionIds.Hand) ?? WorkingHand.Right,
+            Behind = known.Choice(QuestionIds.ReachBehind),
+            BehindHow = known[QuestionIds.ReachBehind]?.How ?? HowObtained.Observed,
+            Front = known.Choice(QuestionIds.ReachFront),
+            FrontHow = known[QuestionIds.ReachFront]?.How ?? HowObtained.Observed,
+            Lean = dizzy ? Lean.NotAtAll : known.Choice(QuestionIds.Lean),
+            LeanForward = dizzy ? null : Input(known, QuestionIds.Lean),
+            Joints = known[QuestionIds.Joints]?.Value is AnswerValue.Parts parts ? Measured(parts, known[QuestionIds.Joints]!.How) : ImmutableDictionary<JointMotion, ReachInput>.Empty,
+            Precautions = known.Many(QuestionIds.Precautions) is { } some
+                ? [.. Precautions.Where(p => some.Contains(p.Option.Text) && !(p.Precaution == ReachPrecaution.ShoulderSurgery && CleaningSide.IsSpared(known))).Select(p => p.Precaution).Distinct()]
                 : [],
         };
     }
 
     /// <summary>True when a precaution can change reach or what the person can hold.</summary>
     /// <param name="precaution">Option of the question on precautions.</param>
-    internal static bool IsAboutReach(string precaution) => precaution == Dizzy || Precautions.Any(p => p.Option == precaution);
+    internal static bool IsAboutReach(string precaution) => precaution == OptionIds.PrecautionDizzyWhenLeaning.Text || Precautions.Any(p => p.Option.Text == precaution);
 
     /// <summary>The hand as the hand computation takes it.</summary>
     /// <param name="filled">Answers with assumptions where nothing is known.</param>
     /// <exception cref="ArgumentException">Age or cleans a day are neither known nor assumed.</exception>
     public static HandFacts Hand(Answers filled) => new()
     {
-        AgeYears = Settled(filled, "age"),
-        Sex = Words.Find<Sex>(filled.Choice("sex")) ?? Sex.Unstated,
-        BestGrasp = Words.Find<Grasp>(filled.Choice("grasp")) ?? Grasp.WholeHand,
-        GraspObtained = filled["grasp"]?.How ?? HowObtained.Reported,
-        HandsFree = filled.Choice("hands-free") == "one" ? 1 : 2,
-        Dexterity = Words.Find<Dexterity>(filled.Choice("dexterity")) ?? Dexterity.Usual,
-        Tremor = Words.Find<Tremor>(filled.Choice("tremor")) ?? Tremor.None,
-        GripNewtons = filled.Si("grip"),
-        PinchNewtons = filled.Si("pinch"),
-        PegSeconds = filled.Si("dexterity"),
-        CleansPerDay = Settled(filled, "cleans"),
+        AgeYears = Settled(filled, QuestionIds.Age),
+        Sex = filled.Choice(QuestionIds.Sex) ?? Sex.Unstated,
+        BestGrasp = filled.Choice(QuestionIds.Grasp) ?? Grasp.WholeHand,
+        GraspObtained = filled[QuestionIds.Grasp]?.How ?? HowObtained.Reported,
+        HandsFree = filled.Is(OptionIds.HandsFreeOne) ? 1 : 2,
+        Dexterity = filled.Choice(QuestionIds.Dexterity) ?? Dexterity.Usual,
+        Tremor = filled.Choice(QuestionIds.Tremor) ?? Tremor.None,
+        GripNewtons = filled.Si(QuestionIds.Grip),
+        PinchNewtons = filled.Si(QuestionIds.Pinch),
+        PegSeconds = filled.Si(QuestionIds.Dexterity),
+        CleansPerDay = Settled(filled, QuestionIds.Cleans),
     };
 
     /// <summary>A number that is known or assumed, SI.</summary>

@@ -147,8 +147,8 @@ internal sealed record Appraiser
     {
         string? seen = approach switch
         {
-            Approach.Behind when Known.Choice("reach-behind") is "the-cleft" or "tailbone" or "waist-or-above" => "reach.hand-behind." + Known.Choice("reach-behind"),
-            Approach.Front when Known.Choice("reach-front") == "past-the-groin" => "reach.hand-front.past-the-groin",
+            Approach.Behind when Known.Choice(QuestionIds.ReachBehind) is (LandmarkBehind.TheCleft or LandmarkBehind.Tailbone or LandmarkBehind.WaistOrAbove) and var behind => "reach.hand-behind." + Words.Of(behind),
+            Approach.Front when Known.Choice(QuestionIds.ReachFront) is LandmarkFront.PastTheGroin and var front => "reach.hand-front." + Words.Of(front),
             _ => null,
         };
         return seen is null ? 0 : _knowledge.Evidence.Value(seen);
@@ -158,11 +158,11 @@ internal sealed record Appraiser
     /// and weakness stop a hand that the joints would let pass, so that what was seen caps what is computed.</summary>
     private double? SeenShort(Approach approach)
     {
-        string? seen = (approach, Known.Choice("reach-behind"), Known.Choice("reach-front")) switch
+        string? seen = (approach, Known.Choice(QuestionIds.ReachBehind), Known.Choice(QuestionIds.ReachFront)) switch
         {
-            (Approach.Behind, "not-past-the-hip" or "outer-buttock", _) => "reach.hand-behind." + Known.Choice("reach-behind"),
-            (Approach.Side, "not-past-the-hip", _) => "reach.hand-behind.not-past-the-hip",
-            (Approach.Front, _, "not-past-mid-thigh" or "groin") => "reach.hand-front." + Known.Choice("reach-front"),
+            (Approach.Behind, (LandmarkBehind.NotPastTheHip or LandmarkBehind.OuterButtock) and { } behind, _) => "reach.hand-behind." + Words.Of(behind),
+            (Approach.Side, LandmarkBehind.NotPastTheHip and { } behind, _) => "reach.hand-behind." + Words.Of(behind),
+            (Approach.Front, _, (LandmarkFront.NotPastMidThigh or LandmarkFront.Groin) and { } front) => "reach.hand-front." + Words.Of(front),
             _ => null,
         };
         return seen is null ? null : _knowledge.Evidence.Value(seen);

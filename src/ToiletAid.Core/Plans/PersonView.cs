@@ -27,65 +27,65 @@ internal sealed class PersonView(EvidenceTable evidence, Answers filled)
 
     /// <summary>Share of the rubbing that counts as risk, 0 to 1.</summary>
     internal double Fragility => _fragility ??= Math.Min(1,
-        evidence.Value("skin.fragility." + Settled(filled, "skin"))
+        evidence.Value("skin.fragility." + Settled(filled, QuestionIds.Skin))
         + Warning(evidence, filled)
-        + (filled.Choice("bleeding") == "yes" ? evidence.Value("skin.bleeding") : 0)
-        + (filled.Choice("sore-when-wiped") == "yes" ? evidence.Value("skin.sore") : 0));
+        + (filled.Is(OptionIds.BleedingYes) ? evidence.Value("skin.bleeding") : 0)
+        + (filled.Is(OptionIds.SoreWhenWipedYes) ? evidence.Value("skin.sore") : 0));
 
     /// <summary>Lack of warning by feeling, 0 none is lacking.</summary>
     internal double LackOfWarning => _lackOfWarning ??= Warning(evidence, filled);
 
-    internal bool MarkedTremor => filled.Choice("tremor") == "marked";
+    internal bool MarkedTremor => filled.Choice(QuestionIds.Tremor) == Tremor.Marked;
 
-    internal double DryCleaning => _dryCleaning ??= evidence.Value("cleaning.dry." + Settled(filled, "stool"));
+    internal double DryCleaning => _dryCleaning ??= evidence.Value("cleaning.dry." + Settled(filled, QuestionIds.Stool));
 
-    internal double MoistCleaning => _moistCleaning ??= evidence.Value("cleaning.moist." + Settled(filled, "stool"));
+    internal double MoistCleaning => _moistCleaning ??= evidence.Value("cleaning.moist." + Settled(filled, QuestionIds.Stool));
 
-    internal double WashCleaning => _washCleaning ??= evidence.Value("cleaning.wash." + Settled(filled, "stool"));
+    internal double WashCleaning => _washCleaning ??= evidence.Value("cleaning.wash." + Settled(filled, QuestionIds.Stool));
 
-    internal int StoolType => _stoolType ??= int.Parse(Settled(filled, "stool"), System.Globalization.CultureInfo.InvariantCulture);
+    internal int StoolType => _stoolType ??= int.Parse(Settled(filled, QuestionIds.Stool), System.Globalization.CultureInfo.InvariantCulture);
 
-    internal bool SoilStaysDeep => filled.Choice("deep") == "yes";
+    internal bool SoilStaysDeep => filled.Is(OptionIds.DeepYes);
 
-    internal bool MenstrualBlood => filled.Many("also") is { } also && also.Contains("menstrual-blood");
+    internal bool MenstrualBlood => filled.Has(OptionIds.AlsoMenstrualBlood);
 
-    internal string WantedMethod => Settled(filled, "method");
+    internal string WantedMethod => Settled(filled, QuestionIds.Method);
 
-    internal double TouchCounts => _touchCounts ??= evidence.Value("contact.touch." + Settled(filled, "paper-touch"));
+    internal double TouchCounts => _touchCounts ??= evidence.Value("contact.touch." + Settled(filled, QuestionIds.PaperTouch));
 
-    internal double CleaningCounts => _cleaningCounts ??= evidence.Value(filled.Choice("infection") == "yes" ? "contact.cleaning-infection" : "contact.cleaning");
+    internal double CleaningCounts => _cleaningCounts ??= evidence.Value(filled.Is(OptionIds.InfectionYes) ? "contact.cleaning-infection" : "contact.cleaning");
 
     /// <summary>Steps followed in a row; +infinity for four or more.</summary>
-    internal double FollowsSteps => _followsSteps ??= StepsFollowed(evidence, Settled(filled, "steps"));
+    internal double FollowsSteps => _followsSteps ??= StepsFollowed(evidence, Settled(filled, QuestionIds.Steps));
 
     /// <summary>True when the hand can fold paper ahead of time, at a table and without haste.</summary>
-    internal bool FoldsPaper => filled.Choice("grasp") is "fine-pinch" or "whole-hand" && filled.Choice("dexterity") != "cannot";
+    internal bool FoldsPaper => filled.Choice(QuestionIds.Grasp) is Grasp.FinePinch or Grasp.WholeHand && filled.Choice(QuestionIds.Dexterity) != Dexterity.Cannot;
 
-    internal bool SomebodyPrompts => Settled(filled, "helper") != "never";
+    internal bool SomebodyPrompts => Settled(filled, QuestionIds.Helper) != OptionIds.HelperNever.Text;
 
-    internal double SightCounts => _sightCounts ??= evidence.Value("learning.sight." + Settled(filled, "sight"));
+    internal double SightCounts => _sightCounts ??= evidence.Value("learning.sight." + Settled(filled, QuestionIds.Sight));
 
-    internal double CarryingCounts => _carryingCounts ??= evidence.Value("carrying.weight." + Settled(filled, "carry"));
+    internal double CarryingCounts => _carryingCounts ??= evidence.Value("carrying.weight." + Settled(filled, QuestionIds.Carry));
 
-    internal double NoticedCounts => _noticedCounts ??= evidence.Value("carrying.noticed." + Settled(filled, "look"));
+    internal double NoticedCounts => _noticedCounts ??= evidence.Value("carrying.noticed." + Settled(filled, QuestionIds.Look));
 
-    internal double HeardCounts => _heardCounts ??= evidence.Value("carrying.heard." + Settled(filled, "noise"));
+    internal double HeardCounts => _heardCounts ??= evidence.Value("carrying.heard." + Settled(filled, QuestionIds.Noise));
 
-    internal double CleansPerDay => _cleansPerDay ??= AnswerMapping.Settled(filled, "cleans");
+    internal double CleansPerDay => _cleansPerDay ??= AnswerMapping.Settled(filled, QuestionIds.Cleans);
 
-    internal double? Budget => filled.Si("budget");
+    internal double? Budget => filled.Si(QuestionIds.Budget);
 
-    internal bool WaterInReach => filled.Choice("water") == "basin-in-reach";
+    internal bool WaterInReach => filled.Is(OptionIds.WaterBasinInReach);
 
-    internal bool SensitiveDrain => filled.Choice("drain") == "septic-or-easily-blocked";
+    internal bool SensitiveDrain => filled.Is(OptionIds.DrainSepticOrEasilyBlocked);
 
-    private static double Warning(EvidenceTable evidence, Answers filled) => evidence.Value("skin.feeling." + Settled(filled, "feeling"));
+    private static double Warning(EvidenceTable evidence, Answers filled) => evidence.Value("skin.feeling." + Settled(filled, QuestionIds.Feeling));
 
     /// <summary>Steps that somebody who gave an answer on steps follows in a row; +infinity for four or more, which is no upper end.</summary>
     /// <param name="evidence">Limits and coefficients.</param>
     /// <param name="steps">Option of the question on steps.</param>
     internal static double StepsFollowed(EvidenceTable evidence, string steps) =>
-        steps == "four-or-more" ? double.PositiveInfinity : evidence.Value("learning.follows." + steps);
+        steps == OptionIds.StepsFourOrMore.Text ? double.PositiveInfinity : evidence.Value("learning.follows." + steps);
 
     // What is assumed while nothing is known stands with the questions, and nowhere a second time.
     private static string Settled(Answers filled, string question) =>

@@ -25,10 +25,10 @@ internal sealed class PlanSpace
         _catalogue = catalogue;
         _aids = catalogue.Aids.ToDictionary(a => a.Id, StringComparer.Ordinal);
         _postures = Postures(known);
-        _hipLimit = known.Many("precautions") is { } p && p.Contains("hip-flexion-limit");
-        _looksForHarm = known.Choice("feeling") is "reduced" or "none" && known.Choice("sight") != "none";
-        _short = known.Si("stature") < evidence.Value("body.short");
-        _mayMount = known.Choice("fixtures") != "no" && known.Choice("place") is null or "own-toilet";
+        _hipLimit = known.Has(OptionIds.PrecautionHipFlexionLimit);
+        _looksForHarm = known.Is(OptionIds.FeelingReduced, OptionIds.FeelingNone) && !known.Is(OptionIds.SightNone);
+        _short = known.Si(QuestionIds.Stature) < evidence.Value("body.short");
+        _mayMount = !known.Is(OptionIds.FixturesNo) && (!known.Knows(QuestionIds.Place) || known.Is(OptionIds.PlaceOwnToilet));
     }
 
     /// <summary>Two people with the same key have the same plans.</summary>
@@ -45,14 +45,14 @@ internal sealed class PlanSpace
     /// <summary>Postures worth trying: the one used now, and the usual ones that it can be changed into without more balance than shown.</summary>
     internal static ImmutableArray<Posture> Postures(Answers known)
     {
-        string? place = known.Choice("place");
-        return Words.Find<Posture>(known.Choice("posture")) switch
+        bool inBedNow = known.Is(OptionIds.PlaceBed);
+        return known.Choice(QuestionIds.Posture) switch
         {
-            null => place == "bed" ? InBed : OnASeat,
-            Posture.Reclined when place is "commode" or "own-toilet" or "shared-or-public-toilet" => [Posture.Reclined],
+            null => inBedNow ? InBed : OnASeat,
+            Posture.Reclined when known.Is(OptionIds.PlaceCommode, OptionIds.PlaceOwnToilet, OptionIds.PlaceSharedOrPublicToilet) => [Posture.Reclined],
             Posture.SideLying => [Posture.SideLying],
             Posture.Reclined => [Posture.Reclined, Posture.SideLying],
-            { } inBed when place == "bed" => [inBed],
+            { } inBed when inBedNow => [inBed],
             Posture.HalfStanding => [Posture.HalfStanding, .. OnASeat],
             Posture.Standing => [Posture.Standing, .. OnASeat],
             _ => OnASeat,

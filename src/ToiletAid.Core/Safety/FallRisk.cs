@@ -22,16 +22,16 @@ internal static class FallRisk
         double points = c.Plan.Posture is Posture.HalfStanding or Posture.Standing ? c.Value("falls.on-the-legs")
             : PlanFeatures.Leans(c.Plan) || PlanFeatures.PoseLeans(c) ? c.Value("falls.lean")
             : 0;
-        bool feetHang = c.Plan.Posture == Posture.Seated && c.Known.Si("stature") < c.Value("body.short") && !c.Plan.AddOns.Any(a => a is { Steadies: true, ChangesFixtures: false });
+        bool feetHang = c.Plan.Posture == Posture.Seated && c.Known.Si(QuestionIds.Stature) < c.Value("body.short") && !c.Plan.AddOns.Any(a => a is { Steadies: true, ChangesFixtures: false });
         return points + (feetHang ? c.Value("falls.feet-hang") : 0);
     }
 
     private static double OfPerson(RuleContext c) =>
-        (c.Known.Si("age") >= c.Value("falls.old") ? c.Value("falls.age") : 0)
-        + (c.Known.Choice("lean") == "not-at-all" ? c.Value("falls.no-balance") : 0)
-        + (c.Known.Many("precautions") is { } p && p.Contains("dizzy-when-leaning") ? c.Value("falls.dizzy") : 0)
-        + (c.Known.Many("precautions") is { } q && q.Contains("no-weight-on-a-leg") ? c.Value("falls.one-leg") : 0)
-        + (c.Known.Choice("tremor") == "marked" ? c.Value("falls.tremor") : 0)
-        + (c.Known.Choice("sight") == "none" ? c.Value("falls.sight") : 0)
-        + (c.Known.Choice("steps") == "one" ? c.Value("falls.forgets") : 0);
+        (c.Known.Si(QuestionIds.Age) >= c.Value("falls.old") ? c.Value("falls.age") : 0)
+        + (c.Known.Choice(QuestionIds.Lean) == Lean.NotAtAll ? c.Value("falls.no-balance") : 0)
+        + (c.Known.Has(OptionIds.PrecautionDizzyWhenLeaning) ? c.Value("falls.dizzy") : 0)
+        + (c.Known.Has(OptionIds.PrecautionNoWeightOnALeg) ? c.Value("falls.one-leg") : 0)
+        + (c.Known.Choice(QuestionIds.Tremor) == Tremor.Marked ? c.Value("falls.tremor") : 0)
+        + (c.Known.Is(OptionIds.SightNone) ? c.Value("falls.sight") : 0)
+        + (c.Known.Is(OptionIds.StepsOne) ? c.Value("falls.forgets") : 0);
 }

@@ -8,10 +8,10 @@ internal static class FoldingAhead
     /// <summary>It takes fingers that take up paper, and can handle small things at all.</summary>
     internal static RuleOutcome HandCannot(Answers known)
     {
-        var grasp = known.Choice("grasp") is { } g ? RuleOutcome.If(g is not ("fine-pinch" or "whole-hand")) : RuleOutcome.Unclear("grasp");
-        var fingers = known.Choice("dexterity") is { } d ? RuleOutcome.If(d == "cannot")
-            : known.Knows("dexterity") ? RuleOutcome.No
-            : RuleOutcome.Unclear("dexterity");
+        var grasp = known.Choice(QuestionIds.Grasp) is { } g ? RuleOutcome.If(g is not (Grasp.FinePinch or Grasp.WholeHand)) : RuleOutcome.Unclear(QuestionIds.Grasp);
+        var fingers = known.Choice(QuestionIds.Dexterity) is { } d ? RuleOutcome.If(d == Dexterity.Cannot)
+            : known.Knows(QuestionIds.Dexterity) ? RuleOutcome.No
+            : RuleOutcome.Unclear(QuestionIds.Dexterity);
         return grasp | fingers;
     }
 }

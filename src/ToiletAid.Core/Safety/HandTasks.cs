@@ -19,7 +19,7 @@ internal sealed class HandTasks
         _hazards = hazards;
         _appraiser = appraiser;
         Folds = FoldingAhead.HandCannot(appraiser.Known).Applies != true && appraiser.Middle.View.FollowsSteps >= knowledge.Evidence.Value("learning.prepare-steps");
-        Holds = appraiser.Known.Choice("grasp") is not ("press-with-palm-or-fist" or "press-with-forearm" or "none");
+        Holds = appraiser.Known.Choice(QuestionIds.Grasp) is not (Grasp.PressWithPalmOrFist or Grasp.PressWithForearm or Grasp.None);
     }
 
     /// <summary>False where the hand cannot fold paper or the steps of folding are lost; true also where that is not known.</summary>
@@ -40,7 +40,7 @@ internal sealed class HandTasks
                 from way in hand.Approaches
                 select new Plan { Aid = hand, AddOns = [], Posture = posture, Approach = way };
             _pats[posture] = pats = plans.Any(p => _appraiser.Demands(p) is { Handling.Possible: true } demands
-                && !_hazards.RulesOut.Any(r => !r.Questions.Contains("skin") && r.Check(new(_knowledge, _appraiser.Known, p, demands)).Applies == true));
+                && !_hazards.RulesOut.Any(r => !r.Questions.Contains(QuestionIds.Skin) && r.Check(new(_knowledge, _appraiser.Known, p, demands)).Applies == true));
         }
 
         return pats;

@@ -11,7 +11,8 @@ namespace ToiletAid.Core.Safety;
 /// <summary>Every feature of plans that the hazard table may name. Each looks at the plan as a whole: what follows the cleaning counts like the cleaning.</summary>
 internal static class PlanFeatures
 {
-    private static readonly ImmutableArray<string> Allergens = ["silicone", "latex", "nickel"];
+    private static readonly ImmutableArray<(string Material, OptionId Allergy)> Allergens =
+        [("silicone", OptionIds.PrecautionAllergySilicone), ("latex", OptionIds.PrecautionAllergyLatex), ("nickel", OptionIds.PrecautionAllergyNickel)];
 
     /// <summary>Reasons of the reach computation that are precautions, each with the feature's name after "forbidden-by-".</summary>
     private static readonly ImmutableArray<(string Name, string Reason)> Precautions =
@@ -106,11 +107,11 @@ internal static class PlanFeatures
     private static IEnumerable<PlanFeature> OfHandAndMind() =>
     [
         // What the hand must do.
-        Step("step-needs-two-hands", (c, o) => o.Obstacle == HandlingObstacle.NeedsTwoHands, _ => "hands-free"),
-        Step("step-needs-a-grasp", (c, o) => o.Obstacle == HandlingObstacle.NoUsableGrasp, _ => "grasp"),
+        Step("step-needs-two-hands", (c, o) => o.Obstacle == HandlingObstacle.NeedsTwoHands, _ => QuestionIds.HandsFree),
+        Step("step-needs-a-grasp", (c, o) => o.Obstacle == HandlingObstacle.NoUsableGrasp, _ => QuestionIds.Grasp),
         Step("step-too-strong", (c, o) => o.Obstacle == HandlingObstacle.TooWeak && o.DemandNewtons > o.CapacityNewtons, Strength),
         Step("step-too-hard-to-repeat", (c, o) => o.Obstacle == HandlingObstacle.TooWeak && o.DemandNewtons <= o.CapacityNewtons, Strength),
-        Step("step-too-fine", (c, o) => o.Obstacle == HandlingObstacle.NeedsFineHandling, _ => "dexterity"),
+        Step("step-too-fine", (c, o) => o.Obstacle == HandlingObstacle.NeedsFineHandling, _ => QuestionIds.Dexterity),
         new("squeezes-hard", SqueezesHard),
         new("near-the-limit-of-strength", NearTheLimit) { Slots = ["operation", "share"], HangsOnHand = true },
         new("cannot-fold", c => FoldingAhead.HandCannot(c.Known)),
@@ -150,11 +151,11 @@ internal static class PlanFeatures
 
     private static RuleOutcome Allergen(RuleContext c)
     {
-        foreach (string material in Allergens)
+        foreach (var (material, allergy) in Allergens)
         {
             if (c.Plan.Touches(material))
             {
-                var outcome = c.Has("precautions", "allergy-" + material);
+                var outcome = c.Has(allergy);
                 if (outcome.Applies != false)
                 {
                     return outcome.With(new Slot("material", 0, Dimension.Number, material));
@@ -167,7 +168,10 @@ internal static class PlanFeatures
 
     private static RuleOutcome CannotHold(RuleContext c) =>
         RuleOutcome.If(c.Demands.Need is { Allowed: false } need && !Precautions.Any(p => p.Reason == need.ForbiddenBecause))
-        | (c.Plan.Approach == Approach.Side && c.Plan.Posture is (Posture.Seated or Posture.SeatedLeaningForward) ? c.Is("lean", "forward", "not-at-all") : RuleOutcome.No);
+        | (c.Plan.Approach == Approach.Side && c.Plan.Posture is (Posture.Seated or Posture.SeatedLeaningForward) ? LeansToNoSide(c) : RuleOutcome.No);
+
+    private static RuleOutcome LeansToNoSide(RuleContext c) =>
+        c.Known.Choice(QuestionIds.Lean) is { } lean ? RuleOutcome.If(lean is Lean.Forward or Lean.NotAtAll) : RuleOutcome.Unclear(QuestionIds.Lean);
 
     private static bool Short(RuleContext c) =>
         c.Demands.Need is { Allowed: true } need && need.SharePossible >= c.Value("reach.least-share") && c.Demands.ReachShare < c.Value("reach.least-share");
@@ -216,7 +220,7 @@ internal static class PlanFeatures
     }
 
     /// <summary>The measurement that would settle how strong the hand is in the grasp that was used.</summary>
-    private static string Strength(OperationHandling operation) => operation.GraspUsed == Grasp.FinePinch ? "pinch" : "grip";
+    private static string Strength(OperationHandling operation) => operation.GraspUsed == Grasp.FinePinch ? QuestionIds.Pinch : QuestionIds.Grip;
 
     private static RuleOutcome SqueezesHard(RuleContext c) => RuleOutcome.If(c.Plan.Methods.Any(m => m.Operations.Any(o =>
         o.Force.Value > c.Value("grip.light") && !o.AgainstTheBody && o.Grasps.All(g => g is Grasp.FinePinch or Grasp.WholeHand))));
@@ -228,15 +232,15 @@ internal static class PlanFeatures
             : RuleOutcome.No;
 
     private static RuleOutcome StepsBeyond(RuleContext c, double steps) =>
-        c.Known.Choice("steps") is not { } choice ? (steps > 1 ? RuleOutcome.Unclear("steps") : RuleOutcome.No)
+        c.Known.Choice(QuestionIds.Steps) is not { } choice ? (steps > 1 ? RuleOutcome.Unclear(QuestionIds.Steps) : RuleOutcome.No)
         : RuleOutcome.If(steps > Follows(c, choice)).With(new Slot("steps", steps, Dimension.Number), new Slot("follows", Follows(c, choice), Dimension.Number));
 
     private static RuleOutcome StepsBeyondPrompting(RuleContext c)
     {
         var beyond = StepsBeyond(c, c.Plan.Steps);
-        var nobody = c.Is("helper", "never");
+        var nobody = c.Is(OptionIds.HelperNever);
         return beyond.Applies != true ? beyond
-            : (nobody | RuleOutcome.If(c.Plan.Steps > Follows(c, c.Known.Choice("steps")!) + c.Value("learning.prompt-most")))
+            : (nobody | RuleOutcome.If(c.Plan.Steps > Follows(c, c.Known.Choice(QuestionIds.Steps)!) + c.Value("learning.prompt-most")))
                 .With([.. beyond.Slots, new("prompting", 0, Dimension.Number, nobody.Applies == true ? "nobody" : "not-enough")]);
     }
 

@@ -11,33 +11,15 @@ namespace ToiletAid.Core.Safety;
 /// <param name="Demands">What it asks for.</param>
 public sealed record RuleContext(KnowledgeBase Knowledge, Answers Known, Plan Plan, PlanDemands Demands)
 {
-    /// <summary>Whether the answer to a question with one choice is one of these; unclear while it is not known, or answered by a number.</summary>
-    /// <param name="question">Id of the question.</param>
-    /// <param name="options">Ids of options.</param>
-    public RuleOutcome Is(string question, params ReadOnlySpan<string> options)
-    {
-        string? choice = Known.Choice(question);
-        if (choice is null)
-        {
-            return RuleOutcome.Unclear(question);
-        }
-
-        foreach (string option in options)
-        {
-            if (choice == option)
-            {
-                return RuleOutcome.Yes;
-            }
-        }
-
-        return RuleOutcome.No;
-    }
+    /// <summary>Whether the answer to a question with one choice is this one; unclear while it is not known, or answered by a number.</summary>
+    /// <param name="option">The option, with its question.</param>
+    public RuleOutcome Is(OptionId option) =>
+        Known.Choice(option.Question) is { } choice ? RuleOutcome.If(choice == option.Text) : RuleOutcome.Unclear(option.Question);
 
     /// <summary>Whether the answer to a question with many choices holds this one; unclear while it is not known.</summary>
-    /// <param name="question">Id of the question.</param>
-    /// <param name="option">Id of the option.</param>
-    public RuleOutcome Has(string question, string option) =>
-        Known.Many(question) is not { } many ? RuleOutcome.Unclear(question) : RuleOutcome.If(many.Contains(option));
+    /// <param name="option">The option, with its question.</param>
+    public RuleOutcome Has(OptionId option) =>
+        Known.Many(option.Question) is { } many ? RuleOutcome.If(many.Contains(option.Text)) : RuleOutcome.Unclear(option.Question);
 
     /// <summary>A limit or coefficient, SI.</summary>
     /// <param name="evidence">Id of the entry.</param>

@@ -50,8 +50,8 @@ internal sealed class LikelyPerson
     private static Answers LandmarksOf(Answers answers)
     {
         var kept = Landmarks.Where(q => answers[q] is not null).Select(q => KeyValuePair.Create(q, answers[q]!));
-        return Answers.None.With(answers.Many("precautions") is { } some
-            ? kept.Append(KeyValuePair.Create("precautions", new Answer(new AnswerValue.Many([.. some.Where(AnswerMapping.IsAboutReach)]), HowObtained.Reported)))
+        return Answers.None.With(answers.Many(QuestionIds.Precautions) is { } some
+            ? kept.Append(KeyValuePair.Create(QuestionIds.Precautions.Text, new Answer(new AnswerValue.Many([.. some.Where(AnswerMapping.IsAboutReach)]), HowObtained.Reported)))
             : kept);
     }
 

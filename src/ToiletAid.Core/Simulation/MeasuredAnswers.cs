@@ -50,12 +50,12 @@ internal sealed class MeasuredAnswers(KnowledgeBase knowledge, PeopleModel model
         switch (question.Id, value)
         {
             case ("age", AnswerValue.Number):
-                double off = (Years(traits) - answers.Si("age")!.Value) / model.AgeKernel;
+                double off = (Years(traits) - answers.Si(QuestionIds.Age)!.Value) / model.AgeKernel;
                 return Math.Exp(-0.5 * off * off);
             case ("grip", AnswerValue.Number):
-                return Weakness(knowledge.Hand.Norms.Grip.For(Years(traits), Sex(answers)).Curve, answers.Si("grip")!.Value, traits);
+                return Weakness(knowledge.Hand.Norms.Grip.For(Years(traits), Sex(answers)).Curve, answers.Si(QuestionIds.Grip)!.Value, traits);
             case ("pinch", AnswerValue.Number):
-                return Weakness(knowledge.Hand.Norms.Pinch(Years(traits), Sex(answers)).Curve, answers.Si("pinch")!.Value, traits);
+                return Weakness(knowledge.Hand.Norms.Pinch(Years(traits), Sex(answers)).Curve, answers.Si(QuestionIds.Pinch)!.Value, traits);
             default:
                 return 1;
         }
@@ -80,7 +80,7 @@ internal sealed class MeasuredAnswers(KnowledgeBase knowledge, PeopleModel model
         return model.AgeYears[i] + ((z - _ageZ[i]) / (_ageZ[i + 1] - _ageZ[i]) * (model.AgeYears[i + 1] - model.AgeYears[i]));
     }
 
-    private static Sex Sex(Answers answers) => Words.Find<Sex>(answers.Choice("sex")) ?? Person.Sex.Unstated;
+    private static Sex Sex(Answers answers) => answers.Choice(QuestionIds.Sex) ?? Person.Sex.Unstated;
 
     private double Stature(Answers answers, double deviation)
     {
@@ -92,7 +92,7 @@ internal sealed class MeasuredAnswers(KnowledgeBase knowledge, PeopleModel model
     private double Mass(Answers answers, double deviation)
     {
         var sex = Sex(answers);
-        double stature = answers.Si("stature") ?? knowledge.Body.Estimate(BodyMeasure.Stature, sex, 0, 0).Mean;
+        double stature = answers.Si(QuestionIds.Stature) ?? knowledge.Body.Estimate(BodyMeasure.Stature, sex, 0, 0).Mean;
         var (mean, spread) = knowledge.Body.Estimate(BodyMeasure.Mass, sex, stature, 0);
         return mean + (spread * deviation);
     }

@@ -210,7 +210,7 @@ public sealed class PeopleSimulator
         foreach (var option in question.Options)
         {
             bool drawn = traits.Place(model, ref draws) > 1 - option.Share;
-            bool possible = option.Id != "menstrual-blood" || (answers.Choice("sex") == "female" && _measured.Years(traits) < _model.MonthlyBleedingEnds);
+            bool possible = option.Id != OptionIds.AlsoMenstrualBlood.Text || (answers.Choice(QuestionIds.Sex) == Sex.Female && _measured.Years(traits) < _model.MonthlyBleedingEnds);
             if (drawn && possible)
             {
                 chosen.Add(option.Id);

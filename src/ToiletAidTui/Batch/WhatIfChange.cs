@@ -18,7 +18,7 @@ internal sealed record WhatIfChange(KnowledgeBase After, AnswerValue.Order? Prio
 
     /// <summary>The answers afterwards.</summary>
     internal Answers Apply(Answers answers) =>
-        Priorities is null ? answers : answers.With("priorities", new(Priorities, HowObtained.Reported));
+        Priorities is null ? answers : answers.With(QuestionIds.Priorities, new(Priorities, HowObtained.Reported));
 
     /// <summary>Reads the options; null after what is wrong was told, with the exit code.</summary>
     internal static (WhatIfChange? Change, int Code) Of(string[] options, KnowledgeBase knowledge, Terminal terminal)
@@ -39,7 +39,7 @@ internal sealed record WhatIfChange(KnowledgeBase After, AnswerValue.Order? Prio
             else if (option.StartsWith(PrioritiesPrefix, StringComparison.Ordinal))
             {
                 string text = option[PrioritiesPrefix.Length..];
-                var (order, fault) = Order(knowledge.Questions["priorities"], text);
+                var (order, fault) = Order(knowledge.Questions[QuestionIds.Priorities], text);
                 if (order is null)
                 {
                     terminal.Error.WriteLine(fault);

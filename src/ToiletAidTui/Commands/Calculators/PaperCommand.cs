@@ -5,6 +5,7 @@ using ToiletAid.App.Stock;
 using ToiletAid.Core.Catalogue;
 using ToiletAid.Core.Evidence;
 using ToiletAid.Core.Interview;
+using ToiletAid.Core.Person;
 using ToiletAidTui.Host;
 
 namespace ToiletAidTui.Commands.Calculators;
@@ -51,6 +52,6 @@ internal static class PaperCommand
         var use = aid?.Paper ?? new PaperUse(measured is null ? PaperHold.Pad : PaperHold.Wrap, sheets!.Value, folds!.Value, measured);
         use = use with { Sheets = sheets ?? use.Sheets, Folds = folds ?? use.Folds, HeadGirth = measured ?? use.HeadGirth };
         var filled = Assumptions.Fill(input.Knowledge.Questions, input.Typed.Answers);
-        return new(input.Knowledge, use, int.Parse(filled.Choice("stool")!, CultureInfo.InvariantCulture), filled.Si("cleans")!.Value);
+        return new(input.Knowledge, use, int.Parse(filled.Choice(QuestionIds.Stool)!, CultureInfo.InvariantCulture), filled.Si(QuestionIds.Cleans)!.Value);
     }
 }

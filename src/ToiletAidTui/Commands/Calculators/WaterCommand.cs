@@ -4,6 +4,7 @@ using ToiletAid.App.Stock;
 using ToiletAid.App.Typed;
 using ToiletAid.Core.Catalogue;
 using ToiletAid.Core.Evidence;
+using ToiletAid.Core.Person;
 using ToiletAidTui.Host;
 
 namespace ToiletAidTui.Commands.Calculators;
@@ -62,7 +63,7 @@ internal static class WaterCommand
             Hot = hot,
             Cold = cold,
             Target = target,
-            FeelsHeat = input.Typed.Answers.Choice("feeling") == "usual",
+            FeelsHeat = input.Typed.Answers.Is(OptionIds.FeelingUsual),
             FeelingIsGiven = input.Has("feeling"),
         };
         var (hotSupply, coldSupply) = WaterCalculation.Supplies(input.Knowledge, settings);
