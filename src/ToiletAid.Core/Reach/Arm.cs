@@ -1,5 +1,4 @@
 using System.Runtime.InteropServices;
-using System.Runtime.Intrinsics;
 
 namespace ToiletAid.Core.Reach;
 
@@ -67,8 +66,8 @@ internal struct Arm
     /// <summary>Directions of the seat's frame as the pelvis sees them.</summary>
     public readonly void ToPelvis(ref ReachSlopes.Points p)
     {
-        Vector512<double> x = p.X.All, y = p.Y.All;
-        Vector512<double> z = (x * _pelvisLeanSine) + (p.Z.All * _pelvisLeanCosine);
+        Eight x = p.X.All, y = p.Y.All;
+        Eight z = (x * _pelvisLeanSine) + (p.Z.All * _pelvisLeanCosine);
         p.X.All = (x * _pelvisLeanCosine) - (p.Z.All * _pelvisLeanSine);
         p.Y.All = (y * _pelvisBendCosine) - (z * _pelvisBendSine);
         p.Z.All = (y * _pelvisBendSine) + (z * _pelvisBendCosine);

@@ -1,5 +1,4 @@
 using System.Runtime.InteropServices;
-using System.Runtime.Intrinsics;
 
 namespace ToiletAid.Core.Reach;
 
@@ -109,8 +108,8 @@ internal struct ArmSlopes
     /// <summary>Directions turned from the trunk's frame into that of seat and thighs; <see cref="Arm.FromTrunk"/> does it for one.</summary>
     private static ReachSlopes.Points FromTrunk(in ReachSlopes.Points p, in JointAngles q)
     {
-        Vector512<double> x = (p.X.All * q.TwistCosine) - (p.Y.All * q.TwistSine), y = (p.X.All * q.TwistSine) + (p.Y.All * q.TwistCosine);
-        Vector512<double> z = (p.Z.All * q.BendCosine) - (y * q.BendSine);
+        Eight x = (p.X.All * q.TwistCosine) - (p.Y.All * q.TwistSine), y = (p.X.All * q.TwistSine) + (p.Y.All * q.TwistCosine);
+        Eight z = (p.Z.All * q.BendCosine) - (y * q.BendSine);
         ReachSlopes.Points turned = default;
         turned.X.All = (x * q.LeanCosine) + (z * q.LeanSine);
         turned.Y.All = (y * q.BendCosine) + (p.Z.All * q.BendSine);

@@ -1,5 +1,3 @@
-using System.Runtime.Intrinsics;
-
 namespace ToiletAid.Core.Reach;
 
 /// <summary>Least value of a reach objective over a box of joint ranges: projected Gauss-Newton steps with Levenberg and Marquardt's
@@ -10,6 +8,7 @@ namespace ToiletAid.Core.Reach;
 internal static class BoxMinimiser
 {
     private const int N = JointVector.Count;
+    private const uint AllPlaces = (1u << Eight.Count) - 1;
 
     // How damping follows the gain is usual for the method (from memory). Damping, gains and distances are for a stature of one, so that bodies of all
     // sizes are solved alike.
@@ -151,19 +150,18 @@ internal static class BoxMinimiser
         out double expected)
     {
         // Bits of the joints that are held at a limit.
-        Vector512<double> at = q.All;
-        uint held = (uint)((Vector512.LessThanOrEqual(at, box.Low.All) & Vector512.GreaterThan(slope.All, default))
-            | (Vector512.GreaterThanOrEqual(at, box.High.All) & Vector512.LessThan(slope.All, default))).ExtractMostSignificantBits();
+        Eight at = q.All;
+        Eight down = slope.All;
+        uint held = (Eight.NotAbove(at, box.Low.All) & Eight.Above(down, default)) | (Eight.NotAbove(box.High.All, at) & Eight.Above(default, down));
         JointVector step = default;
 
         // Where the step would leave the box it goes to the limit, and the others are solved again around that.
         for (int pass = 0; pass < 4; pass++)
         {
             curvature.SolveFree(held, damping, in slope, ref step);
-            Vector512<double> there = at + step.All, inside = box.Clamp(there);
-            Vector512<double> fits = Vector512.Equals(there, inside);
-            uint outside = ~held & (uint)(~fits).ExtractMostSignificantBits();
-            step.All = Vector512.ConditionalSelect(fits, step.All, inside - at);
+            Eight there = at + step.All, inside = box.Clamp(there);
+            uint outside = ~held & ~Eight.Equals(there, inside) & AllPlaces;
+            step.All = Eight.SelectEqual(there, inside, step.All, inside - at);
             if (outside == 0)
             {
                 break;

@@ -53,7 +53,8 @@ internal struct JointAngles
         turns[JointVector.Count] = pelvisLean * q[JointVector.Lean];
         JointAngles a = default;
         a.Trunk = new Vector3D(q[JointVector.Lean], q[JointVector.Bend], q[JointVector.Twist]);
-        (a._sines.All, a._cosines.All) = Sines.Of(turns.All);
+        Sines.Of(turns.All, out Eight sines, out Eight cosines);
+        (a._sines.All, a._cosines.All) = (sines, cosines);
         (a.PelvisBendSine, a.PelvisBendCosine) = pelvisBend == 0 ? (0, 1) : Math.SinCos(pelvisBend * q[JointVector.Bend]);
         return a;
     }

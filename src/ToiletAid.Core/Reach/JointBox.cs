@@ -1,5 +1,5 @@
+using System.Runtime.CompilerServices;
 using System.Runtime.InteropServices;
-using System.Runtime.Intrinsics;
 
 namespace ToiletAid.Core.Reach;
 
@@ -20,7 +20,8 @@ internal struct JointBox
     }
 
     /// <inheritdoc cref="Clamp(in JointVector)"/>
-    public readonly Vector512<double> Clamp(Vector512<double> q) => Vector512.MinNative(Vector512.MaxNative(q, Low.All), High.All);
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public readonly Eight Clamp(Eight q) => Eight.Clamp(q, Low.All, High.All);
 
     /// <summary>The point at shares 0 to 1 of each range.</summary>
     public readonly JointVector At(in JointVector share)

@@ -1,5 +1,4 @@
 using System.Runtime.CompilerServices;
-using System.Runtime.Intrinsics;
 
 namespace ToiletAid.Core.Reach;
 
@@ -35,22 +34,16 @@ internal struct JointVector
     }
 
     /// <summary>All places at once.</summary>
-    public Vector512<double> All
+    public Eight All
     {
-        readonly get => Unsafe.As<JointVector, Vector512<double>>(ref Unsafe.AsRef(in this));
-        set => Unsafe.As<JointVector, Vector512<double>>(ref Unsafe.AsRef(in this)) = value;
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
+        readonly get => Unsafe.As<JointVector, Eight>(ref Unsafe.AsRef(in this));
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
+        set => Unsafe.As<JointVector, Eight>(ref Unsafe.AsRef(in this)) = value;
     }
 
     /// <summary>Sum over the joints of the products, always in the same order.</summary>
-    public static double Dot(in JointVector a, in JointVector b) => Sum(a.All * b.All);
-
-    /// <summary>Sum of all places. The library's own sum may take another order on another processor.</summary>
-    public static double Sum(Vector512<double> v)
-    {
-        Vector256<double> four = v.GetLower() + v.GetUpper();
-        Vector128<double> two = four.GetLower() + four.GetUpper();
-        return two.ToScalar() + two.GetElement(1);
-    }
+    public static double Dot(in JointVector a, in JointVector b) => (a.All * b.All).Sum;
 
     public readonly ReachPose ToPose() => new(this[Lean], this[Bend], this[Twist], this[Flexion], this[Abduction], this[Rotation], this[Elbow]);
 }

@@ -12,8 +12,8 @@ namespace ToiletAid.Core.Reach;
 internal struct PelvisPath
 {
     // The eighth place fills up to what the processor computes at once, and weighs nothing.
-    private static readonly Vector512<double> Steps = Vector512.Create(0, 1 / 6.0, 2 / 6.0, 3 / 6.0, 4 / 6.0, 5 / 6.0, 1, 0);
-    private static readonly Vector512<double> Simpson = Vector512.Create(1, 4, 2, 4, 2, 4, 1, 0.0);
+    private static Eight Steps => Eight.Of(0, 1 / 6.0, 2 / 6.0, 3 / 6.0, 4 / 6.0, 5 / 6.0, 1, 0);
+    private static Eight Simpson => Eight.Of(1, 4, 2, 4, 2, 4, 1, 0.0);
 
     /// <summary>Length of the whole way, m.</summary>
     public double Length;
@@ -106,11 +106,11 @@ internal struct PelvisPath
     private void AlongSkin(Vector3D target, Vector3D v, double hidden)
     {
         double uu = Vector3D.Dot(target, target), vv = Vector3D.Dot(v, v), uv = Vector3D.Dot(target, v);
-        (Vector512<double> sine, Vector512<double> cosine) = Sines.Of(hidden * Steps);
-        Vector512<double> speed = Vector512.Sqrt((uu * sine * sine) + (vv * cosine * cosine) - (2 * uv * sine * cosine));
-        Length = JointVector.Sum(Simpson * speed) * hidden / 18;
-        FirstThird = (cosine.GetElement(2) * target) + (sine.GetElement(2) * v);
-        SecondThird = (cosine.GetElement(4) * target) + (sine.GetElement(4) * v);
-        Touch = (cosine.GetElement(6) * target) + (sine.GetElement(6) * v);
+        Sines.Of(hidden * Steps, out Eight sine, out Eight cosine);
+        Eight speed = Eight.Sqrt((uu * sine * sine) + (vv * cosine * cosine) - (2 * uv * sine * cosine));
+        Length = (Simpson * speed).Sum * hidden / 18;
+        FirstThird = (cosine.Pair(1).ToScalar() * target) + (sine.Pair(1).ToScalar() * v);
+        SecondThird = (cosine.Pair(2).ToScalar() * target) + (sine.Pair(2).ToScalar() * v);
+        Touch = (cosine.Pair(3).ToScalar() * target) + (sine.Pair(3).ToScalar() * v);
     }
 }

@@ -1,6 +1,5 @@
 using System.Numerics;
 using System.Runtime.CompilerServices;
-using System.Runtime.Intrinsics;
 
 namespace ToiletAid.Core.Reach;
 
@@ -69,7 +68,7 @@ internal readonly partial struct ReachObjective
         }
 
         double pressure = 2 * Pressure(here.Pressed);
-        Vector512<double> sum = slopes.Value.All + (2 * BendCost * ((here.Tilt * slopes.Tilt.All) + (here.Turn * slopes.Turn.All)));
+        Eight sum = slopes.Value.All + (2 * BendCost * ((here.Tilt * slopes.Tilt.All) + (here.Turn * slopes.Turn.All)));
         for (int k = 0; k < slopes.Count; k++)
         {
             sum += pressure * here.Depth[slopes.Which[k]] * slopes.Depth[k].All;

@@ -1,6 +1,5 @@
 using System.Runtime.CompilerServices;
 using System.Runtime.InteropServices;
-using System.Runtime.Intrinsics;
 
 namespace ToiletAid.Core.Reach;
 
@@ -45,7 +44,7 @@ internal struct ReachSlopes
         }
 
         /// <summary>A slope with the point, carried over to the joints.</summary>
-        public readonly Vector512<double> Along(Vector3D slope) => (slope.X * X.All) + (slope.Y * Y.All) + (slope.Z * Z.All);
+        public readonly Eight Along(Vector3D slope) => (slope.X * X.All) + (slope.Y * Y.All) + (slope.Z * Z.All);
     }
 
     /// <summary>Slopes of depths.</summary>

@@ -1,6 +1,5 @@
 using System.Runtime.CompilerServices;
 using System.Runtime.InteropServices;
-using System.Runtime.Intrinsics;
 
 namespace ToiletAid.Core.Reach;
 
@@ -39,9 +38,9 @@ internal struct ReachTrial
     public readonly uint Pressing()
     {
         uint bits = Tilt > 0 || Turn > 0 ? Bends : 0;
-        for (int i = 0; i < Depths.Places; i += Vector512<double>.Count)
+        for (int i = 0; i < Depths.Places; i += Eight.Count)
         {
-            bits |= (uint)Vector512.GreaterThan(Depth.From(i), default).ExtractMostSignificantBits() << i;
+            bits |= Eight.Above(Depth.From(i), default) << i;
         }
 
         return bits;
@@ -78,8 +77,8 @@ internal struct ReachTrial
         private double _first;
 
         /// <summary>Eight depths at once.</summary>
-        public readonly Vector512<double> From(int first) =>
-            Unsafe.As<double, Vector512<double>>(ref Unsafe.Add(ref Unsafe.AsRef(in _first), first));
+        public readonly Eight From(int first) =>
+            Unsafe.As<double, Eight>(ref Unsafe.Add(ref Unsafe.AsRef(in _first), first));
 
         /// <summary>Sum of the squares, always in the same order.</summary>
         public readonly double Squares()

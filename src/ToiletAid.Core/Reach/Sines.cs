@@ -19,29 +19,42 @@ internal static class Sines
 
     /// <summary>Sines and cosines.</summary>
     /// <param name="angles">rad, a few turns at most.</param>
-    public static (Vector512<double> Sine, Vector512<double> Cosine) Of(Vector512<double> angles)
+    /// <param name="sines">The sines.</param>
+    /// <param name="cosines">The cosines.</param>
+    public static void Of(in Eight angles, out Eight sines, out Eight cosines)
+    {
+        Of(angles.Pair(0), out Vector128<double> s0, out Vector128<double> c0);
+        Of(angles.Pair(1), out Vector128<double> s1, out Vector128<double> c1);
+        Of(angles.Pair(2), out Vector128<double> s2, out Vector128<double> c2);
+        Of(angles.Pair(3), out Vector128<double> s3, out Vector128<double> c3);
+        sines = new(s0, s1, s2, s3);
+        cosines = new(c0, c1, c2, c3);
+    }
+
+    private static void Of(Vector128<double> angles, out Vector128<double> sines, out Vector128<double> cosines)
     {
         // Adding and taking off so large a number rounds to a whole one, which then stands in the last bits of the sum.
-        Vector512<double> rounded = (angles * TwoOverPi) + Vector512.Create(Rounder);
-        Vector512<double> quarters = rounded - Vector512.Create(Rounder);
-        Vector512<long> whole = rounded.AsInt64();
-        Vector512<double> x = angles - (quarters * RightAngle) - (quarters * RightAngleRest);
-        Vector512<double> z = x * x;
-        Vector512<double> sine = x + (x * z * (Vector512.Create(-1.66666666666666324348e-01) + (z * (Vector512.Create(8.33333333332248946124e-03)
-            + (z * (Vector512.Create(-1.98412698298579493134e-04) + (z * (Vector512.Create(2.75573137070700676789e-06)
-            + (z * (Vector512.Create(-2.50507602534068634195e-08) + (z * 1.58969099521155010221e-10)))))))))));
-        Vector512<double> cosine = Vector512.Create(1.0) - (0.5 * z) + (z * z * (Vector512.Create(4.16666666666666019037e-02)
-            + (z * (Vector512.Create(-1.38888888888741095749e-03) + (z * (Vector512.Create(2.48015872894767294178e-05)
-            + (z * (Vector512.Create(-2.75573143513906633035e-07) + (z * (Vector512.Create(2.08757232129817482790e-09)
+        Vector128<double> rounded = (angles * TwoOverPi) + Vector128.Create(Rounder);
+        Vector128<double> quarters = rounded - Vector128.Create(Rounder);
+        Vector128<long> whole = rounded.AsInt64();
+        Vector128<double> x = angles - (quarters * RightAngle) - (quarters * RightAngleRest);
+        Vector128<double> z = x * x;
+        Vector128<double> sine = x + (x * z * (Vector128.Create(-1.66666666666666324348e-01) + (z * (Vector128.Create(8.33333333332248946124e-03)
+            + (z * (Vector128.Create(-1.98412698298579493134e-04) + (z * (Vector128.Create(2.75573137070700676789e-06)
+            + (z * (Vector128.Create(-2.50507602534068634195e-08) + (z * 1.58969099521155010221e-10)))))))))));
+        Vector128<double> cosine = Vector128.Create(1.0) - (0.5 * z) + (z * z * (Vector128.Create(4.16666666666666019037e-02)
+            + (z * (Vector128.Create(-1.38888888888741095749e-03) + (z * (Vector128.Create(2.48015872894767294178e-05)
+            + (z * (Vector128.Create(-2.75573143513906633035e-07) + (z * (Vector128.Create(2.08757232129817482790e-09)
             + (z * -1.13596475577881948265e-11)))))))))));
 
         // An odd number of right angles swaps the two; the sign turns with every second one.
-        Vector512<double> odd = (-(whole & Vector512<long>.One)).AsDouble();
-        Vector512<double> down = Flip(whole), back = Flip(whole + Vector512<long>.One);
-        return (Vector512.ConditionalSelect(odd, cosine, sine) ^ down, Vector512.ConditionalSelect(odd, sine, cosine) ^ back);
+        Vector128<double> odd = (-(whole & Vector128<long>.One)).AsDouble();
+        Vector128<double> down = Flip(whole), back = Flip(whole + Vector128<long>.One);
+        sines = Vector128.ConditionalSelect(odd, cosine, sine) ^ down;
+        cosines = Vector128.ConditionalSelect(odd, sine, cosine) ^ back;
     }
 
     /// <summary>The sign bit where the second bit of a whole number is set.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static Vector512<double> Flip(Vector512<long> whole) => (whole << 62).AsDouble() & Vector512.Create(-0.0);
+    private static Vector128<double> Flip(Vector128<long> whole) => (whole << 62).AsDouble() & Vector128.Create(-0.0);
 }

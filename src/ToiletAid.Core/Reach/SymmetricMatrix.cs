@@ -1,7 +1,6 @@
 using System.Diagnostics.CodeAnalysis;
 using System.Numerics;
 using System.Runtime.CompilerServices;
-using System.Runtime.Intrinsics;
 
 namespace ToiletAid.Core.Reach;
 
@@ -17,14 +16,14 @@ internal struct SymmetricMatrix
 
     /// <summary>A row.</summary>
     [UnscopedRef]
-    public ref Vector512<double> Row(int i) => ref Unsafe.Add(ref Unsafe.As<Rows, Vector512<double>>(ref _rows), i);
+    public ref Eight Row(int i) => ref Unsafe.Add(ref Unsafe.As<Rows, Eight>(ref _rows), i);
 
     /// <summary>Adds a vector times itself.</summary>
     /// <param name="size">Factor.</param>
     /// <param name="v">The vector.</param>
     public void Add(double size, in JointVector v)
     {
-        Vector512<double> all = v.All;
+        Eight all = v.All;
         for (int i = 0; i < N; i++)
         {
             Row(i) += size * v[i] * all;
@@ -34,13 +33,13 @@ internal struct SymmetricMatrix
     /// <summary>The quadratic form: the vector times this times the vector.</summary>
     public readonly double Along(in JointVector v)
     {
-        Vector512<double> sum = default;
+        Eight sum = default;
         for (int i = 0; i < N; i++)
         {
             sum += v[i] * _rows[i];
         }
 
-        return JointVector.Sum(sum * v.All);
+        return (sum * v.All).Sum;
     }
 
     /// <summary>Solves for the step at which the slope is 0, with some of the steps held, by Cholesky's method without roots (LDLᵀ); a pivot
@@ -131,7 +130,7 @@ internal struct SymmetricMatrix
     [InlineArray(N)]
     private struct Rows
     {
-        private Vector512<double> _first;
+        private Eight _first;
     }
 
     [InlineArray(N * (N + 1) / 2)]

@@ -17,7 +17,8 @@ public sealed class SinesTests
                     turns[i] = angles[i];
                 }
 
-                (sines.All, cosines.All) = Sines.Of(turns.All);
+                Sines.Of(turns.All, out Eight ofSine, out Eight ofCosine);
+                (sines.All, cosines.All) = (ofSine, ofCosine);
                 for (int i = 0; i < angles.Length; i++)
                 {
                     (double sine, double cosine) = Math.SinCos(angles[i]);
@@ -38,7 +39,8 @@ public sealed class SinesTests
     {
         JointVector turns = default, sines = default, cosines = default;
         turns[0] = angle;
-        (sines.All, cosines.All) = Sines.Of(turns.All);
+        Sines.Of(turns.All, out Eight ofSine, out Eight ofCosine);
+        (sines.All, cosines.All) = (ofSine, ofCosine);
         Assert.Equal(sine, sines[0], 3e-16);
         Assert.Equal(cosine, cosines[0], 3e-16);
     }
