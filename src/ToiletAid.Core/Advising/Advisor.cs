@@ -37,6 +37,7 @@ public sealed class Advisor
     private readonly CriterionFunctions _functions;
     private readonly HazardTable _hazards;
     private readonly Dictionary<PriorityOrder, WeightSample> _weights;
+    private readonly List<WeightSample> _shapes;
     private readonly ReachMemory _reach;
     private readonly Lazy<LikelyPeople> _people;
     private (Answers Known, ScreenedPlans Plans)? _last;
@@ -58,6 +59,7 @@ public sealed class Advisor
         _settings = settings;
         _functions = new(knowledge);
         _weights = [];
+        _shapes = [];
         _hazards = new(knowledge.Rules, knowledge.Questions, knowledge.Evidence);
         _reach = reach;
         _people = new(() => new(knowledge, new(knowledge.Questions), [.. knowledge.Questions.All.Select(q => q.Depths.Contains(Depth.Full))], LikelyTraits, settings.ValueDraws, settings.Seed));
@@ -70,6 +72,7 @@ public sealed class Advisor
         _functions = new(_knowledge);
         _hazards = of._hazards;
         _weights = of._weights;
+        _shapes = of._shapes;
         _reach = of._reach;
         _people = of._people;
     }
@@ -215,7 +218,21 @@ public sealed class Advisor
                 _weights.Clear();
             }
 
-            _weights[order] = sample = WeightSample.Draw(order, _settings.WeightDraws, _settings.Seed);
+            // Many people order different criteria in the same shape, and drawing takes many times as long as putting others in their places.
+            var set = new WeightSet(order);
+            sample = _shapes.Find(s => s.Set.HasShapeOf(set))?.For(order);
+            if (sample is null)
+            {
+                sample = WeightSample.Draw(order, _settings.WeightDraws, _settings.Seed);
+                if (_shapes.Count >= _settings.WeightingsKept)
+                {
+                    _shapes.Clear();
+                }
+
+                _shapes.Add(sample);
+            }
+
+            _weights[order] = sample;
         }
 
         return sample;

@@ -57,6 +57,39 @@ public sealed class WeightSample
         return new(set, weights, count);
     }
 
+    /// <summary>The sample that <see cref="Draw"/> gives for another order of the same shape with this one's seed and stream, to the bit, without
+    /// drawing: only which criterion stands where differs.</summary>
+    /// <param name="order">An order with as many criteria in each place.</param>
+    /// <exception cref="ArgumentException">The order has another shape.</exception>
+    internal WeightSample For(PriorityOrder order)
+    {
+        WeightSet set = new(order);
+        if (!Set.HasShapeOf(set))
+        {
+            throw new ArgumentException("the order has another shape", nameof(order));
+        }
+
+        int criteria = Criteria;
+        int[] from = new int[criteria];
+        for (int place = 0; place < criteria; place++)
+        {
+            from[set.CriterionAt(place)] = Set.CriterionAt(place);
+        }
+
+        double[] weights = new double[Count * criteria];
+        for (int start = 0; start < weights.Length; start += criteria)
+        {
+            var mine = _weights.AsSpan(start, criteria);
+            var theirs = weights.AsSpan(start, criteria);
+            for (int criterion = 0; criterion < theirs.Length; criterion++)
+            {
+                theirs[criterion] = mine[from[criterion]];
+            }
+        }
+
+        return new(set, weights, Count);
+    }
+
     /// <summary>The first draws only, without copying: a coarser sample for inner loops.</summary>
     /// <param name="count">1 to <see cref="Count"/>.</param>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="count"/> is out of range.</exception>

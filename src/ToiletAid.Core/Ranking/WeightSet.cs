@@ -52,6 +52,12 @@ public sealed class WeightSet
     /// <summary>Number of steps of the order; the set has one dimension less.</summary>
     internal int Steps => _stepEnds.Length;
 
+    /// <summary>The criterion in a place, places inside an open range in ascending number of the criterion.</summary>
+    internal int CriterionAt(int place) => _criterionAt[place];
+
+    /// <summary>True when another set differs only in which criterion stands where.</summary>
+    internal bool HasShapeOf(WeightSet other) => _stepEnds.AsSpan().SequenceEqual(other._stepEnds) && _open.SequenceEqual(other._open);
+
     /// <summary>The corners of the set, one weight vector by criterion each; every allowed weight vector is a mix of them.</summary>
     /// <remarks>2^k - 1 points for k criteria whose order was left open, so 255 at most with eight criteria. Where the first place of all is open, those that
     /// share the weight out are mixes of the others and no corners; extremes and mixes are the same with them.</remarks>

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using System.Runtime.InteropServices;
 
 namespace ToiletAid.Core.Reach;
@@ -35,6 +36,7 @@ internal struct Arm
     public readonly double RiseSlope => _pelvisBendSine < 0 ? -_pelvisBendCosine : _pelvisBendCosine;
 
     /// <summary>Places trunk and arm.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static Arm At(in Body body, in JointAngles q)
     {
         double sf = q.FlexionSine, cf = q.FlexionCosine, sa = q.AbductionSine, ca = q.AbductionCosine;
@@ -56,6 +58,7 @@ internal struct Arm
     }
 
     /// <summary>A point of the seat's frame as the pelvis sees it.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public readonly Vector3D ToPelvis(Vector3D p)
     {
         double x = (p.X * _pelvisLeanCosine) - (p.Z * _pelvisLeanSine);
@@ -74,6 +77,7 @@ internal struct Arm
     }
 
     /// <summary>A point of the pelvis as the seat sees it.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public readonly Vector3D FromPelvis(Vector3D p)
     {
         double y = (p.Y * _pelvisBendCosine) + (p.Z * _pelvisBendSine);
@@ -81,12 +85,14 @@ internal struct Arm
         return new Vector3D((p.X * _pelvisLeanCosine) + (z * _pelvisLeanSine), y, (-p.X * _pelvisLeanSine) + (z * _pelvisLeanCosine));
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     internal static Vector3D FromUpperArm(double x, double y, double z, double sf, double cf, double sa, double ca)
     {
         double y1 = (y * ca) - (z * sa), z1 = (y * sa) + (z * ca);
         return new Vector3D((x * cf) - (z1 * sf), y1, (x * sf) + (z1 * cf));
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     internal static Vector3D FromTrunk(Vector3D p, in JointAngles q)
     {
         double sl = q.LeanSine, cl = q.LeanCosine, sb = q.BendSine, cb = q.BendCosine, st = q.TwistSine, ct = q.TwistCosine;

@@ -43,6 +43,7 @@ internal struct JointVector
     }
 
     /// <summary>Sum over the joints of the products, always in the same order.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static double Dot(in JointVector a, in JointVector b) => (a.All * b.All).Sum;
 
     public readonly ReachPose ToPose() => new(this[Lean], this[Bend], this[Twist], this[Flexion], this[Abduction], this[Rotation], this[Elbow]);

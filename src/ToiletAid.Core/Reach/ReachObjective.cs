@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using System.Runtime.InteropServices;
 
 namespace ToiletAid.Core.Reach;
@@ -70,9 +71,11 @@ internal readonly partial struct ReachObjective(in Body body, in Scene scene)
 
     private static double Slope(double angle) => angle < Math.PI / 2 ? Math.Tan(angle) : double.MaxValue;
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static double Over(double depth) => depth > 0 ? depth : 0;
 
     /// <summary>0 below 0, 1 above 1, smooth between.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static double Step(double x)
     {
         double t = Math.Min(Math.Max(x, 0), 1);
@@ -127,6 +130,7 @@ internal readonly partial struct ReachObjective(in Body body, in Scene scene)
     }
 
     /// <summary>How deep a ball presses into the pelvis, m. First-order, exact on the skin.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private double PelvisDepth(Vector3D p, double radius)
     {
         double a = _body.PelvisForwardInverse, b = _body.PelvisSidewaysInverse, c = _body.PelvisUpInverse;
@@ -151,6 +155,7 @@ internal readonly partial struct ReachObjective(in Body body, in Scene scene)
     private static bool IsClear(double square, double radius) => square >= (1 + radius) * (1 + radius);
 
     /// <summary>How deep a ball presses into the trunk, m; fades out below the waist, where the pelvis takes over.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private double TrunkDepth(Vector3D p, double radius)
     {
         double a = _body.TrunkForwardInverse, b = _body.TrunkSidewaysInverse;
@@ -169,6 +174,7 @@ internal readonly partial struct ReachObjective(in Body body, in Scene scene)
         return depth == 0 ? 0 : depth * Step(2 * p.Z * _body.PelvisUpInverse) * Step(2 * (_body.ShoulderUp - p.Z) * _body.PelvisUpInverse);
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private double ThighDepth(Vector3D p, double radius, double side)
     {
         Vector3D away = FromThigh(p, side);
@@ -177,6 +183,7 @@ internal readonly partial struct ReachObjective(in Body body, in Scene scene)
     }
 
     /// <summary>From the nearest point of the middle line of a thigh.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private Vector3D FromThigh(Vector3D p, double side)
     {
         var from = new Vector3D(p.X, p.Y - (side * _body.ThighOut), p.Z);
@@ -186,6 +193,7 @@ internal readonly partial struct ReachObjective(in Body body, in Scene scene)
     }
 
     /// <summary>How deep a ball is in the seat; in the opening it may go down a little.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private double SeatDepth(Vector3D p, double radius, double rise)
     {
         if (p.Z >= _scene.SeatUp + radius)
@@ -198,6 +206,7 @@ internal readonly partial struct ReachObjective(in Body body, in Scene scene)
         return Over(floor - p.Z);
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private double Opening(Vector3D p, double radius) =>
         Step((_body.OpeningHalfWidth - Math.Abs(p.Y)) / radius)
         * Step((p.X + _body.OpeningBack) / radius)

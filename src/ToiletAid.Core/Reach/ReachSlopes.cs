@@ -39,11 +39,14 @@ internal struct ReachSlopes
         /// <summary>The slope with one joint.</summary>
         public Vector3D this[int joint]
         {
+            [MethodImpl(MethodImplOptions.AggressiveInlining)]
             readonly get => new(X[joint], Y[joint], Z[joint]);
+            [MethodImpl(MethodImplOptions.AggressiveInlining)]
             set => (X[joint], Y[joint], Z[joint]) = (value.X, value.Y, value.Z);
         }
 
         /// <summary>A slope with the point, carried over to the joints.</summary>
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
         public readonly Eight Along(Vector3D slope) => (slope.X * X.All) + (slope.Y * Y.All) + (slope.Z * Z.All);
     }
 

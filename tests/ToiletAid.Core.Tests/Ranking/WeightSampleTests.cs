@@ -100,6 +100,23 @@ public sealed class WeightSampleTests
             }
         });
 
+    // By the definition: what is put in other places must be what would have been drawn.
+    [Fact]
+    public void A_sample_for_another_order_of_the_same_shape_is_the_one_that_would_be_drawn() =>
+        Gen.Select(RankingGen.Order(1, 8), Gen.Int[0, 7], Gen.ULong).Sample((order, turn, seed) =>
+        {
+            var other = PriorityOrder.Of(order.Criteria, order.Places.Select(p => p.Select(c => (c + turn) % order.Criteria).ToArray()), order.Ties);
+            WeightSample drawn = WeightSample.Draw(other, 20, seed), placed = WeightSample.Draw(order, 20, seed).For(other);
+            for (int draw = 0; draw < drawn.Count; draw++)
+            {
+                Assert.Equal(drawn[draw].ToArray(), placed[draw].ToArray());
+            }
+        });
+
+    [Fact]
+    public void A_sample_of_another_shape_is_refused() =>
+        Assert.Throws<ArgumentException>(() => WeightSample.Draw(PriorityOrder.Of(8, [[2], [0, 5]]), 20, seed: 9).For(PriorityOrder.Of(8, [[2, 0], [5]])));
+
     [Fact]
     public void A_longer_sample_begins_with_the_shorter_one()
     {
