@@ -31,6 +31,7 @@ internal sealed class Model
         Func<Depth, Answers, ImmutableArray<Question>> open = all ? (d, answers) => OpenQuestions.Open(knowledge.Questions, d, answers) : planner.Open;
         var files = new ProfileFile(knowledge.Questions);
         var parts = new AdviceParts(knowledge, advisor, planner, 3);
+        var functions = new ScreenFunctions(Nobody, knowledge);
         var settings = new SettingsReader(_ => null, string.Empty, string.Empty);
         Shell = new(new()
         {
@@ -53,8 +54,10 @@ internal sealed class Model
             KeepArticle = (interview, path) => FitsCommand.Keep(interview, path, new(2026, 3, 9)).Said,
             Trial = (Profile profile, out ImmutableArray<string> faults) => TrialRecording.Begin(knowledge, advisor, profile, trials ?? new DateOnly(2026, 3, 16), trials ?? new DateOnly(2026, 3, 16), out faults),
             Kinds = [.. knowledge.Catalogue.Aids.Select(a => (a.Id, a.Name))],
-            Calculators = InnerCommand.Calculators(Nobody),
-            Command = words => InnerCommand.Run(Nobody, words),
+            Calculators = functions.Calculators,
+            Compare = functions.Compare,
+            Explain = functions.Explain,
+            Document = functions.Document,
             Settings = (out string? fault) => settings.Read(new Dictionary<string, string>(), out fault),
             Keep = (_, _) => null,
         });

@@ -23,10 +23,7 @@ public static class CliHost
     /// <param name="args">Arguments as typed.</param>
     /// <param name="terminal">What it talks to.</param>
     /// <returns>One of <see cref="ExitCode"/>.</returns>
-    public static int Run(string[] args, Terminal terminal) => Run(args, terminal, keepsPassphrase: false);
-
-    /// <summary>Runs a command, with the passphrase that the terminal has already.</summary>
-    internal static int Run(string[] args, Terminal terminal, bool keepsPassphrase)
+    public static int Run(string[] args, Terminal terminal)
     {
         var parsed = Root(terminal).Parse(args);
         if ((UsageFault.OptionAmongArguments(parsed) ?? parsed.Errors.Select(UsageFault.Sentence).FirstOrDefault()) is { } fault)
@@ -39,11 +36,7 @@ public static class CliHost
 
         // Also what stands behind an equals sign, such as in aids=stock.json.
         terminal.Named = [.. named, .. named.Where(v => v.Contains('=', StringComparison.Ordinal)).Select(v => v[(v.IndexOf('=', StringComparison.Ordinal) + 1)..])];
-        if (!keepsPassphrase)
-        {
-            terminal.Passphrase = new(terminal, parsed.GetValue<string?>(PassphraseFile), parsed.GetValue<int?>(PassphraseDescriptor));
-        }
-
+        terminal.Passphrase = new(terminal, parsed.GetValue<string?>(PassphraseFile), parsed.GetValue<int?>(PassphraseDescriptor));
         terminal.Clinic = ClinicOption.Of(parsed);
         try
         {

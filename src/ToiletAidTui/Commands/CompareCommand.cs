@@ -45,6 +45,12 @@ internal sealed class CompareCommand
         return command;
     }
 
+    /// <summary>Says how the last two visits in one profile or two compare.</summary>
+    /// <param name="terminal">What it talks to.</param>
+    /// <param name="knowledge">What advice rests on.</param>
+    /// <param name="paths">One profile of a person or two.</param>
+    internal static int Run(Terminal terminal, KnowledgeBase knowledge, ImmutableArray<string> paths) => new CompareCommand(terminal).Run(knowledge, [.. paths], new());
+
     private int Run(ParseResult parsed)
     {
         if (OutputFile.Fault(_terminal, parsed.GetValue(_picture)) is { } refused)
@@ -53,30 +59,35 @@ internal sealed class CompareCommand
             return ExitCode.InputRefused;
         }
 
-        string[] paths = parsed.GetValue(_paths)!;
-        return OneProfile.With(_terminal, paths[0], parsed.GetValue(_aids), (knowledge, first) => paths.Length == 1
-            ? OfOne(parsed, knowledge, first with { Sessions = first.InTime })
-            : OneProfile.With(_terminal, paths[1], null, (_, second) => second.Person == first.Person
-                ? OfTwo(parsed, knowledge, first with { Sessions = first.InTime }, second with { Sessions = second.InTime })
-                : Usage($"{paths[0]} is the profile of {first.Person} and {paths[1]} that of {second.Person}, give two profiles of one person")));
+        bool? sameRater = parsed.GetValue(_rater) switch { Same => true, Different => false, _ => null };
+        return StockOption.Over(BuiltIn.Knowledge(), parsed.GetValue(_aids), _terminal) is { } knowledge
+            ? Run(knowledge, parsed.GetValue(_paths)!, new(parsed.GetValue(_from), parsed.GetValue(_to), sameRater, parsed.GetValue(_picture), parsed.GetValue(_format) == Formats.Json))
+            : ExitCode.InputRefused;
     }
 
-    private int OfOne(ParseResult parsed, KnowledgeBase knowledge, Profile profile)
+    private int Run(KnowledgeBase knowledge, string[] paths, Choices choices) =>
+        OneProfile.With(_terminal, knowledge, paths[0], first => paths.Length == 1
+            ? OfOne(choices, knowledge, first with { Sessions = first.InTime })
+            : OneProfile.With(_terminal, knowledge, paths[1], second => second.Person == first.Person
+                ? OfTwo(choices, knowledge, first with { Sessions = first.InTime }, second with { Sessions = second.InTime })
+                : Usage($"{paths[0]} is the profile of {first.Person} and {paths[1]} that of {second.Person}, give two profiles of one person")));
+
+    private int OfOne(Choices choices, KnowledgeBase knowledge, Profile profile)
     {
         // A visit with only a note can have changed nothing. It keeps its number and is compared only when it is asked for.
         int[] numbers = [.. Counting(profile)];
-        int last = profile.Sessions.Length, to = parsed.GetValue(_to) ?? numbers.LastOrDefault(last), from = parsed.GetValue(_from) ?? numbers.LastOrDefault(n => n < to);
+        int last = profile.Sessions.Length, to = choices.To ?? numbers.LastOrDefault(last), from = choices.From ?? numbers.LastOrDefault(n => n < to);
         return numbers.Length < 2 ? Usage("There is only one visit, so there is nothing to compare, give a second profile of this person")
             : from < 1 || to < 1 || from > last || to > last || from == to ? Usage($"There are visits 1 to {last}, give two different ones of these")
-            : Compare(parsed, knowledge, profile, from - 1, to - 1);
+            : Compare(choices, knowledge, profile, from - 1, to - 1);
     }
 
     /// <summary>Numbers of the visits at which something was answered or tried.</summary>
     private static IEnumerable<int> Counting(Profile profile) => Enumerable.Range(1, profile.Sessions.Length).Where(n => !profile.Sessions[n - 1].IsNoteOnly);
 
-    private int OfTwo(ParseResult parsed, KnowledgeBase knowledge, Profile first, Profile second)
+    private int OfTwo(Choices choices, KnowledgeBase knowledge, Profile first, Profile second)
     {
-        int from = parsed.GetValue(_from) ?? Counting(first).LastOrDefault(first.Sessions.Length), to = parsed.GetValue(_to) ?? Counting(second).LastOrDefault(second.Sessions.Length);
+        int from = choices.From ?? Counting(first).LastOrDefault(first.Sessions.Length), to = choices.To ?? Counting(second).LastOrDefault(second.Sessions.Length);
         if (from < 1 || from > first.Sessions.Length || to < 1 || to > second.Sessions.Length)
         {
             return Usage($"The first profile has visits 1 to {first.Sessions.Length} and the second 1 to {second.Sessions.Length}, give one of each");
@@ -85,10 +96,10 @@ internal sealed class CompareCommand
         var visits = new SameVisits(knowledge.Questions);
         var both = visits.Together(first, second);
         int earlier = visits.Find(both, first.Sessions[from - 1]), later = visits.Find(both, second.Sessions[to - 1]);
-        return earlier == later ? Usage("Both profiles give the same visit, so there is nothing to compare, choose with --from and --to") : Compare(parsed, knowledge, both, earlier, later);
+        return earlier == later ? Usage("Both profiles give the same visit, so there is nothing to compare, choose with --from and --to") : Compare(choices, knowledge, both, earlier, later);
     }
 
-    private int Compare(ParseResult parsed, KnowledgeBase knowledge, Profile profile, int from, int to)
+    private int Compare(Choices choices, KnowledgeBase knowledge, Profile profile, int from, int to)
     {
         if (from > to)
         {
@@ -98,16 +109,16 @@ internal sealed class CompareCommand
         Visit At(int i) => new(i + 1, profile.Sessions[i].Date, profile.KnownAt(i).Answers);
         ImmutableArray<Visit> all = [.. Counting(profile).Select(n => At(n - 1))];
 
-        bool? sameRater = parsed.GetValue(_rater) switch { Same => true, Different => false, _ => null };
+        bool? sameRater = choices.SameRater;
         using var notice = WorkNotice.Of(_terminal);
         var advisor = new Advisor(knowledge, new());
         var comparison = new VisitComparer(knowledge, advisor).Compare(At(from), At(to), sameRater);
         string person = profile.Person;
         var trends = Trend.Of(knowledge, all, sameRater);
-        bool asJson = parsed.GetValue(_format) == Formats.Json;
+        bool asJson = choices.AsJson;
         string? firsts = asJson || all.Length < Trend.Fewest ? null : TrendText.Firsts(all.Select(v => (v, advisor.Advise(v.Answers))));
         notice?.Dispose();
-        if (parsed.GetValue(_picture) is { } picture && Draw(picture, person, trends) is { } fault)
+        if (choices.Picture is { } picture && Draw(picture, person, trends) is { } fault)
         {
             return fault;
         }
@@ -158,4 +169,7 @@ internal sealed class CompareCommand
         _terminal.Error.WriteLine(sentence + ".");
         return ExitCode.WrongUsage;
     }
+
+    /// <summary>What was chosen besides the profiles.</summary>
+    private sealed record Choices(int? From = null, int? To = null, bool? SameRater = null, string? Picture = null, bool AsJson = false);
 }

@@ -43,6 +43,22 @@ internal sealed class ExplainCommand
         return command;
     }
 
+    /// <summary>Explains kinds side by side.</summary>
+    /// <param name="terminal">What it talks to.</param>
+    /// <param name="knowledge">What advice rests on.</param>
+    /// <param name="ids">Kinds of aid.</param>
+    /// <param name="path">The profile of a person whom it is about; null for nobody.</param>
+    internal static int Run(Terminal terminal, KnowledgeBase knowledge, ImmutableArray<string> ids, string? path)
+    {
+        if (Fault(knowledge, [.. ids]) is not { } fault)
+        {
+            return new ExplainCommand(terminal).Explain(knowledge, ids, path, English.Of(English.Tags[0], DocumentData.Load()));
+        }
+
+        terminal.Error.WriteLine(fault);
+        return ExitCode.WrongUsage;
+    }
+
     private int Run(ParseResult parsed)
     {
         if (OutputFile.Fault(_terminal, parsed.GetValue(_out)) is { } refused)
@@ -66,23 +82,25 @@ internal sealed class ExplainCommand
         }
 
         ImmutableArray<Aid> kinds = [.. ids.Select(id => Kind(knowledge, id)!)];
-        if (!hasPerson)
-        {
-            return Write(parsed, new TeachingDocument(knowledge).Make(kinds, null, Language(parsed)));
-        }
-
-        if (LooksLikeKind(typed[^1]))
+        if (hasPerson && LooksLikeKind(typed[^1]))
         {
             _terminal.Error.WriteLine($"{typed[^1]} is neither a kind of aid nor a profile, use a file, a code or {Ids(knowledge)}.");
             return ExitCode.WrongUsage;
         }
 
-        return OneProfile.With(_terminal, typed[^1], parsed.GetValue(_aids), (known, profile) =>
+        return Explain(knowledge, ids, hasPerson ? typed[^1] : null, English.Of(parsed.GetValue(_language)!, DocumentData.Load()), parsed.GetValue(_format)!, parsed.GetValue(_out));
+    }
+
+    private int Explain(KnowledgeBase knowledge, IEnumerable<string> ids, string? path, English english, string format = Formats.Text, string? file = null)
+    {
+        ImmutableArray<Aid> kinds = [.. ids.Select(id => Kind(knowledge, id)!)];
+        int Write(Document document) => DocumentOutput.Write(_terminal, file, DocumentOutput.Text(_terminal, document, format));
+        return path is null ? Write(new TeachingDocument(knowledge).Make(kinds, null, english)) : OneProfile.With(_terminal, knowledge, path, profile =>
         {
             using var notice = WorkNotice.Of(_terminal);
-            var document = Of(known, kinds, profile, Language(parsed));
+            var document = Of(knowledge, kinds, profile, english);
             notice?.Dispose();
-            return Write(parsed, document);
+            return Write(document);
         });
     }
 
@@ -103,36 +121,4 @@ internal sealed class ExplainCommand
     /// <summary>A misspelt kind would otherwise be looked for on the disk.</summary>
     private bool LooksLikeKind(string word) =>
         word.All(c => char.IsAsciiLetterLower(c) || c == '-') && !File.Exists(new ProfileFolder(_terminal.Variable).Find(word));
-
-    private English Language(ParseResult parsed) => English.Of(parsed.GetValue(_language)!, DocumentData.Load());
-
-    private int Write(ParseResult parsed, Document document)
-    {
-        string text = parsed.GetValue(_format) switch
-        {
-            Formats.Html => HtmlDocument.Write(document),
-            Formats.Markdown => MarkdownDocument.Write(document),
-            _ => Plain(document),
-        };
-        if (parsed.GetValue(_out) is not { } path)
-        {
-            _terminal.Output.Write(text);
-            return ExitCode.Good;
-        }
-
-        if (OutputFile.Write(_terminal, path, text) is not { } fault)
-        {
-            return ExitCode.Good;
-        }
-
-        _terminal.Error.WriteLine(fault);
-        return ExitCode.InputRefused;
-    }
-
-    private string Plain(Document document)
-    {
-        using var text = new StringWriter { NewLine = "\n" };
-        new SpeechLines(text, _terminal.OutputIsTerminal ? _terminal.Width : 0).Lines(PlainDocument.Lines(document));
-        return text.ToString();
-    }
 }

@@ -21,11 +21,21 @@ internal static class OneProfile
             return ExitCode.InputRefused;
         }
 
+        return With(terminal, knowledge, path, profile => action(knowledge, profile));
+    }
+
+    /// <summary>Reads the profile and does something with it, or tells what is wrong with it.</summary>
+    /// <param name="terminal">What it talks to.</param>
+    /// <param name="knowledge">What was loaded already.</param>
+    /// <param name="path">The profile, or a code that stands for one.</param>
+    /// <param name="action">What is done with it.</param>
+    internal static int With(Terminal terminal, KnowledgeBase knowledge, string path, Func<Profile, int> action)
+    {
         path = new ProfileFolder(terminal.Variable).Find(path);
         var read = new ProfileFile(knowledge.Questions).Read(path, terminal.Passphrase.Get);
         if (read.TryGet(out var profile))
         {
-            return action(knowledge, profile);
+            return action(profile);
         }
 
         terminal.Complain(path, read.Issues);

@@ -33,23 +33,43 @@ internal sealed class ReportCommand
     private readonly Option<string?> _aids = StockOption.Define();
 
     private readonly Terminal _terminal;
+    private readonly KnowledgeBase? _loaded;
 
-    private ReportCommand(Terminal terminal)
+    private ReportCommand(Terminal terminal, KnowledgeBase? loaded)
     {
+        _loaded = loaded;
         _terminal = terminal;
         _sheet.AcceptOnlyFromAmong(InWords, InPictures);
         _format.AcceptOnlyFromAmong(Formats.Text, Formats.Markdown, Formats.Html, Formats.Json);
     }
 
-    internal static Command Define(Terminal terminal)
+    /// <summary>The command.</summary>
+    /// <param name="terminal">What it talks to.</param>
+    /// <param name="loaded">What advice rests on, where it is loaded already.</param>
+    internal static Command Define(Terminal terminal, KnowledgeBase? loaded = null)
     {
-        var report = new ReportCommand(terminal);
+        var report = new ReportCommand(terminal, loaded);
         var command = new Command("report", "Write the clinic note, a sheet to leave behind, or data for the record system.")
         {
             report._path, report._kind, report._for, report._sheet, report._format, report._plan, report._language, report._out, report._aids, ClinicOption.Define(),
         };
         command.SetAction(report.Run);
         return command;
+    }
+
+    /// <summary>Writes or says a document about a profile, with what was typed for each option.</summary>
+    internal static int Run(Terminal terminal, KnowledgeBase knowledge, string path, IEnumerable<KeyValuePair<string, string>> typed)
+    {
+        terminal.Named = [path];
+        // An option and its value in one word: a value may begin with a dash.
+        var parsed = Define(terminal, knowledge).Parse([path, .. typed.Select(t => $"{t.Key}={t.Value}")]);
+        if (parsed.Errors.Select(UsageFault.Sentence).FirstOrDefault() is { } fault)
+        {
+            terminal.Error.WriteLine(fault);
+            return ExitCode.WrongUsage;
+        }
+
+        return parsed.Invoke(new() { Output = terminal.Output, Error = terminal.Error, EnableDefaultExceptionHandler = false, ProcessTerminationTimeout = null });
     }
 
     private static Option<string> Choice(string name, string description, params string[] choices)
@@ -81,7 +101,8 @@ internal sealed class ReportCommand
             return ExitCode.InputRefused;
         }
 
-        return OneProfile.With(_terminal, parsed.GetValue(_path)!, parsed.GetValue(_aids), (knowledge, profile) => Write(parsed, knowledge, profile, kind, format));
+        return _loaded is { } loaded ? OneProfile.With(_terminal, loaded, parsed.GetValue(_path)!, profile => Write(parsed, loaded, profile, kind, format))
+            : OneProfile.With(_terminal, parsed.GetValue(_path)!, parsed.GetValue(_aids), (knowledge, profile) => Write(parsed, knowledge, profile, kind, format));
     }
 
     private int Write(ParseResult parsed, KnowledgeBase knowledge, Profile profile, string kind, string format)
@@ -97,19 +118,7 @@ internal sealed class ReportCommand
 
         string text = Text(about, kind, format, parsed.GetValue(_for) == Helper, parsed.GetValue(_sheet));
         notice?.Dispose();
-        if (parsed.GetValue(_out) is not { } path)
-        {
-            _terminal.Output.Write(text);
-            return ExitCode.Good;
-        }
-
-        if (OutputFile.Write(_terminal, path, text) is not { } fault)
-        {
-            return ExitCode.Good;
-        }
-
-        _terminal.Error.WriteLine(fault);
-        return ExitCode.InputRefused;
+        return DocumentOutput.Write(_terminal, parsed.GetValue(_out), text);
     }
 
     private string Text(Case about, string kind, string format, bool toHelper, string? form)
@@ -120,18 +129,6 @@ internal sealed class ReportCommand
         }
 
         var document = kind == Note ? VisitDocuments.Note(about) : VisitDocuments.Sheet(about, toHelper, form is null ? null : form == InPictures);
-        return format switch
-        {
-            Formats.Html => HtmlDocument.Write(document),
-            Formats.Markdown => MarkdownDocument.Write(document),
-            _ => Plain(document),
-        };
-    }
-
-    private string Plain(Document document)
-    {
-        using var text = new StringWriter { NewLine = "\n" };
-        new SpeechLines(text, _terminal.OutputIsTerminal ? _terminal.Width : 0).Lines(PlainDocument.Lines(document));
-        return text.ToString();
+        return DocumentOutput.Text(_terminal, document, format);
     }
 }

@@ -94,6 +94,7 @@ internal sealed class ScreenCommand(Terminal terminal, KnowledgeBase knowledge, 
         var files = new ProfileFile(knowledge.Questions);
         var planner = QuestionPlanner.For(knowledge);
         var parts = new AdviceParts(knowledge, advisor, planner, top);
+        var functions = new ScreenFunctions(terminal, knowledge);
         return new()
         {
             Questions = knowledge.Questions,
@@ -117,13 +118,12 @@ internal sealed class ScreenCommand(Terminal terminal, KnowledgeBase knowledge, 
             KeepArticle = (interview, path) => FitsCommand.Keep(interview, path, terminal.Today).Said,
             Stock = stock,
             Kinds = [.. knowledge.Catalogue.Aids.Select(a => (a.Id, a.Name))],
-            Calculators = InnerCommand.Calculators(terminal),
-            Command = words => InnerCommand.Run(terminal, words[0] == "calc" ? words : [.. words, .. Chosen("aids", stock), .. Chosen("clinic", terminal.Clinic)]),
+            Calculators = functions.Calculators,
+            Compare = functions.Compare,
+            Explain = functions.Explain,
+            Document = functions.Document,
             Settings = (out string? fault) => manner.Reader.Read(new Dictionary<string, string>(), out fault),
             Keep = new UserSettings(manner.Reader.UserPath).Set,
         };
     }
-
-    /// <summary>An option with what was typed for it, for a command that is run from a page.</summary>
-    private static string[] Chosen(string option, string? typed) => typed is null ? [] : [$"--{option}={typed}"];
 }

@@ -78,8 +78,14 @@ internal sealed class Desk
     /// <summary>The quick calculators.</summary>
     internal required ImmutableArray<CalculatorForm> Calculators { get; init; }
 
-    /// <summary>Runs a command of the program; gives its exit code, what it said and what it complained of.</summary>
-    internal required Func<ImmutableArray<string>, (int Code, string Output, string Error)> Command { get; init; }
+    /// <summary>Compares the last two visits in one profile or two.</summary>
+    internal required Func<ImmutableArray<string>, Caught> Compare { get; init; }
+
+    /// <summary>Explains kinds of aid side by side, for the person of a saved profile or for nobody.</summary>
+    internal required Func<ImmutableArray<string>, string?, Caught> Explain { get; init; }
+
+    /// <summary>Writes or shows a document about a saved profile, with what was typed for some of its fields.</summary>
+    internal required Func<string, ImmutableDictionary<string, string>, Caught> Document { get; init; }
 
     /// <summary>Reads the settings as they stand.</summary>
     internal required SettingsSource Settings { get; init; }

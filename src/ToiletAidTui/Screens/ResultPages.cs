@@ -98,7 +98,7 @@ internal static class ResultPages
             return;
         }
 
-        shell.Push(ToolPages.Documents(path));
+        shell.Push(ToolPages.Documents(shell, path));
     }
 
     private static void GoBack(Shell shell)

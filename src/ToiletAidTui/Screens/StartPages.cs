@@ -201,7 +201,7 @@ internal static class StartPages
         .. stored.Profile.Sessions.Length < 2 ? (Entry[])[] : [new("Compare the last two visits", s => ToolPages.Compared(s, path))],
         new("Record a trial", s => s.Press(new(Act.Trial))),
         new("Write a note for today", s => s.Press(new(Act.Note))),
-        new("Write a document", s => s.Push(ToolPages.Documents(path))),
+        new("Write a document", s => s.Push(ToolPages.Documents(s, path))),
         new("Kinds side by side", s => s.Push(ToolPages.Explain(s, path))),
         new("Go back", s => s.Pop()),
     ]);

@@ -14,7 +14,7 @@ internal static class ToolPages
     [
         .. shell.Desk.Calculators.Select(c => new Entry(
             $"{char.ToUpperInvariant(c.Name[0])}{c.Name[1..]}. {c.Description}",
-            s => s.Push(FormPages.Make($"calculator {c.Name}", $"Calculator of {c.Name}.", ["calc", c.Name], c.Fields, "Compute", "Done.")))),
+            s => s.Push(FormPages.Make($"calculator {c.Name}", $"Calculator of {c.Name}.", c.Fields, c.Compute, "Compute", "Done.")))),
         new("Go back", s => s.Pop()),
     ]);
 
@@ -41,10 +41,9 @@ internal static class ToolPages
     }
 
     /// <summary>A document about a saved profile.</summary>
-    internal static Page Documents(string path) => FormPages.Make(
+    internal static Page Documents(Shell shell, string path) => FormPages.Make(
         "document",
         "Write a document. Without a file it is shown.",
-        ["report", path],
         [
             Field("--kind", "note for the clinic note, sheet for a sheet to leave behind, record for the record system. The note if left out.", "the clinic note"),
             Field("--for", "Whom a sheet is for: person or helper. The person if left out.", "the person"),
@@ -54,6 +53,7 @@ internal static class ToolPages
             Field("--language", "en-GB or en-US.", "British English"),
             Field("--out", "File to write, such as note.html. Only its owner may read it.", "none, it is shown"),
         ],
+        given => shell.Desk.Document(path, given),
         "Write or show it",
         "Written.");
 
@@ -93,26 +93,26 @@ internal static class ToolPages
                 return $"{wrong} is not 1 to {kinds.Length}.";
             }
 
-            var (code, output, error) = s.Desk.Command(["explain", .. ids, .. path is null ? (string[])[] : [path]]);
-            if (code != 0)
+            var explained = s.Desk.Explain([.. ids], path);
+            if (explained.Fault is { } fault)
             {
-                return error.Trim().ReplaceLineEndings(" ");
+                return fault;
             }
 
-            s.Replace(new TextPage("explained", output.Split('\n', StringSplitOptions.RemoveEmptyEntries)));
+            s.Replace(new TextPage("explained", explained.Said));
             return null;
         });
     }
 
     private static string? Fault(Shell shell, ImmutableArray<string> paths, bool replace)
     {
-        var (code, output, error) = shell.Desk.Command(["compare", .. paths]);
-        if (code != 0)
+        var compared = shell.Desk.Compare(paths);
+        if (compared.Fault is { } fault)
         {
-            return error.Trim().ReplaceLineEndings(" ");
+            return fault;
         }
 
-        var page = new TextPage("comparison", output.Split('\n', StringSplitOptions.RemoveEmptyEntries));
+        var page = new TextPage("comparison", compared.Said);
         if (replace)
         {
             shell.Replace(page);

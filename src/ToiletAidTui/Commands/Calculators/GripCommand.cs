@@ -1,14 +1,11 @@
-using System.CommandLine;
 using ToiletAid.App.Calculators;
-using ToiletAidTui.Host;
 
 namespace ToiletAidTui.Commands.Calculators;
 
 /// <summary>The calculator of grip.</summary>
 internal static class GripCommand
 {
-    internal static Command Define(Terminal terminal) => CalculatorDefinition.Of(
-        terminal,
+    internal static Calculator Calculator { get; } = new(
         "grip",
         "A hand compared with the norm for age and sex, and with what an aid needs.",
         [

@@ -1,4 +1,3 @@
-using System.CommandLine;
 using System.Globalization;
 using ToiletAid.App.Calculators;
 using ToiletAid.App.Stock;
@@ -6,15 +5,13 @@ using ToiletAid.Core.Catalogue;
 using ToiletAid.Core.Evidence;
 using ToiletAid.Core.Interview;
 using ToiletAid.Core.Person;
-using ToiletAidTui.Host;
 
 namespace ToiletAidTui.Commands.Calculators;
 
 /// <summary>The calculator of paper.</summary>
 internal static class PaperCommand
 {
-    internal static Command Define(Terminal terminal) => CalculatorDefinition.Of(
-        terminal,
+    internal static Calculator Calculator { get; } = new(
         "paper",
         "How a folded strip sits on a head, whether it holds, and how much paper goes in a month.",
         [

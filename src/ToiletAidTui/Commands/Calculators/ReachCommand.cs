@@ -1,10 +1,8 @@
 using System.Collections.Immutable;
-using System.CommandLine;
 using ToiletAid.App.Calculators;
 using ToiletAid.Core.Person;
 using ToiletAid.Core.Plans;
 using ToiletAid.Core.Reach;
-using ToiletAidTui.Host;
 
 namespace ToiletAidTui.Commands.Calculators;
 
@@ -20,8 +18,7 @@ internal static class ReachCommand
         "trunk-flexion", "side-bend", "trunk-rotation", "forearm-pronation", "forearm-supination", "wrist-flexion", "wrist-extension",
     ];
 
-    internal static Command Define(Terminal terminal) => CalculatorDefinition.Of(
-        terminal,
+    internal static Calculator Calculator { get; } = new(
         "reach",
         "How long an aid must be from each approach, in which posture, and which joint limits it.",
         [

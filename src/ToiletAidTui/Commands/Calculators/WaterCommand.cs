@@ -1,19 +1,16 @@
-using System.CommandLine;
 using ToiletAid.App.Calculators;
 using ToiletAid.App.Stock;
 using ToiletAid.App.Typed;
 using ToiletAid.Core.Catalogue;
 using ToiletAid.Core.Evidence;
 using ToiletAid.Core.Person;
-using ToiletAidTui.Host;
 
 namespace ToiletAidTui.Commands.Calculators;
 
 /// <summary>The calculator of water.</summary>
 internal static class WaterCommand
 {
-    internal static Command Define(Terminal terminal) => CalculatorDefinition.Of(
-        terminal,
+    internal static Calculator Calculator { get; } = new(
         "water",
         "Spray time, weight when full, and how to mix warm water that is never above the limit.",
         [
