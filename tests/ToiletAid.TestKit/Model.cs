@@ -63,7 +63,7 @@ internal sealed class Model
         });
         if (depth is { } asked)
         {
-            StartPages.Begin(Shell, new Visit(knowledge.Questions, open, asked, new DateOnly(2026, 3, 9)) { Profiles = Shell.Desk.Profiles });
+            StartPages.Begin(Shell, new Visit(knowledge.Questions, open, asked, new DateOnly(2026, 3, 9)) { Profiles = Shell.Services.Profiles });
         }
         else
         {
@@ -102,18 +102,18 @@ internal sealed class Model
         int turn = Shell.Turn;
         Shell.Press(key switch
         {
-            Keys.Down => new(Act.Down),
-            Keys.Up => new(Act.Up),
-            Keys.Enter => new(Act.Enter),
-            Keys.Home => new(Act.First),
-            Keys.End => new(Act.Last),
-            Keys.Escape => new(Act.Back),
-            Keys.Backspace => new(Act.Erase),
-            { Length: 1 } when key[0] < ' ' => new(Shell.Desk.Keys.Find($"Ctrl+{(char)(key[0] + 'A' - 1)}")!.Value),
-            Keys.F4 => new(Act.Type),
-            Keys.F9 => new(Act.Menu),
-            Keys.F12 => new(Act.Hide),
-            _ => new(Act.Text, key),
+            Keys.Down => new(KeyAction.Down),
+            Keys.Up => new(KeyAction.Up),
+            Keys.Enter => new(KeyAction.Enter),
+            Keys.Home => new(KeyAction.First),
+            Keys.End => new(KeyAction.Last),
+            Keys.Escape => new(KeyAction.Back),
+            Keys.Backspace => new(KeyAction.Erase),
+            { Length: 1 } when key[0] < ' ' => new(Shell.Services.Keys.Find($"Ctrl+{(char)(key[0] + 'A' - 1)}")!.Value),
+            Keys.F4 => new(KeyAction.Type),
+            Keys.F9 => new(KeyAction.Menu),
+            Keys.F12 => new(KeyAction.Hide),
+            _ => new(KeyAction.Text, key),
         });
         return turn != Shell.Turn;
     }

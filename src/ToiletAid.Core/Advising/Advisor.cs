@@ -83,7 +83,7 @@ public sealed class Advisor
     /// <param name="prices">What supplies cost.</param>
     public Advisor WithStock(AidCatalogue catalogue, Prices prices) => new(_knowledge with { Catalogue = catalogue, Prices = prices }, _settings, _reach);
 
-    /// <summary>An advisor that takes one kind as this article is, and shares all that does not hang on it. Both serve one thread.</summary>
+    /// <summary>An advisor that takes one kind as this article is, and shares all that does not depend on it. Both serve one thread.</summary>
     /// <param name="article">The article, with the id of the kind that it stands for.</param>
     internal Advisor With(Aid article) => new(this, _knowledge.Catalogue.Under(new([article], [])));
 
@@ -146,7 +146,7 @@ public sealed class Advisor
 
         var offer = Screened(known).Offered.First(o => ReferenceEquals(o.Plan, first));
         var context = new RuleContext(_knowledge, known, offer.Plan, offer.Demands);
-        return offer.Unclear.Where(r => !r.HangsOnHand).SelectMany(r => r.Check(context).Needs).Distinct(StringComparer.Ordinal);
+        return offer.Unclear.Where(r => !r.DependsOnHand).SelectMany(r => r.Check(context).Needs).Distinct(StringComparer.Ordinal);
     }
 
     /// <summary>Expected value of the best plan of each method, by id of the method; methods that are ruled out are missing. Empty when a red flag stops everything.</summary>

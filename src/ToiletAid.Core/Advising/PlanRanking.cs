@@ -128,7 +128,7 @@ internal sealed class PlanRanking(KnowledgeBase knowledge, HazardTable hazards, 
         }
 
         var context = new RuleContext(knowledge, filled, offer.Plan, offer.Demands);
-        return !offer.Unclear.Any(rule => !rule.HangsOnHand && rule.Check(context).Applies == true);
+        return !offer.Unclear.Any(rule => !rule.DependsOnHand && rule.Check(context).Applies == true);
     }
 
     private (ImmutableArray<Finding> Cautions, ImmutableArray<string> Unsettled) Findings(Offer offer)

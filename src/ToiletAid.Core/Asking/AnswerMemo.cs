@@ -5,8 +5,8 @@ using ToiletAid.Core.Simulation;
 namespace ToiletAid.Core.Asking;
 
 /// <summary>What was worked out for people before, found again by the answers that were looked up while it was worked out and by no others.</summary>
-/// <remarks>Each node names the question that is looked up next; which one that is hangs on the answers before it alone, because what is
-/// worked out hangs on nothing but answers.</remarks>
+/// <remarks>Each node names the question that is looked up next; which one that is depends on the answers before it alone, because what is
+/// worked out depends on nothing but answers.</remarks>
 internal sealed class AnswerMemo<T>
 {
     private readonly Node _root = new();

@@ -197,7 +197,7 @@ public sealed class QuestionPlanner
             var (plan, demands) = _worths.Chosen(people[who], first);
             settingUp = open.Where(q => SetsUp(q, plan));
             var context = new RuleContext(_knowledge, known, plan, demands);
-            needed.UnionWith(_worths.Hazards.Cautions.Where(r => r.Rule.Severity <= least).Concat(_worths.Hazards.RulesOut.Where(r => !r.HangsOnHand))
+            needed.UnionWith(_worths.Hazards.Cautions.Where(r => r.Rule.Severity <= least).Concat(_worths.Hazards.RulesOut.Where(r => !r.DependsOnHand))
                 .SelectMany(rule => rule.Check(context).Needs).Select(id => _knowledge.Questions[id]).Where(q => q.Safety && open.Contains(q)));
         }
 

@@ -14,7 +14,7 @@ namespace ToiletAid.Core.Asking;
 
 /// <summary>What each kind of aid, in each posture and way, is worth to somebody whose answers are all known: the value of its best plan that no rule forbids.</summary>
 /// <remarks>The same plans, values and rules as those of the ranking, in the middle case of reach and for a few strengths of the hand. What
-/// hangs on few answers is kept and found again by them.</remarks>
+/// depends on few answers is kept and found again by them.</remarks>
 internal sealed class Worths
 {
     /// <summary>Shares of weaker hands for which handling is worked out, each counting the same.</summary>
@@ -58,8 +58,8 @@ internal sealed class Worths
     internal Worths(KnowledgeBase knowledge, int draws, ulong seed)
     {
         Hazards = new(knowledge.Rules, knowledge.Questions, knowledge.Evidence);
-        _byAnswers = [.. Hazards.RulesOut.Where(r => !r.HangsOnHand && !r.HangsOnReach)];
-        _byReach = [.. Hazards.RulesOut.Where(r => r.HangsOnReach)];
+        _byAnswers = [.. Hazards.RulesOut.Where(r => !r.DependsOnHand && !r.DependsOnReach)];
+        _byReach = [.. Hazards.RulesOut.Where(r => r.DependsOnReach)];
         _knowledge = knowledge;
         _functions = new(knowledge);
         _draws = draws;

@@ -55,7 +55,7 @@ public sealed class ArticleSearch(KnowledgeBase knowledge, Advisor advisor)
             return [new(trait, true) { Fails = HalfOfThem }];
         }
 
-        // Nothing but a rule hangs on a material.
+        // Nothing but a rule depends on a material.
         return trait.Kind != ArticleTraitKind.FreeOf && has == isFirst && judge.IsFirst(trait.With(kind, !has)) != isFirst
             ? [new(trait, false) { Fails = HalfOfThem }]
             : [];

@@ -35,7 +35,7 @@ public sealed class Answers
         }
     }
 
-    /// <summary>The same answers, which note the id of every question that is looked up: what is worked out from them hangs on those answers and on no others.</summary>
+    /// <summary>The same answers, which note the id of every question that is looked up: what is worked out from them depends on those answers and on no others.</summary>
     /// <param name="reads">Where they are noted.</param>
     internal Answers Watched(List<string> reads) => new(_items, Trials, reads);
 

@@ -46,7 +46,7 @@ internal sealed class CriterionFunctions(KnowledgeBase knowledge)
     private readonly double _withPrompts = knowledge.Evidence.Value("independence.prompted");
 
     /// <summary>Value of a plan on a criterion that hangs neither on reach nor on the hand.</summary>
-    /// <exception cref="ArgumentOutOfRangeException">The criterion hangs on one of them.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The criterion depends on one of them.</exception>
     internal double Of(Criterion criterion, Plan plan, PersonView person) => criterion switch
     {
         Criterion.Cleaning => Cleaning(plan, person),
@@ -56,7 +56,7 @@ internal sealed class CriterionFunctions(KnowledgeBase knowledge)
         Criterion.Carrying => Carrying(plan, person),
         Criterion.Upkeep => Upkeep(plan, person),
         Criterion.Independence => Independence(plan, person),
-        _ => throw new ArgumentOutOfRangeException(nameof(criterion), criterion, "hangs on reach or hand"),
+        _ => throw new ArgumentOutOfRangeException(nameof(criterion), criterion, "depends on reach or hand"),
     };
 
     /// <summary>How clean and dry the skin gets. A companion takes up a share of what the first method leaves.</summary>

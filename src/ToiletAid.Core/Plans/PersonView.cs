@@ -9,7 +9,7 @@ namespace ToiletAid.Core.Plans;
 /// <exception cref="ArgumentException">An answer that a criterion needs is neither known nor assumed.</exception>
 internal sealed class PersonView(EvidenceTable evidence, Answers filled)
 {
-    // Worked out when it is first looked at, so that what a criterion hangs on can be told from the answers that it looked up.
+    // Worked out when it is first looked at, so that what a criterion depends on can be told from the answers that it looked up.
     private double? _fragility;
     private double? _lackOfWarning;
     private double? _dryCleaning;

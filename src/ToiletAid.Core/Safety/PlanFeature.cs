@@ -8,10 +8,10 @@ namespace ToiletAid.Core.Safety;
 public sealed record PlanFeature(string Name, Func<RuleContext, RuleOutcome> Of)
 {
     /// <summary>True when it looks at what the hand does, which is drawn together with the values.</summary>
-    public bool HangsOnHand { get; init; }
+    public bool DependsOnHand { get; init; }
 
     /// <summary>True when it looks at how far the hand reaches.</summary>
-    public bool HangsOnReach { get; init; }
+    public bool DependsOnReach { get; init; }
 
     /// <summary>Names of the slots that it fills.</summary>
     public ImmutableArray<string> Slots { get => field.IsDefault ? [] : field; init; }

@@ -87,20 +87,20 @@ internal static class PlanFeatures
         Whole("leans", Leans),
         new("fall-likely", c => RuleOutcome.If(FallRisk.Points(c) >= c.Value("falls.likely"))),
         new("fall-possible", c => RuleOutcome.If(FallRisk.Points(c) is > 0 and var points && points < c.Value("falls.likely"))),
-        .. Precautions.Select(p => new PlanFeature("forbidden-by-" + p.Name, c => RuleOutcome.If(c.Demands.Need is { Allowed: false } need && need.ForbiddenBecause == p.Reason)) { HangsOnReach = true }),
-        new("cannot-hold", CannotHold) { HangsOnReach = true },
+        .. Precautions.Select(p => new PlanFeature("forbidden-by-" + p.Name, c => RuleOutcome.If(c.Demands.Need is { Allowed: false } need && need.ForbiddenBecause == p.Reason)) { DependsOnReach = true }),
+        new("cannot-hold", CannotHold) { DependsOnReach = true },
         new("operated-side-cleans", c => RuleOutcome.If(!CleaningSide.IsSpared(c.Known))),
     ];
 
     private static IEnumerable<PlanFeature> OfReach() =>
     [
         // Reach.
-        new("no-way", c => RuleOutcome.If(c.Demands.Need is { Allowed: true } need && need.SharePossible < c.Value("reach.least-share")).With(Way(c.Plan))) { Slots = ["approach"], HangsOnReach = true },
-        new("hand-seen-short", c => RuleOutcome.If(c.Demands.ByBareHand && c.Demands.SeenShort && Short(c)).With(Way(c.Plan))) { Slots = ["approach"], HangsOnReach = true },
-        new("hand-short", HandShort) { Slots = ["approach", "needed"], HangsOnReach = true },
-        new("aid-short", AidShort) { Slots = ["approach", "length", "needed", "share"], HangsOnReach = true },
-        new("length-unsure", c => Unsure(c, byHand: false)) { Slots = ["share"], HangsOnReach = true },
-        new("hand-unsure", c => Unsure(c, byHand: true)) { Slots = ["share"], HangsOnReach = true },
+        new("no-way", c => RuleOutcome.If(c.Demands.Need is { Allowed: true } need && need.SharePossible < c.Value("reach.least-share")).With(Way(c.Plan))) { Slots = ["approach"], DependsOnReach = true },
+        new("hand-seen-short", c => RuleOutcome.If(c.Demands.ByBareHand && c.Demands.SeenShort && Short(c)).With(Way(c.Plan))) { Slots = ["approach"], DependsOnReach = true },
+        new("hand-short", HandShort) { Slots = ["approach", "needed"], DependsOnReach = true },
+        new("aid-short", AidShort) { Slots = ["approach", "length", "needed", "share"], DependsOnReach = true },
+        new("length-unsure", c => Unsure(c, byHand: false)) { Slots = ["share"], DependsOnReach = true },
+        new("hand-unsure", c => Unsure(c, byHand: true)) { Slots = ["share"], DependsOnReach = true },
         new("outside-the-survey", c => RuleOutcome.If(c.Demands is { Need: not null, OutsideSurvey: true })),
     ];
 
@@ -113,7 +113,7 @@ internal static class PlanFeatures
         Step("step-too-hard-to-repeat", (c, o) => o.Obstacle == HandlingObstacle.TooWeak && o.DemandNewtons <= o.CapacityNewtons, Strength),
         Step("step-too-fine", (c, o) => o.Obstacle == HandlingObstacle.NeedsFineHandling, _ => QuestionIds.Dexterity),
         new("squeezes-hard", SqueezesHard),
-        new("near-the-limit-of-strength", NearTheLimit) { Slots = ["operation", "share"], HangsOnHand = true },
+        new("near-the-limit-of-strength", NearTheLimit) { Slots = ["operation", "share"], DependsOnHand = true },
         new("cannot-fold", c => FoldingAhead.HandCannot(c.Known)),
 
         // What must be remembered and seen.
@@ -192,7 +192,7 @@ internal static class PlanFeatures
             .With(new Slot("share", c.Demands.ReachShare, Dimension.Number));
 
     private static PlanFeature Step(string name, Func<RuleContext, OperationHandling, bool> fails, Func<OperationHandling, string> question) =>
-        new(name, c => Failing(c, fails, question)) { Slots = ["operation", "force", "capacity"], HangsOnHand = true };
+        new(name, c => Failing(c, fails, question)) { Slots = ["operation", "force", "capacity"], DependsOnHand = true };
 
     /// <summary>What is assumed of a hand rules nothing out; it only lowers the value.</summary>
     private static RuleOutcome Failing(RuleContext c, Func<RuleContext, OperationHandling, bool> fails, Func<OperationHandling, string> question)

@@ -13,8 +13,8 @@ public sealed record RuleCheck
         Rule = rule;
         _brings = brings;
         _exposed = exposed;
-        HangsOnHand = brings.Features.Any(f => f.HangsOnHand);
-        HangsOnReach = brings.Features.Any(f => f.HangsOnReach);
+        DependsOnHand = brings.Features.Any(f => f.DependsOnHand);
+        DependsOnReach = brings.Features.Any(f => f.DependsOnReach);
         OfThePerson = brings is Condition.Always;
     }
 
@@ -25,10 +25,10 @@ public sealed record RuleCheck
     public string Id => Rule.Id;
 
     /// <summary>True when it looks at what the hand does, which is drawn together with the values.</summary>
-    public bool HangsOnHand { get; }
+    public bool DependsOnHand { get; }
 
     /// <summary>True when it looks at how far the hand reaches.</summary>
-    public bool HangsOnReach { get; }
+    public bool DependsOnReach { get; }
 
     /// <summary>True when it holds for every plan of the person alike.</summary>
     public bool OfThePerson { get; }

@@ -6,7 +6,7 @@ namespace ToiletAid.Core.Simulation;
 
 /// <summary>Draws people who would give the answers so far, each with answers to everything else.</summary>
 /// <remarks>First many sets of hidden traits are weighed by how likely they lead to the answers so far, and resampled at even steps
-/// (Kitagawa 1996, J Comput Graph Stat 5:1, from memory). Each then answers the other questions. Where an answer so far hangs on one that was drawn,
+/// (Kitagawa 1996, J Comput Graph Stat 5:1, from memory). Each then answers the other questions. Where an answer so far depends on one that was drawn,
 /// the person is weighed again by how likely that answer is with it.</remarks>
 internal sealed class LikelyPeople
 {

@@ -35,7 +35,7 @@ internal static class AssessCommand
                 return ExitCode.WrongUsage;
             }
 
-            if (mode.Choose(parsed, terminal) is not { } manner)
+            if (mode.Choose(parsed, terminal) is not { } interfaceMode)
             {
                 return ExitCode.WrongUsage;
             }
@@ -57,7 +57,7 @@ internal static class AssessCommand
                 who ??= typedFile;
             }
 
-            return new Assessment(terminal, manner, Words.Find<Depth>(parsed.GetValue(depth))!.Value, file, who, day, parsed.GetValue(late), parsed.GetValue(top), parsed.GetValue(aids)) { Given = parsed.GetValue(answers) ?? [] }.Run();
+            return new Assessment(terminal, interfaceMode, Words.Find<Depth>(parsed.GetValue(depth))!.Value, file, who, day, parsed.GetValue(late), parsed.GetValue(top), parsed.GetValue(aids)) { Given = parsed.GetValue(answers) ?? [] }.Run();
         });
         return command;
     }

@@ -15,7 +15,7 @@ using ToiletAidTui.Screens;
 namespace ToiletAidTui.Commands;
 
 /// <summary>One interview from the first line to the saved file.</summary>
-internal sealed class Assessment(Terminal terminal, Manner manner, Depth depth, string? save, string? person, DateOnly day, bool late, int top, string? aids)
+internal sealed class Assessment(Terminal terminal, InterfaceMode interfaceMode, Depth depth, string? save, string? person, DateOnly day, bool late, int top, string? aids)
 {
     private SpeechLines _lines = terminal.Dialogue;
     private readonly DraftFile _drafts = new(BuiltIn.Questions(), terminal.Variable);
@@ -54,9 +54,9 @@ internal sealed class Assessment(Terminal terminal, Manner manner, Depth depth, 
             return ExitCode.WrongUsage;
         }
 
-        if (manner.Mode == Mode.FullScreen)
+        if (interfaceMode.Mode == Mode.FullScreen)
         {
-            return new ScreenCommand(terminal, knowledge, advisor, manner, top, aids).Run(visit);
+            return new ScreenCommand(terminal, knowledge, advisor, interfaceMode, top, aids).Run(visit);
         }
 
         each?.Tell = terminal.Error.WriteLine;
@@ -65,20 +65,20 @@ internal sealed class Assessment(Terminal terminal, Manner manner, Depth depth, 
 
     private int LineByLine(KnowledgeBase knowledge, Advisor advisor, QuestionPlanner planner, Visit visit)
     {
-        using var keeper = new Keeper(terminal, _drafts, () => visit);
-        terminal.Keyboard?.Word = key => KeyWords.Of(manner.Settings.Keys, key);
+        using var guard = new ShutdownGuard(terminal, _drafts, () => visit);
+        terminal.Keyboard?.Word = key => KeyWords.Of(interfaceMode.Settings.Keys, key);
         terminal.Keyboard?.Wake();
-        _input = terminal.Lines(keeper.Turn);
+        _input = terminal.Lines(guard.Turn);
         _lines = _lines.Paged(terminal.InputIsTerminal ? terminal.Height : 0, _input);
         _lines.Line("Linear mode. Type help at any question.");
         var engine = visit.Engine;
         bool talks = terminal.InputIsTerminal && terminal.OutputIsTerminal;
-        var interview = new LinearInterview(engine, _lines, _input, terminal.InputIsTerminal) { CanSwitch = manner.CanDraw, HasPages = talks, OneKey = manner.Settings.OneKey };
+        var interview = new LinearInterview(engine, _lines, _input, terminal.InputIsTerminal) { CanSwitch = interfaceMode.CanDraw, HasPages = talks, OneKey = interfaceMode.Settings.OneKey };
         var end = interview.Run();
         if (end is InterviewEnd.Switch or InterviewEnd.Page || (end == InterviewEnd.Done && talks))
         {
-            keeper.Dispose();
-            return new ScreenCommand(terminal, knowledge, advisor, manner with { Mode = end == InterviewEnd.Switch ? Mode.FullScreen : Mode.Linear }, top, aids)
+            guard.Dispose();
+            return new ScreenCommand(terminal, knowledge, advisor, interfaceMode with { Mode = end == InterviewEnd.Switch ? Mode.FullScreen : Mode.Linear }, top, aids)
             {
                 IsGreeted = end != InterviewEnd.Switch,
                 AfterResult = v => save is null || !v.IsUnsaved ? null : Save(v),

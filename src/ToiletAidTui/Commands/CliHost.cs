@@ -101,13 +101,13 @@ public static class CliHost
                 return ExitCode.WrongUsage;
             }
 
-            if (mode.Choose(parsed, terminal) is not { } manner)
+            if (mode.Choose(parsed, terminal) is not { } interfaceMode)
             {
                 return ExitCode.WrongUsage;
             }
 
             return StockOption.Over(BuiltIn.Knowledge(), parsed.GetValue(aids), terminal) is { } knowledge
-                ? new ScreenCommand(terminal, knowledge, new Advisor(knowledge, new()), manner, 3, parsed.GetValue(aids)).Run(null)
+                ? new ScreenCommand(terminal, knowledge, new Advisor(knowledge, new()), interfaceMode, 3, parsed.GetValue(aids)).Run(null)
                 : ExitCode.InputRefused;
         });
         return root;

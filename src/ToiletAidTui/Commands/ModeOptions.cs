@@ -22,7 +22,7 @@ internal sealed class ModeOptions
     }
 
     /// <summary>The mode and the settings; null after a sentence on what is wrong.</summary>
-    internal Manner? Choose(ParseResult parsed, Terminal terminal)
+    internal InterfaceMode? Choose(ParseResult parsed, Terminal terminal)
     {
         bool isTerminal = terminal.InputIsTerminal && terminal.OutputIsTerminal;
         var choice = ModeChoice.Of(new()

@@ -14,7 +14,7 @@ using ToiletAidTui.Settings;
 namespace ToiletAidTui.Commands;
 
 /// <summary>The program as screens: what is run when a person sits at the terminal.</summary>
-internal sealed class ScreenCommand(Terminal terminal, KnowledgeBase knowledge, Advisor advisor, Manner manner, int top, string? stock)
+internal sealed class ScreenCommand(Terminal terminal, KnowledgeBase knowledge, Advisor advisor, InterfaceMode interfaceMode, int top, string? stock)
 {
     private readonly DraftFile _drafts = new(knowledge.Questions, terminal.Variable);
 
@@ -27,11 +27,11 @@ internal sealed class ScreenCommand(Terminal terminal, KnowledgeBase knowledge, 
     /// <summary>Runs from the first screen, or from a visit that is already set up.</summary>
     /// <param name="visit">The visit; null for the first screen.</param>
     /// <param name="first">What is done at once; null for nothing.</param>
-    internal int Run(Visit? visit, Act? first = null)
+    internal int Run(Visit? visit, KeyAction? first = null)
     {
-        terminal.Keyboard?.Word = key => KeyWords.Of(manner.Settings.Keys, key);
-        var desk = Desk();
-        var shell = new Shell(desk);
+        terminal.Keyboard?.Word = key => KeyWords.Of(interfaceMode.Settings.Keys, key);
+        var services = Services();
+        var shell = new Shell(services);
         if (visit is not null)
         {
             visit.Kept?.Tell = shell.Warn;
@@ -43,39 +43,39 @@ internal sealed class ScreenCommand(Terminal terminal, KnowledgeBase knowledge, 
         }
         else
         {
-            shell.Push(StartPages.Stopped(desk, null, null, StartPages.Start) ?? StartPages.Start());
+            shell.Push(StartPages.Stopped(services, null, null, StartPages.Start) ?? StartPages.Start());
         }
 
-        using var keeper = new Keeper(terminal, _drafts, () => shell.Visit);
+        using var guard = new ShutdownGuard(terminal, _drafts, () => shell.Visit);
         var options = new FullScreenOptions
         {
             Clock = terminal.Clock,
-            HighContrast = manner.Settings.HighContrast && terminal.Variable(EnvironmentVariables.NoColour) is null or "",
-            IdleUntilHidden = manner.Settings.IdleUntilHidden,
-            IsStopped = () => keeper.HasStopped,
+            HighContrast = interfaceMode.Settings.HighContrast && terminal.Variable(EnvironmentVariables.NoColour) is null or "",
+            IdleUntilHidden = interfaceMode.Settings.IdleUntilHidden,
+            IsStopped = () => guard.HasStopped,
         };
         int? code = null;
-        var modes = new TwoModes(terminal, shell, options, keeper)
+        var modes = new TwoModes(terminal, shell, options, guard)
         {
             IsGreeted = IsGreeted,
-            CanDraw = manner.CanDraw,
+            CanDraw = interfaceMode.CanDraw,
             AfterResult = AfterResult is { } after ? () => (code = after(shell.Visit!)) is null : null,
         };
         try
         {
-            int end = End(keeper, modes.Run(manner.Mode));
+            int end = End(guard, modes.Run(interfaceMode.Mode));
             return code ?? end;
         }
         catch
         {
-            keeper.Say("Stopped by a fault.");
+            guard.Say("Stopped by a fault.");
             throw;
         }
     }
 
-    private int End(Keeper keeper, Ending ending)
+    private int End(ShutdownGuard guard, Ending ending)
     {
-        if (manner.Settings.ClearOnLeaving && manner.CanDraw)
+        if (interfaceMode.Settings.ClearOnLeaving && interfaceMode.CanDraw)
         {
             TwoModes.Clear(terminal);
         }
@@ -85,11 +85,11 @@ internal sealed class ScreenCommand(Terminal terminal, KnowledgeBase knowledge, 
             return ExitCode.Good;
         }
 
-        keeper.Say("Stopped.");
-        return keeper.HasStopped ? keeper.StopCode : ExitCode.Good;
+        guard.Say("Stopped.");
+        return guard.HasStopped ? guard.StopCode : ExitCode.Good;
     }
 
-    private Desk Desk()
+    private ScreenServices Services()
     {
         var files = new ProfileFile(knowledge.Questions);
         var planner = QuestionPlanner.For(knowledge);
@@ -104,8 +104,8 @@ internal sealed class ScreenCommand(Terminal terminal, KnowledgeBase knowledge, 
             EachAnswer = (path, earlier) => _drafts.EachAnswer(path, terminal.Passphrase.GetUnasked, earlier is { IsProtected: true }),
             Passphrase = terminal.Passphrase.GetUnasked,
             Know = terminal.Passphrase.Know,
-            OneKey = manner.Settings.OneKey,
-            Keys = manner.Settings.Keys,
+            OneKey = interfaceMode.Settings.OneKey,
+            Keys = interfaceMode.Settings.Keys,
             Today = () => terminal.Today,
             Trial = (Profile profile, out ImmutableArray<string> faults) => TrialRecording.Begin(knowledge, advisor, profile, terminal.Today, terminal.Today, out faults),
             Result = parts.Of,
@@ -122,8 +122,8 @@ internal sealed class ScreenCommand(Terminal terminal, KnowledgeBase knowledge, 
             Compare = functions.Compare,
             Explain = functions.Explain,
             Document = functions.Document,
-            Settings = (out string? fault) => manner.Reader.Read(new Dictionary<string, string>(), out fault),
-            Keep = new UserSettings(manner.Reader.UserPath).Set,
+            Settings = (out string? fault) => interfaceMode.Reader.Read(new Dictionary<string, string>(), out fault),
+            Keep = new UserSettings(interfaceMode.Reader.UserPath).Set,
         };
     }
 }

@@ -130,7 +130,7 @@ internal sealed class AnswerScreen : Runnable
     {
         var size = Viewport.Size;
         var said = IsCovered ? ScreenText.Hidden(WorkNotice.GoesOn) : IsWorking ? _before : ScreenText.Of(_shell);
-        _rows = ScreenRows.Lay(said, _shell.Desk.Keys, size.Width, size.Height, _part);
+        _rows = ScreenRows.Lay(said, _shell.Services.Keys, size.Width, size.Height, _part);
         _part = _rows.Part;
         SetAttribute(Plain);
         for (int y = 0; y < size.Height; y++)
@@ -142,12 +142,12 @@ internal sealed class AnswerScreen : Runnable
     }
 
     /// <summary>True from the key that hides until it can act: nobody who comes in may have to be waited for.</summary>
-    private bool IsCovered => IsWorking && _waiting.Any(p => p.Act == Act.Hide);
+    private bool IsCovered => IsWorking && _waiting.Any(p => p.Action == KeyAction.Hide);
 
     /// <summary>A key that is pressed while another is at work waits for its turn. What it hides is out of sight at once.</summary>
     private void Wait(KeyPress press)
     {
-        bool hides = press.Act == Act.Hide && !IsCovered;
+        bool hides = press.Action == KeyAction.Hide && !IsCovered;
         _waiting.Enqueue(press);
         if (hides)
         {
@@ -159,15 +159,15 @@ internal sealed class AnswerScreen : Runnable
 
     private void Do(KeyPress press)
     {
-        if (press.Act is Act.PageDown or Act.PageUp)
+        if (press.Action is KeyAction.PageDown or KeyAction.PageUp)
         {
-            Turn(press.Act == Act.PageDown ? 1 : -1);
+            Turn(press.Action == KeyAction.PageDown ? 1 : -1);
             return;
         }
 
         var page = _shell.Current;
         string error = page.Error;
-        bool typing = !_shell.IsHidden && page.IsTyping && press.Act == Act.Text;
+        bool typing = !_shell.IsHidden && page.IsTyping && press.Action == KeyAction.Text;
         (_before, _isTold) = (ScreenText.Of(_shell), false);
         _after = () => IsEcho = typing && !_isTold && page == _shell.Current && error == page.Error;
         if (_work.Begin(() => _shell.Press(press)))
@@ -200,13 +200,13 @@ internal sealed class AnswerScreen : Runnable
     private KeyPress? Translate(Key key)
     {
         string name = key.ToString();
-        if (_shell.Desk.Keys.Find(name) is { } act)
+        if (_shell.Services.Keys.Find(name) is { } act)
         {
             return new(act);
         }
 
         var rune = key.AsRune;
-        return rune.Value >= ' ' && !key.IsCtrl && !key.IsAlt ? new(Act.Text, rune.ToString()) : null;
+        return rune.Value >= ' ' && !key.IsCtrl && !key.IsAlt ? new(KeyAction.Text, rune.ToString()) : null;
     }
 
     private void Turn(int by)

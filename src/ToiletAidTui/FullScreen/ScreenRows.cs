@@ -36,7 +36,7 @@ internal sealed class ScreenRows
     /// <param name="width">Columns of the terminal.</param>
     /// <param name="height">Rows of the terminal.</param>
     /// <param name="part">Which part of the text is wanted, from 0.</param>
-    internal static ScreenRows Lay(Shell shell, int width, int height, int part) => Lay(ScreenText.Of(shell), shell.Desk.Keys, width, height, part);
+    internal static ScreenRows Lay(Shell shell, int width, int height, int part) => Lay(ScreenText.Of(shell), shell.Services.Keys, width, height, part);
 
     /// <summary>Lays out what a screen said at one moment.</summary>
     /// <param name="said">The screen.</param>
@@ -76,9 +76,9 @@ internal sealed class ScreenRows
 
     private static string ModeLine(KeyMap keys, int longest)
     {
-        string brief = $"Full screen. {keys.AllWords(Act.Linear)}: linear. {keys.AllWords(Act.Help)}: help.";
-        string more = $"{brief} {keys.AllWords(Act.Menu)}: menu.";
-        string whole = $"{more} {keys.AllWords(Act.Leave)}: leave.";
+        string brief = $"Full screen. {keys.AllWords(KeyAction.Linear)}: linear. {keys.AllWords(KeyAction.Help)}: help.";
+        string more = $"{brief} {keys.AllWords(KeyAction.Menu)}: menu.";
+        string whole = $"{more} {keys.AllWords(KeyAction.Leave)}: leave.";
         return whole.Length <= longest ? whole : more.Length <= longest ? more : brief;
     }
 

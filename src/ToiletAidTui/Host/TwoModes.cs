@@ -8,13 +8,13 @@ namespace ToiletAidTui.Host;
 /// <param name="terminal">What it talks to.</param>
 /// <param name="shell">The screens.</param>
 /// <param name="options">How the full screen behaves.</param>
-/// <param name="keeper">Sees to signals.</param>
-internal sealed class TwoModes(Terminal terminal, Shell shell, FullScreenOptions options, Keeper keeper)
+/// <param name="guard">Sees to signals.</param>
+internal sealed class TwoModes(Terminal terminal, Shell shell, FullScreenOptions options, ShutdownGuard guard)
 {
     /// <summary>The screen and what can be scrolled back to.</summary>
     private const string ClearAll = "\u001b[H\u001b[2J\u001b[3J";
 
-    private readonly LineReader _input = terminal.Lines(keeper.Turn);
+    private readonly LineReader _input = terminal.Lines(guard.Turn);
 
     /// <summary>What follows the result in linear mode, once; false ends it there.</summary>
     internal Func<bool>? AfterResult { get; init; }
@@ -44,7 +44,7 @@ internal sealed class TwoModes(Terminal terminal, Shell shell, FullScreenOptions
 
             greeted = false;
 
-            if (keeper.HasStopped)
+            if (guard.HasStopped)
             {
                 return Ending.Stopped;
             }
@@ -79,11 +79,11 @@ internal sealed class TwoModes(Terminal terminal, Shell shell, FullScreenOptions
         try
         {
             terminal.Keyboard?.Rest();
-            keeper.IsDrawing = true;
+            guard.IsDrawing = true;
             new FullScreenHost(shell, options).Run();
             return true;
         }
-        catch (Exception e) when (keeper.HasStopped && e is IOException or InvalidOperationException or ObjectDisposedException)
+        catch (Exception e) when (guard.HasStopped && e is IOException or InvalidOperationException or ObjectDisposedException)
         {
             // The terminal went away while it was given back.
             shell.Ending = Ending.Stopped;
@@ -96,7 +96,7 @@ internal sealed class TwoModes(Terminal terminal, Shell shell, FullScreenOptions
         }
         finally
         {
-            keeper.IsDrawing = false;
+            guard.IsDrawing = false;
         }
     }
 }

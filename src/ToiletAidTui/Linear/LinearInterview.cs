@@ -27,7 +27,7 @@ public sealed class LinearInterview(InterviewEngine engine, SpeechLines lines, L
     internal bool HasPages { get; init; }
 
     /// <summary>What was asked for when the interview ended with <see cref="InterviewEnd.Page"/>.</summary>
-    internal Act Wanted { get; private set; }
+    internal KeyAction Wanted { get; private set; }
 
     /// <summary>Takes an answer out of several by its digit alone, where keys are read one by one.</summary>
     internal bool OneKey { get; init; }
@@ -102,7 +102,7 @@ public sealed class LinearInterview(InterviewEngine engine, SpeechLines lines, L
                 case "quit":
                     return InterviewEnd.Quit;
                 case "save" or "hide" or "trial" when HasPages:
-                    Wanted = Enum.Parse<Act>(text.Trim(), ignoreCase: true);
+                    Wanted = Enum.Parse<KeyAction>(text.Trim(), ignoreCase: true);
                     return InterviewEnd.Page;
                 default:
                     if (Answer(text) is not { } retry)

@@ -10,18 +10,18 @@ namespace ToiletAidTui.Linear;
 /// <param name="input">Where answers come from.</param>
 internal sealed class LinearPages(Shell shell, SpeechLines lines, LineReader input)
 {
-    private readonly Dictionary<string, Act> _words = new(StringComparer.OrdinalIgnoreCase)
+    private readonly Dictionary<string, KeyAction> _words = new(StringComparer.OrdinalIgnoreCase)
     {
-        ["back"] = Act.Back,
-        ["repeat"] = Act.Repeat,
-        ["list"] = Act.Answers,
-        ["note"] = Act.Note,
-        ["trial"] = Act.Trial,
-        ["save"] = Act.Save,
-        ["hide"] = Act.Hide,
-        ["quit"] = Act.Leave,
-        ["screen"] = Act.Linear,
-        [LinearInterview.F2] = Act.Linear,
+        ["back"] = KeyAction.Back,
+        ["repeat"] = KeyAction.Repeat,
+        ["list"] = KeyAction.Answers,
+        ["note"] = KeyAction.Note,
+        ["trial"] = KeyAction.Trial,
+        ["save"] = KeyAction.Save,
+        ["hide"] = KeyAction.Hide,
+        ["quit"] = KeyAction.Leave,
+        ["screen"] = KeyAction.Linear,
+        [LinearInterview.F2] = KeyAction.Linear,
     };
 
     /// <summary>True when there is a full screen to go to.</summary>
@@ -92,7 +92,7 @@ internal sealed class LinearPages(Shell shell, SpeechLines lines, LineReader inp
     private void Interview()
     {
         var visit = shell.Visit!;
-        var interview = new LinearInterview(visit.Engine, lines, input, echoesTyping: true) { CanSwitch = CanSwitch, HasPages = true, OneKey = shell.Desk.OneKey };
+        var interview = new LinearInterview(visit.Engine, lines, input, echoesTyping: true) { CanSwitch = CanSwitch, HasPages = true, OneKey = shell.Services.OneKey };
         switch (interview.Run())
         {
             case InterviewEnd.Done:
@@ -143,10 +143,10 @@ internal sealed class LinearPages(Shell shell, SpeechLines lines, LineReader inp
 
             foreach (char c in typed)
             {
-                shell.Press(new(Act.Text, c.ToString()));
+                shell.Press(new(KeyAction.Text, c.ToString()));
             }
 
-            shell.Press(new(Act.Enter));
+            shell.Press(new(KeyAction.Enter));
         }
 
         shell.Show();
@@ -158,7 +158,7 @@ internal sealed class LinearPages(Shell shell, SpeechLines lines, LineReader inp
     {
         if (page is TextPage text)
         {
-            text.Press(shell, new(Act.Enter));
+            text.Press(shell, new(KeyAction.Enter));
             return;
         }
 
@@ -193,7 +193,7 @@ internal sealed class LinearPages(Shell shell, SpeechLines lines, LineReader inp
         {
             lines.Line($"Type the number or the name of an entry. Other words: back, repeat, list, note, trial, save, hide,{(CanSwitch ? " screen," : string.Empty)} quit.");
         }
-        else if (_words.TryGetValue(typed, out var act) && (CanSwitch || act != Act.Linear))
+        else if (_words.TryGetValue(typed, out var act) && (CanSwitch || act != KeyAction.Linear))
         {
             Work(() => shell.Press(new(act)));
         }

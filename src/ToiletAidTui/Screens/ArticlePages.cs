@@ -12,18 +12,18 @@ internal static class ArticlePages
     /// <param name="session">The visit.</param>
     internal static Entry[] Entries(Func<Session> session) =>
     [
-        new("What to look for in a shop", s => s.Push(new TextPage("look for", ["What to look for in a shop.", .. s.Desk.LookFor(session())]))),
+        new("What to look for in a shop", s => s.Push(new TextPage("look for", ["What to look for in a shop.", .. s.Services.LookFor(session())]))),
         new("Is this article right", s => s.Push(Kinds(s, session()))),
     ];
 
-    private static Page Kinds(Shell shell, Session session) => shell.Desk.Article(session) is not { } interview
+    private static Page Kinds(Shell shell, Session session) => shell.Services.Article(session) is not { } interview
         ? new TextPage(Question, ["No aid is recommended today, so no article is either."])
         : new ListPage("article kind", "Which kind does the article resemble most?", [],
         [
             .. interview.Choices.Select(kind => new Entry(kind.Name, s =>
             {
                 // The list may be chosen from again, so each choice begins anew.
-                var begun = s.Desk.Article(session)!;
+                var begun = s.Services.Article(session)!;
                 begun.Submit(kind.Id);
                 s.Push(Next(s, begun));
             })),
@@ -46,7 +46,7 @@ internal static class ArticlePages
 
     private static ListPage Verdict(Shell shell, ArticleInterview interview)
     {
-        var lines = shell.Desk.Verdict(interview);
+        var lines = shell.Services.Verdict(interview);
         return new("article verdict", lines[0], [.. lines.Skip(1)],
         [
             new("Go back", s => s.Pop()),
@@ -56,9 +56,9 @@ internal static class ArticlePages
 
     private static void Keep(Shell shell, ArticleInterview interview)
     {
-        if (shell.Desk.Stock is { } stock)
+        if (shell.Services.Stock is { } stock)
         {
-            shell.Pop(shell.Desk.KeepArticle(interview, stock));
+            shell.Pop(shell.Services.KeepArticle(interview, stock));
             return;
         }
 
@@ -69,7 +69,7 @@ internal static class ArticlePages
                 return "Nothing was typed.";
             }
 
-            s.Pop(s.Desk.KeepArticle(interview, path));
+            s.Pop(s.Services.KeepArticle(interview, path));
             return null;
         }));
     }

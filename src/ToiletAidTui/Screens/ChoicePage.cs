@@ -19,7 +19,7 @@ internal sealed class ChoicePage : QuestionPage
         if (_place.Move(key))
         {
             Refuse(string.Empty, string.Empty);
-            if (_place.IsByNumber && shell.Desk.OneKey)
+            if (_place.IsByNumber && shell.Services.OneKey)
             {
                 Submit(shell, $"{_place.Index + 1}");
             }
@@ -29,7 +29,7 @@ internal sealed class ChoicePage : QuestionPage
             _place.Index = -1;
             RefuseDigit(key.Text);
         }
-        else if (key.Act == Act.Enter)
+        else if (key.Action == KeyAction.Enter)
         {
             Submit(shell, _place.Index < 0 ? string.Empty : $"{_place.Index + 1}");
         }

@@ -17,13 +17,13 @@ internal static class CommonPages
         "A digit goes to the entry with that number, a letter to the next entry that begins with it.",
         "In the menu a letter does its action at once.",
         "Enter takes the entry. Page Down and Page Up show text that does not fit.",
-        .. shell.Desk.Keys.Bindings.Select(b => $"{b.Label}: {shell.Desk.Keys.Ways(b)}."),
+        .. shell.Services.Keys.Bindings.Select(b => $"{b.Label}: {shell.Services.Keys.Ways(b)}."),
     ]);
 
     /// <summary>Every action, for keys that a terminal or a reader keeps for itself.</summary>
-    internal static Page Menu(Shell shell) => new ListPage(MenuName, "Menu.", [], [.. shell.Desk.Keys.Bindings
-        .Where(b => b.Act != Act.Menu)
-        .Select(b => new Entry($"{b.Label}, {b.Letter} or {KeyMap.Words(b.Keys[0])}", s => Run(s, b.Act)) { Letter = b.Letter }),
+    internal static Page Menu(Shell shell) => new ListPage(MenuName, "Menu.", [], [.. shell.Services.Keys.Bindings
+        .Where(b => b.Action != KeyAction.Menu)
+        .Select(b => new Entry($"{b.Label}, {b.Letter} or {KeyMap.Words(b.Keys[0])}", s => Run(s, b.Action)) { Letter = b.Letter }),
         new Entry("Start screen", StartPages.Home)]);
 
     /// <summary>What was answered so far.</summary>
@@ -69,7 +69,7 @@ internal static class CommonPages
     }
 
     /// <summary>From the menu: back to the screen it came from, and the key there.</summary>
-    private static void Run(Shell shell, Act act)
+    private static void Run(Shell shell, KeyAction act)
     {
         shell.Pop();
         shell.Press(new(act));

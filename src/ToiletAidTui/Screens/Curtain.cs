@@ -38,15 +38,15 @@ internal sealed class Curtain(Func<string?> passphrase)
     /// <summary>Acts on a key; true when the screen is to be said anew.</summary>
     internal bool Press(KeyPress key)
     {
-        switch (key.Act)
+        switch (key.Action)
         {
-            case Act.Text when _typed.Length < LongestTyped:
+            case KeyAction.Text when _typed.Length < LongestTyped:
                 _typed.Append(key.Text);
                 return false;
-            case Act.Erase when _typed.Length > 0:
+            case KeyAction.Erase when _typed.Length > 0:
                 _typed.Length--;
                 return false;
-            case Act.Enter:
+            case KeyAction.Enter:
                 _wasWrong = _wanted is not null && !Same(_typed.ToString(), _wanted);
                 IsClosed = _wasWrong;
                 _typed.Clear();

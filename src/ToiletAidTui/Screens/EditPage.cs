@@ -32,7 +32,7 @@ internal sealed class EditPage(string name, IReadOnlyList<string> lines, string 
 
     internal override void Press(Shell shell, KeyPress key)
     {
-        if (_line.Edit(key) || key.Act != Act.Enter)
+        if (_line.Edit(key) || key.Action != KeyAction.Enter)
         {
             return;
         }

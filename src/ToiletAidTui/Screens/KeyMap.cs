@@ -12,41 +12,41 @@ internal sealed class KeyMap
     /// </summary>
     internal static readonly ImmutableArray<KeyBinding> BuiltIn =
     [
-        new(Act.Help, "help", "Help", "H", ["F1", "Ctrl+G"]),
-        new(Act.Linear, "linear", "Go on in linear mode", "L", ["F2", "Ctrl+P"]),
-        new(Act.Menu, "menu", "Menu of every action", string.Empty, ["F9", "F10"]),
-        new(Act.Back, "back", "Go back", "B", ["Esc", "Ctrl+F"]),
-        new(Act.Repeat, "repeat", "Say the screen again", "Y", ["Ctrl+Y"]),
-        new(Act.Answers, "answers", "Answers so far", "A", ["Ctrl+E"]),
-        new(Act.Unknown, "unknown", "Not known", "U", ["Ctrl+U"]),
-        new(Act.How, "how", "How it was obtained", "O", ["Ctrl+O"]),
-        new(Act.Type, "type", "Type the answer", "T", ["F4"]),
-        new(Act.Finish, "finish", "Safety only, then result", "R", ["Ctrl+R"]),
-        new(Act.Note, "note", "Write a note", "N", ["Ctrl+K"]),
-        new(Act.Trial, "trial", "Record a trial", "D", ["Ctrl+D"]),
-        new(Act.Save, "save", "Save", "S", ["Ctrl+S"]),
-        new(Act.Hide, "hide", "Hide the screen", "I", ["F12"]),
-        new(Act.Leave, "leave", "Leave", "X", ["Ctrl+C", "Ctrl+X"]),
+        new(KeyAction.Help, "help", "Help", "H", ["F1", "Ctrl+G"]),
+        new(KeyAction.Linear, "linear", "Go on in linear mode", "L", ["F2", "Ctrl+P"]),
+        new(KeyAction.Menu, "menu", "Menu of every action", string.Empty, ["F9", "F10"]),
+        new(KeyAction.Back, "back", "Go back", "B", ["Esc", "Ctrl+F"]),
+        new(KeyAction.Repeat, "repeat", "Say the screen again", "Y", ["Ctrl+Y"]),
+        new(KeyAction.Answers, "answers", "Answers so far", "A", ["Ctrl+E"]),
+        new(KeyAction.Unknown, "unknown", "Not known", "U", ["Ctrl+U"]),
+        new(KeyAction.How, "how", "How it was obtained", "O", ["Ctrl+O"]),
+        new(KeyAction.Type, "type", "Type the answer", "T", ["F4"]),
+        new(KeyAction.Finish, "finish", "Safety only, then result", "R", ["Ctrl+R"]),
+        new(KeyAction.Note, "note", "Write a note", "N", ["Ctrl+K"]),
+        new(KeyAction.Trial, "trial", "Record a trial", "D", ["Ctrl+D"]),
+        new(KeyAction.Save, "save", "Save", "S", ["Ctrl+S"]),
+        new(KeyAction.Hide, "hide", "Hide the screen", "I", ["F12"]),
+        new(KeyAction.Leave, "leave", "Leave", "X", ["Ctrl+C", "Ctrl+X"]),
     ];
 
-    private static readonly Dictionary<string, Act> Fixed = new(StringComparer.OrdinalIgnoreCase)
+    private static readonly Dictionary<string, KeyAction> Fixed = new(StringComparer.OrdinalIgnoreCase)
     {
-        ["CursorUp"] = Act.Up,
-        ["Shift+Tab"] = Act.Up,
-        ["CursorDown"] = Act.Down,
-        ["Tab"] = Act.Down,
-        ["CursorLeft"] = Act.Left,
-        ["CursorRight"] = Act.Right,
-        ["Home"] = Act.First,
-        ["End"] = Act.Last,
-        ["PageUp"] = Act.PageUp,
-        ["PageDown"] = Act.PageDown,
-        ["Enter"] = Act.Enter,
-        ["Backspace"] = Act.Erase,
-        ["Delete"] = Act.Delete,
+        ["CursorUp"] = KeyAction.Up,
+        ["Shift+Tab"] = KeyAction.Up,
+        ["CursorDown"] = KeyAction.Down,
+        ["Tab"] = KeyAction.Down,
+        ["CursorLeft"] = KeyAction.Left,
+        ["CursorRight"] = KeyAction.Right,
+        ["Home"] = KeyAction.First,
+        ["End"] = KeyAction.Last,
+        ["PageUp"] = KeyAction.PageUp,
+        ["PageDown"] = KeyAction.PageDown,
+        ["Enter"] = KeyAction.Enter,
+        ["Backspace"] = KeyAction.Erase,
+        ["Delete"] = KeyAction.Delete,
     };
 
-    private readonly Dictionary<string, Act> _acts = new(Fixed, StringComparer.OrdinalIgnoreCase);
+    private readonly Dictionary<string, KeyAction> _acts = new(Fixed, StringComparer.OrdinalIgnoreCase);
 
     private KeyMap(ImmutableArray<KeyBinding> bindings)
     {
@@ -55,7 +55,7 @@ internal sealed class KeyMap
         {
             foreach (string key in binding.Keys)
             {
-                _acts[key] = binding.Act;
+                _acts[key] = binding.Action;
             }
         }
     }
@@ -81,17 +81,17 @@ internal sealed class KeyMap
     }
 
     /// <summary>What a key does; null when nothing.</summary>
-    internal Act? Find(string key) => _acts.TryGetValue(key, out var act) ? act : null;
+    internal KeyAction? Find(string key) => _acts.TryGetValue(key, out var act) ? act : null;
 
     /// <summary>The key of an action, in words.</summary>
-    internal string Words(Act act) => Words(Bindings.First(b => b.Act == act).Keys[0]);
+    internal string Words(KeyAction act) => Words(Bindings.First(b => b.Action == act).Keys[0]);
 
     /// <summary>All keys of an action, in words.</summary>
-    internal string AllWords(Act act) => string.Join(" or ", Bindings.First(b => b.Act == act).Keys.Select(Words));
+    internal string AllWords(KeyAction act) => string.Join(" or ", Bindings.First(b => b.Action == act).Keys.Select(Words));
 
     /// <summary>Every way to an action, in words: its keys, then the menu and its letter.</summary>
     internal string Ways(KeyBinding binding) =>
-        string.Join(" or ", binding.Keys.Select(Words)) + (binding.Letter.Length > 0 ? $", or {Words(Act.Menu)} then {binding.Letter}" : string.Empty);
+        string.Join(" or ", binding.Keys.Select(Words)) + (binding.Letter.Length > 0 ? $", or {Words(KeyAction.Menu)} then {binding.Letter}" : string.Empty);
 
     /// <summary>A key in words that can be read aloud.</summary>
     internal static string Words(string key) => key.Replace("Ctrl+", "Control ", StringComparison.OrdinalIgnoreCase).Replace("Esc", "Escape", StringComparison.Ordinal);

@@ -18,7 +18,7 @@ internal static class KeyTopics
             ]),
             ("Words and keys of linear mode",
             [
-                .. keys.Bindings.Where(b => KeyWords.Typed(b.Act) is not null).Select(b => $"{b.Label}: type {KeyWords.Typed(b.Act)}{InLine(keys, b)}."),
+                .. keys.Bindings.Where(b => KeyWords.Typed(b.Action) is not null).Select(b => $"{b.Label}: type {KeyWords.Typed(b.Action)}{InLine(keys, b)}."),
                 "A word is typed at a question, with Enter. Nobody else takes a word.",
             ]),
             ("Keys that others keep for themselves",

@@ -22,30 +22,30 @@ internal sealed class ListCursor(IReadOnlyList<string> labels)
     internal string[] Forms(string said) => IsByNumber ? [said] : [$"{said}, {Index + 1} of {labels.Count}", said];
 
     /// <summary>True for a digit that is the number of no entry: whoever typed it has to hear so.</summary>
-    internal static bool IsDigit(KeyPress key) => key is { Act: Act.Text, Text.Length: 1 } && char.IsAsciiDigit(key.Text[0]);
+    internal static bool IsDigit(KeyPress key) => key is { Action: KeyAction.Text, Text.Length: 1 } && char.IsAsciiDigit(key.Text[0]);
 
     /// <summary>Moves, where the key is one that moves; false where it is not.</summary>
     internal bool Move(KeyPress key)
     {
         int typed = _typed;
         _typed = 0;
-        switch (key.Act)
+        switch (key.Action)
         {
-            case Act.Down:
+            case KeyAction.Down:
                 Index = Math.Min(Index + 1, labels.Count - 1);
                 return true;
-            case Act.Up:
+            case KeyAction.Up:
                 Index = Index < 0 ? labels.Count - 1 : Math.Max(Index - 1, 0);
                 return true;
-            case Act.First:
+            case KeyAction.First:
                 Index = 0;
                 return true;
-            case Act.Last:
+            case KeyAction.Last:
                 Index = labels.Count - 1;
                 return true;
-            case Act.Text when key.Text.Length == 1 && char.IsAsciiDigit(key.Text[0]):
+            case KeyAction.Text when key.Text.Length == 1 && char.IsAsciiDigit(key.Text[0]):
                 return Digit(typed, key.Text[0] - '0');
-            case Act.Text when key.Text.Length == 1 && char.IsLetter(key.Text[0]):
+            case KeyAction.Text when key.Text.Length == 1 && char.IsLetter(key.Text[0]):
                 return Letter(key.Text);
             default:
                 return false;

@@ -44,7 +44,7 @@ internal sealed class ListPage(string name, string title, IReadOnlyList<string> 
     {
         string before = _notice;
         _notice = string.Empty;
-        if (key is { Act: Act.Text, Text.Length: > 0 } && entries.FirstOrDefault(e => e.Letter.Equals(key.Text, StringComparison.OrdinalIgnoreCase)) is { } lettered)
+        if (key is { Action: KeyAction.Text, Text.Length: > 0 } && entries.FirstOrDefault(e => e.Letter.Equals(key.Text, StringComparison.OrdinalIgnoreCase)) is { } lettered)
         {
             lettered.Choose(shell);
             return;
@@ -55,7 +55,7 @@ internal sealed class ListPage(string name, string title, IReadOnlyList<string> 
             return;
         }
 
-        if (key.Act != Act.Enter)
+        if (key.Action != KeyAction.Enter)
         {
             string refused = $"{key.Text} is not 1 to {entries.Count}. ";
             _notice = !ListCursor.IsDigit(key) ? string.Empty : before == refused ? $"Again, {refused}" : refused;

@@ -69,7 +69,7 @@ internal sealed class ManyPage : QuestionPage
             (_none, _place.Index) = (false, -1);
             RefuseDigit(key.Text);
         }
-        else if (key.Act == Act.Enter)
+        else if (key.Action == KeyAction.Enter)
         {
             Take(shell);
         }

@@ -56,15 +56,15 @@ internal sealed class NotePage(SessionNote note) : Page
 
     internal override void Press(Shell shell, KeyPress key)
     {
-        switch (key.Act)
+        switch (key.Action)
         {
-            case Act.Up or Act.Down:
-                Move(key.Act == Act.Up ? _at - 1 : _at + 1);
+            case KeyAction.Up or KeyAction.Down:
+                Move(key.Action == KeyAction.Up ? _at - 1 : _at + 1);
                 break;
-            case Act.Enter when IsNew && _line.Text.Trim().Length == 0:
+            case KeyAction.Enter when IsNew && _line.Text.Trim().Length == 0:
                 Back(shell);
                 break;
-            case Act.Enter:
+            case KeyAction.Enter:
                 Take(shell);
                 break;
             default:
@@ -78,7 +78,7 @@ internal sealed class NotePage(SessionNote note) : Page
     /// <summary>A visit of answers is saved at its end; a note alone has no other end than this.</summary>
     private static string Hint(Shell shell) =>
         shell.Visit is { IsUnsaved: true, Path: not null } visit && !shell.IsTrying && !visit.Engine.AnswersSoFar.Ids.Any()
-            ? $"The note is not saved yet. {shell.Desk.Keys.Words(Act.Save)} saves it."
+            ? $"The note is not saved yet. {shell.Services.Keys.Words(KeyAction.Save)} saves it."
             : string.Empty;
 
     private void Move(int to)

@@ -53,7 +53,7 @@ internal sealed class OrderPage : QuestionPage
             _place.Index = -1;
             RefuseDigit(key.Text);
         }
-        else if (key.Act == Act.Enter)
+        else if (key.Action == KeyAction.Enter)
         {
             Submit(shell, string.Join(' ', _groups.Select(g => string.Join(" and ", g.Select(i => i + 1)))));
         }

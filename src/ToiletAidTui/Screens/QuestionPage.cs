@@ -56,18 +56,18 @@ internal abstract class QuestionPage : Page
 
     internal override void Press(Shell shell, KeyPress key)
     {
-        switch (key.Act)
+        switch (key.Action)
         {
-            case Act.Unknown:
+            case KeyAction.Unknown:
                 Next(shell, Visit.Engine.Unknown().Text);
                 break;
-            case Act.How:
+            case KeyAction.How:
                 _how = Hows[(Array.IndexOf(Hows, _how ?? Step.Question.Usually) + 1) % Hows.Length];
                 break;
-            case Act.Finish:
+            case KeyAction.Finish:
                 Next(shell, Visit.Engine.Finish());
                 break;
-            case Act.Type when this is not TypedPage:
+            case KeyAction.Type when this is not TypedPage:
                 shell.Swap(new TypedPage(Visit, Lines));
                 break;
             default:
@@ -114,7 +114,7 @@ internal abstract class QuestionPage : Page
     private bool IsSaid(Shell shell, string reply)
     {
         string answer = reply.TrimEnd('.');
-        return !shell.Desk.OneKey && AnswerForms.Any(f => f == answer || f.StartsWith(answer + ", ", StringComparison.Ordinal));
+        return !shell.Services.OneKey && AnswerForms.Any(f => f == answer || f.StartsWith(answer + ", ", StringComparison.Ordinal));
     }
 
     private void Next(Shell shell, string reply)

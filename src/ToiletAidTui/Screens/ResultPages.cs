@@ -15,16 +15,16 @@ internal static class ResultPages
     /// <param name="shell">The screens.</param>
     /// <param name="visit">The visit, with nothing left to ask.</param>
     /// <param name="reply">What the last answer led to.</param>
-    internal static void Open(Shell shell, Visit visit, string reply = "") => shell.Replace(Make(shell, visit), $"{reply} {shell.Desk.Ended(visit)}".TrimStart());
+    internal static void Open(Shell shell, Visit visit, string reply = "") => shell.Replace(Make(shell, visit), $"{reply} {shell.Services.Ended(visit)}".TrimStart());
 
     /// <summary>The result of the visit under way.</summary>
     internal static Page Make(Shell shell, Visit visit)
     {
-        var parts = shell.Desk.Result(visit.Ranked);
+        var parts = shell.Services.Result(visit.Ranked);
         return new ListPage(PageName, Title, parts.Brief,
         [
             .. Levels(parts, visit.Ranked),
-            new("Save", s => s.Press(new(Act.Save))),
+            new("Save", s => s.Press(new(KeyAction.Save))),
             new("More", s => s.Push(More(s, visit))),
         ], inSentence: true)
         { Place = parts.Place, GoesBack = GoBack };
@@ -33,13 +33,13 @@ internal static class ResultPages
     /// <summary>The result of a visit that was saved before.</summary>
     internal static Page Saved(Shell shell, Profile profile)
     {
-        var parts = shell.Desk.Result(profile.Latest);
+        var parts = shell.Services.Result(profile.Latest);
         return new ListPage(PageName, Title, parts.Brief,
         [
             .. Levels(parts, profile.Latest),
             new("Why not another kind", s => s.Push(WhyNot(s, profile.Latest))),
             .. ArticlePages.Entries(() => profile.Latest),
-            new("Record a trial", s => s.Press(new(Act.Trial))),
+            new("Record a trial", s => s.Press(new(KeyAction.Trial))),
             new("Go back", s => s.Pop()),
         ], inSentence: true)
         { Place = parts.Place };
@@ -49,22 +49,22 @@ internal static class ResultPages
     [
         new("Why not another kind", s => s.Push(WhyNot(s, visit.Ranked))),
         .. ArticlePages.Entries(() => visit.Ranked),
-        new("Record a trial", s => Over(s, Act.Trial)),
-        new("Write a note", s => Over(s, Act.Note)),
+        new("Record a trial", s => Over(s, KeyAction.Trial)),
+        new("Write a note", s => Over(s, KeyAction.Note)),
         new("Write a document", s => Document(s, visit)),
-        new("Answers so far", s => Over(s, Act.Answers)),
+        new("Answers so far", s => Over(s, KeyAction.Answers)),
         new("Change the last answer", s =>
         {
             s.Pop();
             GoBack(s);
         }),
         new("Start screen", StartPages.Home),
-        new("Leave", s => s.Press(new(Act.Leave))),
-        new($"Back to the result, {shell.Desk.Keys.Words(Act.Back)}", s => s.Pop()),
+        new("Leave", s => s.Press(new(KeyAction.Leave))),
+        new($"Back to the result, {shell.Services.Keys.Words(KeyAction.Back)}", s => s.Pop()),
     ]);
 
     /// <summary>From the list of what else can be done: back to the result, and the key there.</summary>
-    private static void Over(Shell shell, Act act)
+    private static void Over(Shell shell, KeyAction act)
     {
         shell.Pop();
         shell.Press(new(act));
@@ -84,11 +84,11 @@ internal static class ResultPages
 
     /// <summary>What takes a search, and so is worked out only when it is asked for.</summary>
     private static Entry Change(Session session) =>
-        new(LevelText.WhatWouldChange, s => s.Push(Detail(LevelText.WhatWouldChange, s.Desk.Counterfactuals(session))));
+        new(LevelText.WhatWouldChange, s => s.Push(Detail(LevelText.WhatWouldChange, s.Services.Counterfactuals(session))));
 
     private static TextPage Detail(string title, ImmutableArray<string> lines) => new($"result {title}", [$"{title}.", .. lines], isDetail: true);
 
-    private static Page WhyNot(Shell shell, Session session) => ToolPages.WhyNot(shell, aid => shell.Desk.Why(session, aid));
+    private static Page WhyNot(Shell shell, Session session) => ToolPages.WhyNot(shell, aid => shell.Services.Why(session, aid));
 
     private static void Document(Shell shell, Visit visit)
     {

@@ -61,7 +61,7 @@ internal static class SavePages
 
             if (Path.Exists(path))
             {
-                var read = shell.Desk.Files.Open(path, shell.Desk.Passphrase);
+                var read = shell.Services.Files.Open(path, shell.Services.Passphrase);
                 if (!read.TryGet(out var earlier))
                 {
                     return $"{read.Issues[0].Sentence(path)}.";
@@ -76,7 +76,7 @@ internal static class SavePages
             }
 
             visit.Path = path;
-            if (visit.Save(shell.Desk.Passphrase) is { } fault)
+            if (visit.Save(shell.Services.Passphrase) is { } fault)
             {
                 visit.Path = null;
                 return $"{path} could not be written, {fault}.";
@@ -90,7 +90,7 @@ internal static class SavePages
     }
 
     private static void Write(Shell shell, Visit visit) =>
-        shell.Show(visit.Save(shell.Desk.Passphrase) is { } fault ? $"{visit.Path} could not be written, {fault}. The answers are still here." : Saved(visit));
+        shell.Show(visit.Save(shell.Services.Passphrase) is { } fault ? $"{visit.Path} could not be written, {fault}. The answers are still here." : Saved(visit));
 
     private static string Saved(Visit visit) => string.Join(' ', visit.Said);
 }

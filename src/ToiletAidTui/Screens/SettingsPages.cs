@@ -8,7 +8,7 @@ internal static class SettingsPages
     /// <summary>Every setting.</summary>
     internal static Page Make(Shell shell)
     {
-        if (shell.Desk.Settings(out string? fault) is not { } settings)
+        if (shell.Services.Settings(out string? fault) is not { } settings)
         {
             return new TextPage("settings", ["Settings.", fault ?? string.Empty]);
         }
@@ -33,7 +33,7 @@ internal static class SettingsPages
                 return null;
             }
 
-            if (shell.Desk.Keep(value.Definition.Name, typed) is { } fault)
+            if (shell.Services.Keep(value.Definition.Name, typed) is { } fault)
             {
                 return fault;
             }

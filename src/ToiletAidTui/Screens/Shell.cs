@@ -1,17 +1,17 @@
 namespace ToiletAidTui.Screens;
 
 /// <summary>The screens of the program: which one is shown and what the keys that work everywhere do. It draws nothing.</summary>
-/// <param name="desk">What the screens work with.</param>
-internal sealed class Shell(Desk desk)
+/// <param name="services">What the screens work with.</param>
+internal sealed class Shell(ScreenServices services)
 {
     private readonly Stack<Page> _pages = new();
-    private readonly Curtain _curtain = new(desk.Passphrase);
+    private readonly Curtain _curtain = new(services.Passphrase);
     private string _warning = string.Empty;
     private bool _isRefusedAgain;
     private IReadOnlyList<string>? _left;
 
     /// <summary>What the screens work with.</summary>
-    internal Desk Desk => desk;
+    internal ScreenServices Services => services;
 
     /// <summary>The visit under way; null before one is started.</summary>
     internal Visit? Visit { get; set; }
@@ -85,7 +85,7 @@ internal sealed class Shell(Desk desk)
             return;
         }
 
-        Show($"This is the first screen. {desk.Keys.Words(Act.Leave)} leaves.");
+        Show($"This is the first screen. {services.Keys.Words(KeyAction.Leave)} leaves.");
     }
 
     /// <summary>Takes the screen in front away and leaves its text where it is: only the answer line of the one behind it is said.</summary>
@@ -117,7 +117,7 @@ internal sealed class Shell(Desk desk)
         visit.Kept?.Dispose();
         visit.Kept = null;
         visit.Engine.OnChange = null;
-        if (desk.EachAnswer(visit.Path, visit.Earlier) is { } each)
+        if (services.EachAnswer(visit.Path, visit.Earlier) is { } each)
         {
             each.Tell = Warn;
             each.Attach(visit);
@@ -148,44 +148,44 @@ internal sealed class Shell(Desk desk)
         int turn = Turn;
         Take(key);
         bool isSame = turn == Turn && error.Length > 0 && error == Current.Error;
-        _isRefusedAgain = isSame && (key.Act == Act.Text && (Current.IsTyping || !ListCursor.IsDigit(key)) ? _isRefusedAgain : !_isRefusedAgain);
+        _isRefusedAgain = isSame && (key.Action == KeyAction.Text && (Current.IsTyping || !ListCursor.IsDigit(key)) ? _isRefusedAgain : !_isRefusedAgain);
     }
 
     private void Take(KeyPress key)
     {
-        switch (key.Act)
+        switch (key.Action)
         {
-            case Act.Help when Current.Name != CommonPages.HelpName:
+            case KeyAction.Help when Current.Name != CommonPages.HelpName:
                 Push(CommonPages.Help(this));
                 break;
-            case Act.Menu when Current.Name != CommonPages.MenuName:
+            case KeyAction.Menu when Current.Name != CommonPages.MenuName:
                 Push(CommonPages.Menu(this));
                 break;
-            case Act.Answers:
+            case KeyAction.Answers:
                 Push(CommonPages.Answers(this));
                 break;
-            case Act.Note when Current.Name != NotePage.PageName:
+            case KeyAction.Note when Current.Name != NotePage.PageName:
                 NotePage.Open(this);
                 break;
-            case Act.Trial when !IsTrying:
+            case KeyAction.Trial when !IsTrying:
                 TrialPages.Open(this);
                 break;
-            case Act.Save:
+            case KeyAction.Save:
                 SavePages.Save(this);
                 break;
-            case Act.Leave:
+            case KeyAction.Leave:
                 CommonPages.Leave(this);
                 break;
-            case Act.Linear:
+            case KeyAction.Linear:
                 Ending = Ending.OtherMode;
                 break;
-            case Act.Repeat:
+            case KeyAction.Repeat:
                 Show();
                 break;
-            case Act.Hide:
+            case KeyAction.Hide:
                 Hide();
                 break;
-            case Act.Back:
+            case KeyAction.Back:
                 Current.Back(this);
                 break;
             default:

@@ -23,8 +23,8 @@ internal static class StartPages
         new("Calculators", s => s.Push(ToolPages.Calculators(s))),
         new("Kinds side by side", s => s.Push(ToolPages.Explain(s))),
         new("Settings", s => s.Push(SettingsPages.Make(s))),
-        new("Help", s => s.Press(new(Act.Help))),
-        new("Leave", s => s.Press(new(Act.Leave))),
+        new("Help", s => s.Press(new(KeyAction.Help))),
+        new("Leave", s => s.Press(new(KeyAction.Leave))),
     ]);
 
     /// <summary>A note that was begun in one profile must never end up in another.</summary>
@@ -44,13 +44,13 @@ internal static class StartPages
     });
 
     /// <summary>A question about the answers of a visit that was stopped, if there are any.</summary>
-    /// <param name="desk">What the screens work with.</param>
+    /// <param name="services">What the screens work with.</param>
     /// <param name="earlier">The profile that the visit is for; null for visits without a file.</param>
     /// <param name="path">Its file.</param>
     /// <param name="next">What is shown when they are not taken up.</param>
-    internal static Page? Stopped(Desk desk, StoredProfile? earlier, string? path, Func<Page> next)
+    internal static Page? Stopped(ScreenServices services, StoredProfile? earlier, string? path, Func<Page> next)
     {
-        var each = desk.EachAnswer(path, earlier);
+        var each = services.EachAnswer(path, earlier);
         if (each is null || each.Left() is not [string draft, ..])
         {
             return null;
@@ -68,7 +68,7 @@ internal static class StartPages
                 }
 
                 string? person = kept.Person == AnswerJournal.NoCode ? null : kept.Person;
-                var visit = new Visit(s.Desk.Questions, s.Desk.Open, kept.Latest.Depth, kept.Latest.Date) { Profiles = s.Desk.Profiles, Earlier = earlier, Path = path, Person = person, Draft = draft, IsLate = kept.Latest.IsLate };
+                var visit = new Visit(s.Services.Questions, s.Services.Open, kept.Latest.Depth, kept.Latest.Date) { Profiles = s.Services.Profiles, Earlier = earlier, Path = path, Person = person, Draft = draft, IsLate = kept.Latest.IsLate };
                 visit.Engine.TakeUp(kept.Latest);
                 Begin(s, visit);
             }),
@@ -103,7 +103,7 @@ internal static class StartPages
 
         if (visit.Engine.Current is null)
         {
-            shell.Restart(ResultPages.Make(shell, visit), shell.Desk.Ended(visit));
+            shell.Restart(ResultPages.Make(shell, visit), shell.Services.Ended(visit));
             return;
         }
 
@@ -112,7 +112,7 @@ internal static class StartPages
 
     private static ListPage Depths(StoredProfile? earlier, string? path)
     {
-        Entry For(Depth depth, string label) => new(label, s => Begin(s, new(s.Desk.Questions, s.Desk.Open, depth, s.Desk.Today()) { Profiles = s.Desk.Profiles, Earlier = earlier, Path = path }));
+        Entry For(Depth depth, string label) => new(label, s => Begin(s, new(s.Services.Questions, s.Services.Open, depth, s.Services.Today()) { Profiles = s.Services.Profiles, Earlier = earlier, Path = path }));
         return new("depth", "How much is asked?", [],
         [
             For(Depth.Quick, "Quick, by observation"),
@@ -124,7 +124,7 @@ internal static class StartPages
     /// <summary>The profiles in the user's own folder, the last changed first, and a line to type for any other.</summary>
     private static Page Open(Shell shell)
     {
-        var codes = shell.Desk.Profiles.Codes().Take(MostCodes).ToList();
+        var codes = shell.Services.Profiles.Codes().Take(MostCodes).ToList();
         return codes.Count == 0 ? Named() : new ListPage("codes", "Open a saved profile.", [],
         [
             .. codes.Select(c => new Entry($"{c.Code}, {IsoDay.Of(c.Changed)}", s =>
@@ -149,8 +149,8 @@ internal static class StartPages
             return "Nothing was typed.";
         }
 
-        string path = shell.Desk.Profiles.Find(typed);
-        var read = shell.Desk.Files.Open(path, shell.Desk.Passphrase);
+        string path = shell.Services.Profiles.Find(typed);
+        var read = shell.Services.Files.Open(path, shell.Services.Passphrase);
         if (read.TryGet(out var stored))
         {
             Attend(shell, stored, path);
@@ -169,13 +169,13 @@ internal static class StartPages
 
     private static EditPage Locked(string path) => new("passphrase", ["This profile is protected. What is typed is not shown."], "Passphrase", "Not opened. Passphrase", (shell, typed) =>
     {
-        var read = shell.Desk.Files.Open(path, () => typed.Length == 0 ? null : typed);
+        var read = shell.Services.Files.Open(path, () => typed.Length == 0 ? null : typed);
         if (!read.TryGet(out var stored))
         {
             return typed.Length == 0 ? "Nothing was typed." : $"{read.Issues[0].Sentence(path)}.";
         }
 
-        shell.Desk.Know(typed);
+        shell.Services.Know(typed);
         Attend(shell, stored, path);
         shell.Replace(Opened(stored, path));
         return null;
@@ -196,11 +196,11 @@ internal static class StartPages
     internal static Page Opened(StoredProfile stored, string path) => new ListPage(ProfileName,
         $"Profile of {stored.Profile.Person}. {(stored.Profile.Sessions.Length == 1 ? "1 visit" : $"{stored.Profile.Sessions.Length} visits")}, the latest on {IsoDay.Of(stored.Profile.InTime[^1].Date)}.", [],
     [
-        new("New visit for this person", s => s.Push(Stopped(s.Desk, Now(s, stored, path), path, () => New(s, Now(s, stored, path), path)) ?? New(s, Now(s, stored, path), path))),
+        new("New visit for this person", s => s.Push(Stopped(s.Services, Now(s, stored, path), path, () => New(s, Now(s, stored, path), path)) ?? New(s, Now(s, stored, path), path))),
         new("Result of the latest visit", s => s.Push(ResultPages.Saved(s, Now(s, stored, path).Profile))),
         .. stored.Profile.Sessions.Length < 2 ? (Entry[])[] : [new("Compare the last two visits", s => ToolPages.Compared(s, path))],
-        new("Record a trial", s => s.Press(new(Act.Trial))),
-        new("Write a note for today", s => s.Press(new(Act.Note))),
+        new("Record a trial", s => s.Press(new(KeyAction.Trial))),
+        new("Write a note for today", s => s.Press(new(KeyAction.Note))),
         new("Write a document", s => s.Push(ToolPages.Documents(s, path))),
         new("Kinds side by side", s => s.Push(ToolPages.Explain(s, path))),
         new("Go back", s => s.Pop()),
@@ -209,10 +209,10 @@ internal static class StartPages
     /// <summary>How much is asked, after a question when the clock stands before the last visit.</summary>
     private static ListPage New(Shell shell, StoredProfile earlier, string path)
     {
-        var doubt = VisitDay.Doubt(shell.Desk.Today(), shell.Desk.Today(), earlier.Profile);
+        var doubt = VisitDay.Doubt(shell.Services.Today(), shell.Services.Today(), earlier.Profile);
         return doubt is null ? Depths(earlier, path) : new("day", doubt.Sentence, [],
         [
-            new($"Today is {IsoDay.Of(shell.Desk.Today())}, go on", s => s.Replace(Depths(earlier, path))),
+            new($"Today is {IsoDay.Of(shell.Services.Today())}, go on", s => s.Replace(Depths(earlier, path))),
             new("Go back, and set the clock first", s => s.Pop()),
         ]);
     }
@@ -224,7 +224,7 @@ internal static class StartPages
     /// <summary>A note or a trial without an interview is a visit of its own, with nothing answered.</summary>
     private static void Attend(Shell shell, StoredProfile stored, string path)
     {
-        shell.Visit = new(shell.Desk.Questions, shell.Desk.Open, stored.Profile.Sessions[^1].Depth, shell.Desk.Today()) { Profiles = shell.Desk.Profiles, Earlier = stored, Path = path };
+        shell.Visit = new(shell.Services.Questions, shell.Services.Open, stored.Profile.Sessions[^1].Depth, shell.Services.Today()) { Profiles = shell.Services.Profiles, Earlier = stored, Path = path };
         shell.KeepAnswers(shell.Visit);
     }
 }

@@ -14,7 +14,7 @@ internal sealed class TextPage(string name, IReadOnlyList<string> lines, bool is
 
     internal override void Press(Shell shell, KeyPress key)
     {
-        if (key.Act == Act.Enter)
+        if (key.Action == KeyAction.Enter)
         {
             Back(shell);
         }

@@ -12,7 +12,7 @@ internal static class ToolPages
     /// <summary>The quick calculators.</summary>
     internal static Page Calculators(Shell shell) => new ListPage("calculators", "Calculators.", [],
     [
-        .. shell.Desk.Calculators.Select(c => new Entry(
+        .. shell.Services.Calculators.Select(c => new Entry(
             $"{char.ToUpperInvariant(c.Name[0])}{c.Name[1..]}. {c.Description}",
             s => s.Push(FormPages.Make($"calculator {c.Name}", $"Calculator of {c.Name}.", c.Fields, c.Compute, "Compute", "Done.")))),
         new("Go back", s => s.Pop()),
@@ -53,7 +53,7 @@ internal static class ToolPages
             Field("--language", "en-GB or en-US.", "British English"),
             Field("--out", "File to write, such as note.html. Only its owner may read it.", "none, it is shown"),
         ],
-        given => shell.Desk.Document(path, given),
+        given => shell.Services.Document(path, given),
         "Write or show it",
         "Written.");
 
@@ -64,7 +64,7 @@ internal static class ToolPages
     /// <param name="about">What is said about a kind.</param>
     internal static Page WhyNot(Shell shell, Func<string, ImmutableArray<string>> about) => new ListPage("why not", "Why not another kind?", [],
     [
-        .. shell.Desk.Kinds.Select(k => new Entry(k.Name, s => s.Push(new TextPage("why not this", [$"{k.Name}.", .. about(k.Id)])))),
+        .. shell.Services.Kinds.Select(k => new Entry(k.Name, s => s.Push(new TextPage("why not this", [$"{k.Name}.", .. about(k.Id)])))),
         new("Go back", s => s.Pop()),
     ]);
 
@@ -73,7 +73,7 @@ internal static class ToolPages
     /// <param name="path">The saved profile of a person whom it is about; null for nobody.</param>
     internal static Page Explain(Shell shell, string? path = null)
     {
-        var kinds = shell.Desk.Kinds;
+        var kinds = shell.Services.Kinds;
         return new EditPage("explain",
         [
             $"Kinds side by side, for teaching. Type 1 to {MostKinds} numbers with a space between, such as 2 3.",
@@ -93,7 +93,7 @@ internal static class ToolPages
                 return $"{wrong} is not 1 to {kinds.Length}.";
             }
 
-            var explained = s.Desk.Explain([.. ids], path);
+            var explained = s.Services.Explain([.. ids], path);
             if (explained.Fault is { } fault)
             {
                 return fault;
@@ -106,7 +106,7 @@ internal static class ToolPages
 
     private static string? Fault(Shell shell, ImmutableArray<string> paths, bool replace)
     {
-        var compared = shell.Desk.Compare(paths);
+        var compared = shell.Services.Compare(paths);
         if (compared.Fault is { } fault)
         {
             return fault;

@@ -64,18 +64,18 @@ internal sealed class TrialPage(TrialRecording recording) : Page
 
     internal override void Press(Shell shell, KeyPress key)
     {
-        switch (key.Act)
+        switch (key.Action)
         {
-            case Act.Unknown:
+            case KeyAction.Unknown:
                 Submit(shell, "unknown");
                 break;
-            case Act.Enter:
+            case KeyAction.Enter:
                 Enter(shell);
                 break;
-            case Act.Text when key.Text == " " && _place.Index >= 0:
+            case KeyAction.Text when key.Text == " " && _place.Index >= 0:
                 Toggle();
                 break;
-            case Act.Up or Act.Down or Act.First or Act.Last when Choices.Length > 0 && (_line.Text.Length == 0 || key.Act is Act.Up or Act.Down):
+            case KeyAction.Up or KeyAction.Down or KeyAction.First or KeyAction.Last when Choices.Length > 0 && (_line.Text.Length == 0 || key.Action is KeyAction.Up or KeyAction.Down):
                 _line.Take();
                 _error = string.Empty;
                 _place.Move(key);
@@ -119,7 +119,7 @@ internal sealed class TrialPage(TrialRecording recording) : Page
 
     private void Type(KeyPress key)
     {
-        if (key.Act == Act.Text && _place.Index >= 0)
+        if (key.Action == KeyAction.Text && _place.Index >= 0)
         {
             _place = Cursor(Interview);
         }

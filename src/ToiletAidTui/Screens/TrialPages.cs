@@ -21,7 +21,7 @@ internal static class TrialPages
             return;
         }
 
-        var recording = shell.Desk.Trial(stored.Profile, out var faults);
+        var recording = shell.Services.Trial(stored.Profile, out var faults);
         if (recording is null)
         {
             shell.Show(string.Join(' ', faults));
@@ -44,7 +44,7 @@ internal static class TrialPages
         }
 
         var visit = shell.Visit!;
-        var (saved, fault) = recording.Save(visit.Path!, shell.Desk.Passphrase);
+        var (saved, fault) = recording.Save(visit.Path!, shell.Services.Passphrase);
         if (saved is null)
         {
             shell.Push(new ListPage("trial not saved", $"{visit.Path} could not be written, {fault}. The answers are still here.", [],

@@ -26,28 +26,28 @@ internal sealed class TypedLine
     /// <summary>Edits, where the key is one that edits; false where it is not.</summary>
     internal bool Edit(KeyPress key)
     {
-        switch (key.Act)
+        switch (key.Action)
         {
-            case Act.Text when Text.Length < LongestLine:
+            case KeyAction.Text when Text.Length < LongestLine:
                 Text = Text.Insert(Caret, key.Text);
                 Caret += key.Text.Length;
                 return true;
-            case Act.Erase when Caret > 0:
+            case KeyAction.Erase when Caret > 0:
                 Text = Text.Remove(--Caret, 1);
                 return true;
-            case Act.Delete when Caret < Text.Length:
+            case KeyAction.Delete when Caret < Text.Length:
                 Text = Text.Remove(Caret, 1);
                 return true;
-            case Act.Left when Caret > 0:
+            case KeyAction.Left when Caret > 0:
                 Caret--;
                 return true;
-            case Act.Right when Caret < Text.Length:
+            case KeyAction.Right when Caret < Text.Length:
                 Caret++;
                 return true;
-            case Act.First:
+            case KeyAction.First:
                 Caret = 0;
                 return true;
-            case Act.Last:
+            case KeyAction.Last:
                 Caret = Text.Length;
                 return true;
             default:

@@ -25,7 +25,7 @@ internal sealed class TypedPage : QuestionPage
     /// <inheritdoc/>
     protected override void Answering(Shell shell, KeyPress key)
     {
-        if (_line.Edit(key) || key.Act != Act.Enter)
+        if (_line.Edit(key) || key.Action != KeyAction.Enter)
         {
             return;
         }
@@ -33,7 +33,7 @@ internal sealed class TypedPage : QuestionPage
         string text = _line.Take();
         if (text.Trim().Equals("unknown", StringComparison.OrdinalIgnoreCase))
         {
-            Press(shell, new(Act.Unknown));
+            Press(shell, new(KeyAction.Unknown));
             return;
         }
 

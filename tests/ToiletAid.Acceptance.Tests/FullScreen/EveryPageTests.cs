@@ -86,7 +86,7 @@ public sealed partial class EveryPageTests
         shell.Ending = Ending.None;
         for (int i = 0; shell.Current != page && i < 4; i++)
         {
-            shell.Press(new(Act.Back));
+            shell.Press(new(KeyAction.Back));
             shell.Ending = Ending.None;
         }
 

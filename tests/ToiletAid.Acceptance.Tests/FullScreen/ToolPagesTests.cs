@@ -146,9 +146,9 @@ public sealed class ToolPagesTests
     public void Forms_speak_the_words_of_the_trade_and_no_two_labels_are_alike()
     {
         var model = new Model(depth: null);
-        Assert.All(model.Shell.Desk.Calculators, c => Assert.Equal(c.Fields.Length, c.Fields.Select(f => f.Label).Distinct().Count()));
-        Assert.Contains("Weight without water", model.Shell.Desk.Calculators.Single(c => c.Name == "water").Fields.Select(f => f.Label));
-        Assert.Contains("Body mass", model.Shell.Desk.Calculators.Single(c => c.Name == "reach").Fields.Select(f => f.Label));
+        Assert.All(model.Shell.Services.Calculators, c => Assert.Equal(c.Fields.Length, c.Fields.Select(f => f.Label).Distinct().Count()));
+        Assert.Contains("Weight without water", model.Shell.Services.Calculators.Single(c => c.Name == "water").Fields.Select(f => f.Label));
+        Assert.Contains("Body mass", model.Shell.Services.Calculators.Single(c => c.Name == "reach").Fields.Select(f => f.Label));
     }
 
     [Fact]

@@ -25,27 +25,27 @@ public sealed class KeyTests
             Assert.All(KeyMap.BuiltIn, b => Assert.Contains(b.Keys, k => !row.Keys.Contains(k, StringComparer.OrdinalIgnoreCase)));
         }
 
-        Assert.All(KeyMap.BuiltIn.Where(b => b.Act != Act.Menu), b => Assert.Matches("^[A-Z]$", b.Letter));
+        Assert.All(KeyMap.BuiltIn.Where(b => b.Action != KeyAction.Menu), b => Assert.Matches("^[A-Z]$", b.Letter));
     }
 
     /// <summary>The letter of the menu does what the key does: the page that comes is the same.</summary>
     [Theory]
-    [InlineData(Act.Help)]
-    [InlineData(Act.Answers)]
-    [InlineData(Act.Note)]
-    [InlineData(Act.Save)]
-    [InlineData(Act.Back)]
-    [InlineData(Act.Type)]
-    [InlineData(Act.Unknown)]
-    [InlineData(Act.Hide)]
-    [InlineData(Act.Leave)]
-    [InlineData(Act.Linear)]
-    internal void The_letter_of_the_menu_does_what_the_key_does(Act act)
+    [InlineData(KeyAction.Help)]
+    [InlineData(KeyAction.Answers)]
+    [InlineData(KeyAction.Note)]
+    [InlineData(KeyAction.Save)]
+    [InlineData(KeyAction.Back)]
+    [InlineData(KeyAction.Type)]
+    [InlineData(KeyAction.Unknown)]
+    [InlineData(KeyAction.Hide)]
+    [InlineData(KeyAction.Leave)]
+    [InlineData(KeyAction.Linear)]
+    internal void The_letter_of_the_menu_does_what_the_key_does(KeyAction act)
     {
         var (byKey, byLetter) = (new Model(), new Model());
         byKey.Shell.Press(new(act));
-        byLetter.Shell.Press(new(Act.Menu));
-        byLetter.Shell.Press(new(Act.Text, KeyMap.BuiltIn.Single(b => b.Act == act).Letter.ToLowerInvariant()));
+        byLetter.Shell.Press(new(KeyAction.Menu));
+        byLetter.Shell.Press(new(KeyAction.Text, KeyMap.BuiltIn.Single(b => b.Action == act).Letter.ToLowerInvariant()));
         Assert.Equal((byKey.Shell.Current.Name, byKey.Shell.IsHidden, byKey.Shell.Ending, byKey.Answer), (byLetter.Shell.Current.Name, byLetter.Shell.IsHidden, byLetter.Shell.Ending, byLetter.Answer));
     }
 
@@ -53,8 +53,8 @@ public sealed class KeyTests
     [Fact]
     public void In_linear_mode_every_action_has_a_word()
     {
-        Assert.All(KeyMap.BuiltIn.Where(b => b.Act is not (Act.How or Act.Type)), b => Assert.NotNull(KeyWords.Typed(b.Act)));
-        Assert.Distinct(KeyMap.BuiltIn.Where(b => b.Act != Act.Menu).Select(b => KeyWords.Typed(b.Act)).OfType<string>());
+        Assert.All(KeyMap.BuiltIn.Where(b => b.Action is not (KeyAction.How or KeyAction.Type)), b => Assert.NotNull(KeyWords.Typed(b.Action)));
+        Assert.Distinct(KeyMap.BuiltIn.Where(b => b.Action != KeyAction.Menu).Select(b => KeyWords.Typed(b.Action)).OfType<string>());
     }
 
     /// <summary>Both forms of the manual hold the table, row by row.</summary>
@@ -76,7 +76,7 @@ public sealed class KeyTests
     {
         var model = new Model();
         Assert.Equal("Full screen. F2 or Control P: linear. F1 or Control G: help. F9 or F10: menu.", model.ModeLine);
-        Assert.All((Act[])[Act.Linear, Act.Help, Act.Menu, Act.Back, Act.Leave], a => Assert.Equal(2, KeyMap.BuiltIn.Single(b => b.Act == a).Keys.Length));
+        Assert.All((KeyAction[])[KeyAction.Linear, KeyAction.Help, KeyAction.Menu, KeyAction.Back, KeyAction.Leave], a => Assert.Equal(2, KeyMap.BuiltIn.Single(b => b.Action == a).Keys.Length));
     }
 
     /// <summary>Chrome closes and opens pages with these whatever a page wants (browser_command_controller.cc, IsReservedCommandOrKey); Firefox quits with Control Q.</summary>

@@ -66,7 +66,7 @@ public sealed class StrengthTests
 
         Assert.Equal(rule is null ? [] : [rule], check.Reasons.Select(r => r.Rule.Id).Where(id => id.StartsWith("too-", StringComparison.Ordinal)));
         Assert.Equal(grip is null, check.Unclear.Any(u => u.Id is "too-weak"));
-        Assert.Equal(grip is null ? ["grip"] : [], check.Unclear.Where(u => u.HangsOnHand).SelectMany(u => u.Check(new(knowledge, known, TrialCases.Plan("tongs"), check.Demands)).Needs).Distinct());
+        Assert.Equal(grip is null ? ["grip"] : [], check.Unclear.Where(u => u.DependsOnHand).SelectMany(u => u.Check(new(knowledge, known, TrialCases.Plan("tongs"), check.Demands)).Needs).Distinct());
     }
 
     [Fact]

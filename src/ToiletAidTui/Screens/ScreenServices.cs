@@ -10,7 +10,7 @@ using ToiletAidTui.Settings;
 namespace ToiletAidTui.Screens;
 
 /// <summary>What the screens work with.</summary>
-internal sealed class Desk
+internal sealed class ScreenServices
 {
     /// <summary>The questions.</summary>
     internal required QuestionSet Questions { get; init; }

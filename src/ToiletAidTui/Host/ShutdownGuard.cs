@@ -4,7 +4,7 @@ using ToiletAidTui.Screens;
 namespace ToiletAidTui.Host;
 
 /// <summary>Sees to it that a signal, a lost terminal or a fault of the program loses no answer.</summary>
-internal sealed class Keeper : IDisposable
+internal sealed class ShutdownGuard : IDisposable
 {
     /// <summary>How long the screen's loop may take to give the terminal back.</summary>
     private static readonly TimeSpan Grace = TimeSpan.FromSeconds(3);
@@ -21,7 +21,7 @@ internal sealed class Keeper : IDisposable
     /// <param name="terminal">What the program talks to.</param>
     /// <param name="drafts">Where answers are kept.</param>
     /// <param name="visit">The visit under way.</param>
-    internal Keeper(Terminal terminal, DraftFile drafts, Func<Visit?> visit)
+    internal ShutdownGuard(Terminal terminal, DraftFile drafts, Func<Visit?> visit)
     {
         (_terminal, _drafts, _visit) = (terminal, drafts, visit);
         Turn.Begin();

@@ -8,4 +8,4 @@ namespace ToiletAidTui.Commands;
 /// <param name="CanDraw">True when there is a terminal that can show the full screen.</param>
 /// <param name="Settings">The settings.</param>
 /// <param name="Reader">Where the settings came from.</param>
-internal sealed record Manner(Mode Mode, bool CanDraw, SettingsSet Settings, SettingsReader Reader);
+internal sealed record InterfaceMode(Mode Mode, bool CanDraw, SettingsSet Settings, SettingsReader Reader);

@@ -1,7 +1,7 @@
 namespace ToiletAidTui.Screens;
 
 /// <summary>What a key does, whatever key that is.</summary>
-internal enum Act
+internal enum KeyAction
 {
     /// <summary>The entry above.</summary>
     Up,
