@@ -16,6 +16,12 @@ if (args is ["compare", var shared])
     return;
 }
 
+if (args is ["reach", ..])
+{
+    ReachJudge.Run(Arguments.Read(args.AsSpan(1)));
+    return;
+}
+
 if (args is ["interviews", ..])
 {
     InterviewJudge.Run(Arguments.Read(args.AsSpan(1)));

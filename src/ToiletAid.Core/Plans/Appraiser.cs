@@ -14,6 +14,10 @@ internal sealed record Appraiser
     private readonly CriterionFunctions _functions;
     private readonly Dictionary<HandFacts, KnownHand> _hands = [];
 
+    // Of the middle case: plans that differ only in posture, approach or companion ask the same of the hand.
+    private readonly Dictionary<HandlingDemands, double> _scores = [];
+    private readonly Dictionary<HandlingDemands, HandlingAssessment> _assessments = [];
+
     internal Appraiser(KnowledgeBase knowledge, Answers known, ReachReport reach, CriterionFunctions functions)
     {
         _knowledge = knowledge;
@@ -170,10 +174,37 @@ internal sealed record Appraiser
 
     private double Length(Aid aid) => aid.Reach == ReachKind.BareHand ? Reach.HandReach : (aid.Length?.Value ?? 0) + (aid.JetReach?.Value ?? 0);
 
-    private double Handling(Aid aid, Plan plan, DrawnPerson person) => DemandsOf(aid, plan, person).Score(person.Strength).Value;
+    private double Handling(Aid aid, Plan plan, DrawnPerson person)
+    {
+        var demands = DemandsOf(aid, plan, person);
+        if (!ReferenceEquals(person, Middle))
+        {
+            return demands.Score(person.Strength).Value;
+        }
 
-    private HandlingAssessment? Assessment(Aid aid, Plan plan) =>
-        aid.Method == MethodKind.Helper ? null : DemandsOf(aid, plan, Middle).Assess(Middle.Strength);
+        if (!_scores.TryGetValue(demands, out double score))
+        {
+            _scores[demands] = score = demands.Score(person.Strength).Value;
+        }
+
+        return score;
+    }
+
+    private HandlingAssessment? Assessment(Aid aid, Plan plan)
+    {
+        if (aid.Method == MethodKind.Helper)
+        {
+            return null;
+        }
+
+        var demands = DemandsOf(aid, plan, Middle);
+        if (!_assessments.TryGetValue(demands, out var assessment))
+        {
+            _assessments[demands] = assessment = demands.Assess(Middle.Strength);
+        }
+
+        return assessment;
+    }
 
     private HandlingDemands DemandsOf(Aid aid, Plan plan, DrawnPerson person) => person.Hand.Demands(aid, plan.AddOns, _knowledge.Hand.Coefficients);
 }

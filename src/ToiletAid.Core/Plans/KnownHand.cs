@@ -43,14 +43,16 @@ internal sealed record KnownHand(HandFacts Facts, HandCapacity Capacity)
 
         public int GetHashCode((Aid Aid, ImmutableArray<AddOn> AddOns) of)
         {
-            var hash = new HashCode();
-            hash.Add(of.Aid.Id);
+            // A few dozen sets of a few aids: how long their ids are and how they begin tells most of them apart, in a fraction of the time.
+            int hash = Rough(of.Aid.Id);
             foreach (var addOn in of.AddOns)
             {
-                hash.Add(addOn.Id);
+                hash = (hash * 31) + Rough(addOn.Id);
             }
 
-            return hash.ToHashCode();
+            return hash;
+
+            static int Rough(string id) => id.Length == 0 ? 0 : (id.Length << 16) + (id[0] << 8) + id[^1];
         }
     }
 }

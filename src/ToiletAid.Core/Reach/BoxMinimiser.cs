@@ -49,7 +49,11 @@ internal static class BoxMinimiser
         double giveUpAbove = double.PositiveInfinity)
     {
         JointAngles angles = objective.Angles(in q);
-        objective.Try(in angles, out ReachTrial here);
+        objective.Try(in angles, out ReachTrial first);
+        ReachTrial second = default;
+
+        // Two places that change their parts: a trial is large, and copying it takes as long as some of its own work.
+        ref ReachTrial here = ref first, there = ref second;
         double unit = objective.Unit, damping = FirstDamping * unit;
         int weak = 0;
         bool hopeless = false;
@@ -69,7 +73,7 @@ internal static class BoxMinimiser
                 }
 
                 JointAngles nextAngles = objective.Angles(in next);
-                objective.Try(in nextAngles, out ReachTrial there);
+                objective.Try(in nextAngles, out there);
                 double gain = here.Value - there.Value;
                 double share = gain / -expected;
                 damping *= share > GoodShare ? Relaxing : (share > PoorShare ? 1 : Tightening);
@@ -80,7 +84,9 @@ internal static class BoxMinimiser
                     hopeless = there.Value - ((rounds - round - 1) * gain) > giveUpAbove;
                     q = next;
                     angles = nextAngles;
-                    here = there;
+                    ref ReachTrial before = ref here;
+                    here = ref there;
+                    there = ref before;
                 }
             }
 

@@ -19,7 +19,7 @@ internal readonly partial struct ReachObjective
         // Depths are filled in one by one; clearing all places beforehand would take as long as some of them.
         Unsafe.SkipInit(out slopes);
         (slopes.Value, slopes.Tilt, slopes.Turn, slopes.Count) = (default, default, default, 0);
-        Arm arm = Arm.At(in _body, in angles);
+        ref readonly Arm arm = ref here.Arm;
         ArmSlopes moves = ArmSlopes.At(in _body, in angles, in arm, _scene.PelvisLean, _scene.PelvisBend);
         slopes.Grip = moves.ToPelvis(in arm, in moves.Grip, arm.Grip);
         if (_scene.TargetOffSkin)

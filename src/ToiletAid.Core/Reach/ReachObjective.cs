@@ -46,7 +46,8 @@ internal readonly partial struct ReachObjective(in Body body, in Scene scene)
     public void Try(in JointAngles angles, out ReachTrial trial)
     {
         trial = default;
-        Arm arm = Arm.At(in _body, in angles);
+        trial.Arm = Arm.At(in _body, in angles);
+        ref readonly Arm arm = ref trial.Arm;
         trial.Grip = arm.ToPelvis(arm.Grip);
         if (_scene.TargetOffSkin)
         {

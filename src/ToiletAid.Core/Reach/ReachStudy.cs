@@ -12,6 +12,7 @@ internal sealed class ReachStudy
     private readonly ReachPerson _person;
     private readonly PersonModel _model;
     private readonly PersonDraw _middle;
+    private readonly PersonDraw[] _drawn;
     private readonly NeedSolver _solver;
     private readonly ulong _seed;
     private readonly Lazy<ImmutableArray<ReachContradiction>> _contradictions;
@@ -45,10 +46,13 @@ internal sealed class ReachStudy
         }
 
         _middle = _model.Middle();
-        PersonDraw[] drawn = Drawn(_model, draws, seed);
-        _solver = new NeedSolver(tables.Model, person.Precautions, drawn, [.. drawn.Select(d => d.Body.FaceBeyond)]);
+        _drawn = Drawn(_model, draws, seed);
+        _solver = new NeedSolver(tables.Model, person.Precautions, _drawn, [.. _drawn.Select(d => d.Body.FaceBeyond)]);
         _contradictions = new(() => Contradictions.Find(tables.Model, person, _model, landmarks));
     }
+
+    /// <summary>The persons that were drawn.</summary>
+    internal ReadOnlySpan<PersonDraw> Persons => _drawn;
 
     /// <summary>Solves one posture and approach.</summary>
     internal ReachNeed Solve(Posture posture, Approach approach) => _solver.Solve(in _middle, posture, approach);

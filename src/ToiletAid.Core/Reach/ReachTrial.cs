@@ -16,6 +16,9 @@ internal struct ReachTrial
     /// <summary>Sum of the squares of all depths, m².</summary>
     public double Pressed;
 
+    /// <summary>Where trunk and arm are.</summary>
+    public Arm Arm;
+
     /// <summary>Grip centre as the pelvis sees it.</summary>
     public Vector3D Grip;
 
