@@ -334,8 +334,8 @@ public sealed class SetupText(RankedPlan ranked, Answers known, KnowledgeBase kn
 
     private SetupStep Dry() => Warns(RuleIds.AirOnBrokenSkin) ? new(
                 SetupAct.Finish,
-                ranked.HandPats ? "Leave the dryer off. Lay soft paper on until the skin is dry." : "Leave the dryer off. Somebody else lays soft paper on until the skin is dry.",
-                ranked.HandPats ? "Dryer off. Lay soft paper on." : "Dryer off. Somebody else lays soft paper on.",
+                ranked.HandPats ? "Leave the dryer off. Lay soft paper on until the skin is dry." : ranked.IsAlone ? "Leave the dryer off. Let a dry towel under the buttocks take up the water." : "Leave the dryer off. Somebody else lays soft paper on until the skin is dry.",
+                ranked.HandPats ? "Dryer off. Lay soft paper on." : ranked.IsAlone ? "Dryer off. Dry towel under you." : "Dryer off. Somebody else lays soft paper on.",
                 _plan.Aid)
             : Warns(RuleIds.HeatOfSeatAndAir) ? new(SetupAct.Dry, ranked.HandPats ? "Use the dryer on cool. Pat with soft paper until the paper stays dry." : "Use the dryer on cool, and twice if the skin stays wet.", ranked.HandPats ? "Dry with cool air. Pat." : "Dry with cool air.", _plan.Aid)
             : ranked.HandPats ? new(SetupAct.Dry, "Use the dryer until the skin feels dry. Pat any wet skin with soft paper.", "Dry with air. Pat.", _plan.Aid)

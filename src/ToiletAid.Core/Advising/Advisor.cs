@@ -265,6 +265,7 @@ public sealed class Advisor
         Appraiser appraiser, WeightSet weights, Func<Aid, bool>? kinds = null, Func<Plan, bool>? plans = null)
     {
         var space = new PlanSpace(_knowledge.Catalogue, _knowledge.Evidence, appraiser.Known);
+        var hands = Hands(appraiser);
         var offered = new List<Offer>();
         var ruledOut = ImmutableArray.CreateBuilder<RuledOutAid>();
         foreach (var aid in _knowledge.Catalogue.Aids.Where(a => kinds is null || kinds(a)))
@@ -272,7 +273,7 @@ public sealed class Advisor
             var closest = default(RuledOutAid);
             Offer? best = null;
             bool? handWillDo = null;
-            var checks = ByValue(space, aid, appraiser, weights).Where(p => plans is null || plans(p)).Select(p => (Plan: p, Check: new Lazy<PlanCheck>(() => PlanCheck.Of(_knowledge, _hazards, appraiser, p)))).ToList();
+            var checks = ByValue(space, aid, appraiser, hands, weights).Where(p => plans is null || plans(p)).Select(p => (Plan: p, Check: new Lazy<PlanCheck>(() => PlanCheck.Of(_knowledge, _hazards, appraiser, p)))).ToList();
             foreach (var (plan, lazy) in checks)
             {
                 // A second tool is advised only where the own hand cannot do what is left.
@@ -308,11 +309,11 @@ public sealed class Advisor
     }
 
     /// <summary>Plans of a method, best first. An add-on that only helps must earn its place, so that nobody is handed things for nothing.</summary>
-    private IEnumerable<Plan> ByValue(PlanSpace space, Aid aid, Appraiser appraiser, WeightSet weights)
+    private IEnumerable<Plan> ByValue(PlanSpace space, Aid aid, Appraiser appraiser, HandTasks hands, WeightSet weights)
     {
         double gain = _knowledge.Evidence.Value("plans.add-on-gain");
         Plan[] plans = [.. space.Of(aid)];
-        double[] values = [.. plans.Select(plan => Worth(appraiser, plan, weights) - (gain * plan.AddOns.Count(a => a.OnlyHelps)))];
+        double[] values = [.. plans.Select(plan => Worth(appraiser, hands, plan, weights) - (gain * plan.AddOns.Count(a => a.OnlyHelps)))];
         int[] order = [.. Enumerable.Range(0, plans.Length)];
 
         // Keys are made only where values are equal, and once.
@@ -322,10 +323,13 @@ public sealed class Advisor
         return order.Select(i => plans[i]);
     }
 
+    /// <summary>What the person's own hands can do besides a plan.</summary>
+    internal HandTasks Hands(Appraiser appraiser) => new(_knowledge, _hazards, appraiser);
+
     /// <summary>Worth in the middle case, in which reach is a probability: where the cleaning method does not get to the skin the rest is worth nothing.</summary>
-    private static double Worth(Appraiser appraiser, Plan plan, WeightSet weights)
+    private static double Worth(Appraiser appraiser, HandTasks hands, Plan plan, WeightSet weights)
     {
-        double[] values = appraiser.Values(plan, appraiser.Middle);
+        double[] values = hands.Values(plan, appraiser.Middle);
         double ofReach = weights.Centroid[(int)Criterion.Reach] * values[(int)Criterion.Reach];
         return ofReach + (appraiser.Arrives(plan, values, null) * (ExpectedValues.WeightedSum(values, weights.Centroid) - ofReach));
     }

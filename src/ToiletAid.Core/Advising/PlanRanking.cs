@@ -62,6 +62,7 @@ internal sealed class PlanRanking(KnowledgeBase knowledge, HazardTable hazards, 
                 Demands = offers[i].Demands,
                 FoldsPaper = Hands.Folds,
                 HandHolds = Hands.Holds,
+                IsAlone = Hands.Alone,
                 HandPats = Hands.Pats(offers[i].Plan.Posture),
                 UsableShare = usable[i],
                 OtherUsableShare = other is { } u ? usable[u] : 1,
@@ -103,7 +104,7 @@ internal sealed class PlanRanking(KnowledgeBase knowledge, HazardTable hazards, 
                     continue;
                 }
 
-                double[] plan = appraiser.Values(offers[i].Plan, person);
+                double[] plan = Hands.Values(offers[i].Plan, person);
                 if (appraiser.Arrives(offers[i].Plan, plan, draw) == 0)
                 {
                     continue;

@@ -43,6 +43,9 @@ public sealed record RankedPlan
     /// <summary>True where the own hand takes up paper and gets to the skin in this posture, so that it can pat what the plan leaves wet.</summary>
     public required bool HandPats { get; init; }
 
+    /// <summary>True where no carer is ever there.</summary>
+    public required bool IsAlone { get; init; }
+
     /// <summary>False where the hand cannot fold paper or the steps of folding are lost; true also where that is not known.</summary>
     public required bool FoldsPaper { get; init; }
 

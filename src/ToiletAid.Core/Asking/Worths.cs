@@ -33,6 +33,9 @@ internal sealed class Worths
     private readonly Dictionary<string, int> _aids;
     private readonly RuleCheck[] _byAnswers;
     private readonly RuleCheck[] _byReach;
+    private readonly RuleCheck[] _butForSkin;
+    private readonly double _patted;
+    private readonly bool?[] _pats = new bool?[Postures];
     private readonly AnswerMemo<Space> _spaces = new();
     private readonly Dictionary<(string, bool, bool, bool, bool), Space> _spacesByKey = [];
     private readonly Dictionary<(string Aid, string? Companion, string AddOns), Outfit> _outfits = [];
@@ -58,7 +61,9 @@ internal sealed class Worths
     internal Worths(KnowledgeBase knowledge, int draws, ulong seed)
     {
         Hazards = new(knowledge.Rules, knowledge.Questions, knowledge.Evidence);
-        _byAnswers = [.. Hazards.RulesOut.Where(r => !r.DependsOnHand && !r.DependsOnReach)];
+_byAnswers = [.. Hazards.RulesOut.Where(r => !r.DependsOnHand && !r.DependsOnReach)];
+        _butForSkin = [.. _byAnswers.Where(r => !r.Questions.Contains(QuestionIds.Skin))];
+        _patted = knowledge.Evidence.Value("independence.patted");
         _byReach = [.. Hazards.RulesOut.Where(r => r.DependsOnReach)];
         _knowledge = knowledge;
         _functions = new(knowledge);
@@ -84,7 +89,7 @@ internal sealed class Worths
     internal (Plan Plan, PlanDemands Demands) Chosen(LikelyPerson person, int alternative)
     {
         var (space, weights, hand, reach) = Ready(person);
-        var (_, entry) = Best(person, space.Groups.First(g => g.Alternative == alternative), hand, reach, weights[(int)Criterion.Reach], weights[(int)Criterion.Handling]);
+        var (_, entry) = Best(person, space, space.Groups.First(g => g.Alternative == alternative), hand, reach, weights);
         return (entry!.Plan, reach.Appraiser.ReachDemands(entry.Plan));
     }
 
@@ -97,20 +102,19 @@ internal sealed class Worths
         worth.Clear();
         firsts.Clear();
         var (space, weights, hand, reach) = Ready(person);
-        double ofReach = weights[(int)Criterion.Reach], ofHandling = weights[(int)Criterion.Handling];
         var bests = new (double Worth, Entry? Entry)[firsts.Length];
         foreach (var group in space.Groups)
         {
-            var best = Best(person, group, hand, reach, ofReach, ofHandling);
+            var best = Best(person, space, group, hand, reach, weights);
             worth[group.Alternative] = best.Worth;
             ref var kind = ref bests[KindOf(group.Alternative)];
             kind = best.Entry is not null && (kind.Entry is null || best.Worth > kind.Worth) ? best : kind;
         }
 
-        Firsts(person, bests, hand, reach, firsts);
+        Firsts(person, space, bests, hand, reach, firsts);
     }
 
-    private void Firsts(LikelyPerson person, (double Worth, Entry? Entry)[] bests, HandClass hand, ReachClass reach, Span<double> firsts)
+    private void Firsts(LikelyPerson person, Space space, (double Worth, Entry? Entry)[] bests, HandClass hand, ReachClass reach, Span<double> firsts)
     {
         var sample = _samples.Find(person, person.Codes, p => p.Answers, SampleOf).Value!;
         Span<double> values = stackalloc double[Criteria.Count], most = stackalloc double[Cases];
@@ -127,6 +131,8 @@ internal sealed class Worths
             {
                 values[(int)Criteria.OfThePlan[c]] = _values[c][entry.Outfit.Index];
             }
+
+            values[(int)Criterion.Independence] -= LostByPatting(person, space, entry, hand, reach);
 
             bool[] main = Reaches(reach, entry, entry.Outfit.Plan.Aid);
             bool[] companion = entry.Outfit.Plan.Companion is { } c2 ? Reaches(reach, entry, c2) : main;
@@ -204,11 +210,13 @@ internal sealed class Worths
         var hand = _hands.Find(person, person.Codes, p => p.Filled, HandOf).Value!;
         var reach = _reaches.Find(person, person.ReachCodes, p => p.ForReach, a => new ReachClass(new(_knowledge, person.ForReach, _reach.Of(a, _draws), _functions))).Value!;
         Static(person, weights, space);
+        Array.Clear(_pats);
         return (space, weights, hand, reach);
     }
 
-    private (double Worth, Entry? Entry) Best(LikelyPerson person, Group group, HandClass hand, ReachClass reach, double ofReach, double ofHandling)
+    private (double Worth, Entry? Entry) Best(LikelyPerson person, Space space, Group group, HandClass hand, ReachClass reach, double[] weights)
     {
+        double ofReach = weights[(int)Criterion.Reach], ofHandling = weights[(int)Criterion.Handling], ofIndependence = weights[(int)Criterion.Independence];
         Span<double> values = stackalloc double[group.Entries.Length];
         for (int i = 0; i < values.Length; i++)
         {
@@ -221,7 +229,7 @@ internal sealed class Worths
             }
 
             share = Learnt(entry.Outfit, Criterion.Reach, share);
-            values[i] = (able * ((arrives * _static[entry.Outfit.Index]) + (ofReach * share))) + (arrives * ofHandling * handling) - (_gain * entry.Outfit.Helps);
+            values[i] = (able * ((arrives * (_static[entry.Outfit.Index] - (ofIndependence * LostByPatting(person, space, entry, hand, reach)))) + (ofReach * share))) + (arrives * ofHandling * handling) - (_gain * entry.Outfit.Helps);
         }
 
         while (true)
@@ -246,6 +254,37 @@ internal sealed class Worths
             values[best] = double.NegativeInfinity;
         }
     }
+
+    /// <summary>How much less a person does alone where the plan leaves water that this hand cannot pat.</summary>
+    private double LostByPatting(LikelyPerson person, Space space, Entry entry, HandClass hand, ReachClass reach)
+    {
+        if (!entry.Outfit.LeavesWater)
+        {
+            return 0;
+        }
+
+        double alone = _values[IndependenceAt][entry.Outfit.Index];
+        return alone > _patted && !(_pats[(int)entry.Plan.Posture] ??= Pats(person, space, entry.Plan.Posture, hand, reach)) ? alone - _patted : 0;
+    }
+
+    private bool Pats(LikelyPerson person, Space space, Posture posture, HandClass hand, ReachClass reach)
+    {
+        foreach (var group in space.BareHands)
+        {
+            foreach (var entry in group.Entries)
+            {
+                if (entry.Plan.Posture == posture && hand.Part(this, entry.Outfit.Main).Possible && reach.IsAllowed(this, entry)
+                    && entry.ButForSkin.Find(person, person.Codes, p => p.Answers, a => IsAllowed(_butForSkin, a, entry.Plan, Nothing)).Value)
+                {
+                    return true;
+                }
+            }
+        }
+
+        return false;
+    }
+
+    private static readonly int IndependenceAt = Criteria.OfThePlan.IndexOf(Criterion.Independence);
 
     private bool IsAllowed(LikelyPerson person, Entry entry, HandClass hand, ReachClass reach) =>
         (entry.Outfit.Main < 0 || hand.Part(this, entry.Outfit.Main).Possible)
@@ -430,6 +469,8 @@ internal sealed class Worths
 
     private sealed record Space(ImmutableArray<Group> Groups)
     {
+        internal Group[] BareHands { get; } = [.. Groups.Where(g => g.Entries[0].Plan is { Aid: { Reach: ReachKind.BareHand, Method: MethodKind.Wipe, Paper: not null } }).Select(g => g with { Entries = [.. g.Entries.Where(e => e.Plan is { Companion: null, AddOns.IsEmpty: true })] })];
+
         internal int[] Outfits { get; } = [.. Groups.SelectMany(g => g.Entries).Select(e => e.Outfit.Index).Distinct().Order()];
     }
 
@@ -446,6 +487,8 @@ internal sealed class Worths
         internal int Alternative { get; } = alternative;
 
         internal AnswerMemo<bool> Memo { get; } = new();
+
+        internal AnswerMemo<bool> ButForSkin { get; } = new();
     }
 
     /// <summary>A method with its companion and add-ons, whatever the posture and the way.</summary>
@@ -460,6 +503,8 @@ internal sealed class Worths
         internal int Second { get; } = second;
 
         internal bool IsHelped { get; } = plan.Methods.Any(m => m.Method == MethodKind.Helper);
+
+        internal bool LeavesWater { get; } = plan.Last.Method == MethodKind.Wash;
 
         internal int Helps { get; } = plan.AddOns.Count(a => a.OnlyHelps);
     }

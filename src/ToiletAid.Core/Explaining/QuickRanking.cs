@@ -17,9 +17,10 @@ internal sealed class QuickRanking(Advisor advisor)
         }
 
         var (appraiser, weights) = advisor.Appraise(known, Advisor.WhatIfDraws);
+        var hands = advisor.Hands(appraiser);
         foreach (var offer in advisor.Choose(appraiser, weights.Set).Offered)
         {
-            values[offer.Plan.Aid.Id] = ExpectedValues.WeightedSum(appraiser.Values(offer.Plan, appraiser.Middle), weights.Set.Centroid);
+            values[offer.Plan.Aid.Id] = ExpectedValues.WeightedSum(hands.Values(offer.Plan, appraiser.Middle), weights.Set.Centroid);
         }
 
         return values;

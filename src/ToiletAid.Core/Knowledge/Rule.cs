@@ -41,6 +41,9 @@ public sealed record Rule
     /// <summary>The words where the hands cannot do that; null where they ask nothing of them.</summary>
     public RuleWords? Helped { get; init; }
 
+    /// <summary>Words for hands that cannot where no carer is ever there; null for those of <see cref="Helped"/>.</summary>
+    public RuleWords? Alone { get; init; }
+
     /// <summary>What can be arranged so that it no longer stands in the way, and whom to ask; null where nothing can.</summary>
     public string? Arrange { get; init; }
 
@@ -55,6 +58,7 @@ public sealed record Rule
 
     /// <summary>The rule in the words that fit the person's hands.</summary>
     /// <param name="handsDo">Whether the hands can do what the words ask for.</param>
-    public Rule For(bool handsDo) => handsDo || Helped is not { } words ? this
+    /// <param name="alone">Whether no carer is ever there.</param>
+    public Rule For(bool handsDo, bool alone) => handsDo || ((alone ? Alone : null) ?? Helped) is not { } words ? this
         : this with { Text = words.Text, Brief = words.Brief, Person = words.Person, Helper = words.Helper ?? Helper };
 }

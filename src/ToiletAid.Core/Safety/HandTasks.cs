@@ -12,18 +12,26 @@ internal sealed class HandTasks
     private readonly HazardTable _hazards;
     private readonly Appraiser _appraiser;
     private readonly Dictionary<Posture, bool> _pats = [];
+    private readonly double _patted;
+    private readonly RuleCheck? _noAir;
 
     internal HandTasks(KnowledgeBase knowledge, HazardTable hazards, Appraiser appraiser)
     {
         _knowledge = knowledge;
         _hazards = hazards;
         _appraiser = appraiser;
+        _patted = knowledge.Evidence.Value("independence.patted");
+        _noAir = hazards.Cautions.SingleOrDefault(r => r.Id == RuleIds.AirOnBrokenSkin);
+        Alone = appraiser.Known.Choice(QuestionIds.Helper) == OptionIds.HelperNever.Text;
         Folds = FoldingAhead.HandCannot(appraiser.Known).Applies != true && appraiser.Middle.View.FollowsSteps >= knowledge.Evidence.Value("learning.prepare-steps");
         Holds = appraiser.Known.Choice(QuestionIds.Grasp) is not (Grasp.PressWithPalmOrFist or Grasp.PressWithForearm or Grasp.None);
     }
 
     /// <summary>False where the hand cannot fold paper or the steps of folding are lost; true also where that is not known.</summary>
     internal bool Folds { get; }
+
+    /// <summary>True where no carer is ever there.</summary>
+    internal bool Alone { get; }
 
     /// <summary>True where the grasp is enough to hold on to something fixed, or is not known.</summary>
     internal bool Holds { get; }
@@ -46,19 +54,35 @@ internal sealed class HandTasks
         return pats;
     }
 
+    /// <summary>Values of a plan on every criterion, with what another person has to do after it counted: a wash that leaves water where this hand cannot pat.</summary>
+    internal double[] Values(Plan plan, DrawnPerson person)
+    {
+        double[] values = _appraiser.Values(plan, person);
+        if (values[(int)Criterion.Independence] > _patted && IsLeftWet(plan) && !Pats(plan.Posture))
+        {
+            values[(int)Criterion.Independence] = _patted;
+        }
+
+        return values;
+    }
+
+    /// <summary>True when the last that touches the skin is water, or air that this skin must not have.</summary>
+    private bool IsLeftWet(Plan plan) => plan.Last.Method == MethodKind.Wash
+        || (plan.Last.Method == MethodKind.WashAndDry && _noAir?.Check(new(_knowledge, _appraiser.Known, plan, _appraiser.ReachDemands(plan))).Applies == true);
+
     /// <summary>The rule in the words that fit the hands: a plan whose aid brings paper to the skin does it with the aid.</summary>
     internal Rule Fit(Rule rule, Plan plan) => rule.Hands switch
     {
-        AskedOfHands.Hold => rule.For(Holds),
-        AskedOfHands.Pat => rule.For(plan.Methods.Any(m => m.Method == MethodKind.Wipe) || Pats(plan.Posture)),
+        AskedOfHands.Hold => rule.For(Holds, Alone),
+        AskedOfHands.Pat => rule.For(plan.Methods.Any(m => m.Method == MethodKind.Wipe) || Pats(plan.Posture), Alone),
         _ => rule,
     };
 
     /// <summary>The same for a rule that looks at no plan: one of the postures will do.</summary>
     internal Rule Fit(Rule rule) => rule.Hands switch
     {
-        AskedOfHands.Hold => rule.For(Holds),
-        AskedOfHands.Pat => rule.For(PlanSpace.Postures(_appraiser.Known).Any(Pats)),
+        AskedOfHands.Hold => rule.For(Holds, Alone),
+        AskedOfHands.Pat => rule.For(PlanSpace.Postures(_appraiser.Known).Any(Pats), Alone),
         _ => rule,
     };
 }

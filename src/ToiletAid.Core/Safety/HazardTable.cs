@@ -29,7 +29,7 @@ public sealed class HazardTable
                 throw new ArgumentException($"{rule.Id} asks something of the hands and has no words for hands that cannot, or the other way round", nameof(rules));
             }
 
-            foreach (string? text in (ReadOnlySpan<string?>)[rule.Text, rule.Brief, rule.Person, rule.Helper, rule.Helped?.Text, rule.Helped?.Brief, rule.Helped?.Person, rule.Helped?.Helper])
+            foreach (string? text in (ReadOnlySpan<string?>)[rule.Text, rule.Brief, rule.Person, rule.Helper, rule.Helped?.Text, rule.Helped?.Brief, rule.Helped?.Person, rule.Helped?.Helper, rule.Alone?.Text, rule.Alone?.Brief, rule.Alone?.Person])
             {
                 if (text is not null && Slots(text).FirstOrDefault(s => !brings.Features.Any(f => f.Slots.Contains(s))) is { } lost)
                 {
