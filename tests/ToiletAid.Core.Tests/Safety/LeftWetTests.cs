@@ -3,7 +3,6 @@ using ToiletAid.Core.Advising;
 using ToiletAid.Core.Catalogue;
 using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Person;
-using ToiletAid.Core.Ranking;
 using ToiletAid.Core.Simulation;
 using ToiletAid.Core.Tests.Advising;
 
