@@ -61,7 +61,7 @@ internal sealed class Worths
     internal Worths(KnowledgeBase knowledge, int draws, ulong seed)
     {
         Hazards = new(knowledge.Rules, knowledge.Questions, knowledge.Evidence);
-_byAnswers = [.. Hazards.RulesOut.Where(r => !r.DependsOnHand && !r.DependsOnReach)];
+        _byAnswers = [.. Hazards.RulesOut.Where(r => !r.DependsOnHand && !r.DependsOnReach)];
         _butForSkin = [.. _byAnswers.Where(r => !r.Questions.Contains(QuestionIds.Skin))];
         _patted = knowledge.Evidence.Value("independence.patted");
         _byReach = [.. Hazards.RulesOut.Where(r => r.DependsOnReach)];
