@@ -74,8 +74,11 @@ public sealed class SheetDocument(Case about, bool toHelper, bool? inPictures = 
     }
 
     /// <summary>A kind of aid in plain words; one of the clinic's own stock by the name that the clinic gave it.</summary>
-    private string Name(Aid aid) =>
-        (toHelper ? _words.AidsForHelper.GetValueOrDefault(aid.Id) : null) ?? _words.Aids.GetValueOrDefault(aid.Id) ?? PlanText.Lower(aid.Name);
+    private string Name(Aid aid)
+    {
+        string? kind = (toHelper ? _words.AidsForHelper.GetValueOrDefault(aid.Id) : null) ?? _words.Aids.GetValueOrDefault(aid.Id);
+        return kind is null ? PlanText.Lower(aid.Name) : aid.Variant is { } variant ? $"{kind} {variant.Has}" : kind;
+    }
 
     private ImmutableArray<string> PlainSteps(SetupText setup)
     {

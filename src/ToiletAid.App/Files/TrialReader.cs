@@ -38,13 +38,13 @@ internal sealed class TrialReader(TrialKnowledge knowledge)
 
     private static TriedPlan? Plan(JsonWalker at)
     {
-        at.OnlyMembers("aid", "addOns", "companion", "approach", "posture");
+        at.OnlyMembers("aid", "addOns", "companion", "approach", "posture", "variant");
         string? aid = at.Required("aid") is { } a ? Id(a) : null;
         ImmutableArray<string> addOns = at.Member("addOns") is { } list ? [.. list.Items().Select(Id).OfType<string>()] : [];
         string? companion = at.Member("companion") is { } c ? Id(c) : null;
         var approach = at.Member("approach") is { } w ? Word<Approach>(w) : null;
         var posture = at.Required("posture") is { } p ? Word<Posture>(p) : null;
-        return aid is null || posture is null ? null : new(aid, addOns, companion, approach, posture.Value);
+        return aid is null || posture is null ? null : new(aid, addOns, companion, approach, posture.Value, at.Member("variant") is { } v ? Id(v) : null);
     }
 
     private static TrialPrediction? Predicted(JsonWalker at)

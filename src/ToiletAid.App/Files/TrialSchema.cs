@@ -24,6 +24,7 @@ internal static class TrialSchema
                     Text(json, "companion");
                     Enum(json, "approach", "Way to the skin; left out where none is needed.", Words.All<Approach>());
                     Enum(json, "posture", "Posture.", Words.All<Posture>());
+                    Text(json, "variant");
                 });
                 json.WriteEndObject();
                 json.WriteStartObject("predicted");

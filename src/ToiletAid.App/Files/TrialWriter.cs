@@ -45,6 +45,7 @@ internal static class TrialWriter
         Text(json, "companion", plan.Companion);
         Text(json, "approach", plan.Approach is { } approach ? Words.Of(approach) : null);
         json.WriteString("posture", Words.Of(plan.Posture));
+        Text(json, "variant", plan.Variant);
         json.WriteEndObject();
     }
 

@@ -16,7 +16,7 @@ internal static class AidCheck
     [
         "id", "name", "summary", "method", "reach", "length", "jetReach", "shape", "tip", "tipWidth", "mass", "foldedLength", "operations", "paper",
         "water", "coverage", "rubbing", "soilTouched", "easyToClean", "noticeable", "noise", "steps", "needsSight", "materials", "approaches", "postures",
-        "addOns", "companions", "changesFixtures", "needsBin", "upkeep",
+        "addOns", "companions", "changesFixtures", "needsBin", "upkeep", "variants",
     ];
 
     /// <summary>Checks an aid.</summary>
@@ -64,6 +64,7 @@ internal static class AidCheck
         Paper(aid);
         Water(aid, method);
         UpkeepCheck.Check(aid);
+        VariantCheck.Check(aid, reach);
     }
 
     private static void Lengths(JsonWalker aid, ReachKind? reach)
@@ -84,31 +85,37 @@ internal static class AidCheck
     {
         foreach (var operation in aid.Required("operations")?.Items() ?? [])
         {
-            if (operation.Element.ValueKind != JsonValueKind.Object)
-            {
-                operation.Fault("wrong-kind", $"{operation.Quote()} should be an operation in braces");
-                continue;
-            }
-
-            operation.OnlyMembers("kind", "act", "force", "grasps", "againstTheBody", "hands", "duration", "repetitions", "fine");
-            MemberCheck.Word<OperationKind>(operation, "kind", required: true);
-            MemberCheck.Word<HandAct>(operation, "act", required: false);
-            MemberCheck.Word<FineHandling>(operation, "fine", required: false);
-            MemberCheck.Sourced(operation, "force", required: true);
-            if (MemberCheck.Sourced(operation, "duration", required: true) is 0)
-            {
-                operation.Member("duration")!.Value.Fault("out-of-range", "a duration is above 0, time it");
-            }
-
-            if (MemberCheck.WordList<Grasp>(operation, "grasps") == 0)
-            {
-                operation.Fault("no-grasp", "no grasp can do it, add those that can");
-            }
-
-            MemberCheck.Flag(operation, "againstTheBody");
-            MemberCheck.Whole(operation, "hands", required: false);
-            MemberCheck.Whole(operation, "repetitions", required: false);
+            Operation(operation);
         }
+    }
+
+    /// <summary>Checks one thing that a hand must do.</summary>
+    internal static void Operation(JsonWalker operation)
+    {
+        if (operation.Element.ValueKind != JsonValueKind.Object)
+        {
+            operation.Fault("wrong-kind", $"{operation.Quote()} should be an operation in braces");
+            return;
+        }
+
+        operation.OnlyMembers("kind", "act", "force", "grasps", "againstTheBody", "hands", "duration", "repetitions", "fine");
+        MemberCheck.Word<OperationKind>(operation, "kind", required: true);
+        MemberCheck.Word<HandAct>(operation, "act", required: false);
+        MemberCheck.Word<FineHandling>(operation, "fine", required: false);
+        MemberCheck.Sourced(operation, "force", required: true);
+        if (MemberCheck.Sourced(operation, "duration", required: true) is 0)
+        {
+            operation.Member("duration")!.Value.Fault("out-of-range", "a duration is above 0, time it");
+        }
+
+        if (MemberCheck.WordList<Grasp>(operation, "grasps") == 0)
+        {
+            operation.Fault("no-grasp", "no grasp can do it, add those that can");
+        }
+
+        MemberCheck.Flag(operation, "againstTheBody");
+        MemberCheck.Whole(operation, "hands", required: false);
+        MemberCheck.Whole(operation, "repetitions", required: false);
     }
 
     private static void Paper(JsonWalker aid)

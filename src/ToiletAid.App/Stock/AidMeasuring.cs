@@ -125,6 +125,8 @@ public sealed class AidMeasuring(AidCatalogue catalogue) : IMeasuring
     public JsonObject Result(JsonNode kinds, DateOnly day)
     {
         var aid = kinds["aids"]!.AsArray().Single(a => (string)a!["id"]! == _kind!.Id)!.DeepClone().AsObject();
+        // One article is no variant of a kind and has none.
+        aid.Remove("variants");
         aid["id"] = _id ?? _kind!.Id;
         aid["name"] = _name ?? _kind!.Name;
         if (_shape is { } shape)

@@ -87,6 +87,11 @@ public static class AdviceJson
         json.WriteString("companion", plan.Companion?.Id);
         json.WriteString("approach", plan.Approach is { } approach ? Words.Of(approach) : null);
         json.WriteString("posture", Words.Of(plan.Posture));
+        if (plan.Variant is { } variant)
+        {
+            json.WriteString("variant", variant.Id);
+        }
+
         json.WriteEndObject();
         json.WriteNumber("value", Rounded(ranked.Value));
         json.WriteNumber("firstOfWeightings", Rounded(ranked.FirstOfWeightings));

@@ -176,11 +176,16 @@ public sealed class AdviceText(KnowledgeBase knowledge)
     private IEnumerable<string> Standing(RankedPlan plan, Advice advice) =>
     [
         HowSure(plan, advice),
+        .. OnlySo(plan),
         .. plan.Tried.SelectMany(t => new TrialText(knowledge).Lines(t)),
         .. Reasons(plan),
         .. Demands(plan),
         .. plan.Rank == 1 && advice.Grip is { } grip ? GripText.Lines(grip, plan) : [],
     ];
+
+    /// <summary>Of a kind that is possible in one variant only: so, and what would rule it out otherwise.</summary>
+    internal static IEnumerable<string> OnlySo(RankedPlan plan) =>
+        plan.Plan.Variant is { } variant && !plan.Otherwise.IsEmpty ? [$"Only {variant.Has}. Otherwise: {BriefText.FirstSentence(plan.Otherwise[0])}"] : [];
 
     private static IEnumerable<string> HoldsToo(RankedPlan plan, RankedPlan first, Advice advice) =>
         Again(plan, first, advice) is { Length: > 0 } again ? [$"Cautions for place {first.Rank} that also apply here: {again}."] : [];

@@ -36,6 +36,7 @@ public sealed class Advisor
     private readonly AdviceSettings _settings;
     private readonly CriterionFunctions _functions;
     private readonly HazardTable _hazards;
+    private readonly double _gain;
     private readonly Dictionary<PriorityOrder, WeightSample> _weights;
     private readonly List<WeightSample> _shapes;
     private readonly ReachMemory _reach;
@@ -60,6 +61,7 @@ public sealed class Advisor
         _functions = new(knowledge);
         _weights = [];
         _shapes = [];
+        _gain = knowledge.Evidence.Value("plans.add-on-gain");
         _hazards = new(knowledge.Rules, knowledge.Questions, knowledge.Evidence);
         _reach = reach;
         _people = new(() => new(knowledge, new(knowledge.Questions), [.. knowledge.Questions.All.Select(q => q.Depths.Contains(Depth.Full))], LikelyTraits, settings.ValueDraws, settings.Seed));
@@ -70,6 +72,7 @@ public sealed class Advisor
         _knowledge = of._knowledge with { Catalogue = catalogue };
         _settings = of._settings;
         _functions = new(_knowledge);
+        _gain = of._gain;
         _hazards = of._hazards;
         _weights = of._weights;
         _shapes = of._shapes;
@@ -85,7 +88,7 @@ public sealed class Advisor
 
     /// <summary>An advisor that takes one kind as this article is, and shares all that does not depend on it. Both serve one thread.</summary>
     /// <param name="article">The article, with the id of the kind that it stands for.</param>
-    internal Advisor With(Aid article) => new(this, _knowledge.Catalogue.Under(new([article], [])));
+    internal Advisor With(Aid article) => new(this, _knowledge.Catalogue.Under(new([article.AsArticle()], [])));
 
     /// <summary>Advice on these answers: red flags alone where there is one, else the plans in order.</summary>
     /// <param name="known">Answers as given, nothing assumed, and trials.</param>
@@ -266,12 +269,14 @@ public sealed class Advisor
     {
         var space = new PlanSpace(_knowledge.Catalogue, _knowledge.Evidence, appraiser.Known);
         var hands = Hands(appraiser);
+        var variants = new VariantChoice(_knowledge, _hazards, appraiser, p => Worth(appraiser, hands, p, weights));
         var offered = new List<Offer>();
         var ruledOut = ImmutableArray.CreateBuilder<RuledOutAid>();
         foreach (var aid in _knowledge.Catalogue.Aids.Where(a => kinds is null || kinds(a)))
         {
             var closest = default(RuledOutAid);
-            Offer? best = null;
+            (Offer Offer, double Worth)? best = null;
+            var refused = new List<(Plan Plan, PlanCheck Check)>();
             bool? handWillDo = null;
             var checks = ByValue(space, aid, appraiser, hands, weights).Where(p => plans is null || plans(p)).Select(p => (Plan: p, Check: new Lazy<PlanCheck>(() => PlanCheck.Of(_knowledge, _hazards, appraiser, p)))).ToList();
             foreach (var (plan, lazy) in checks)
@@ -285,19 +290,24 @@ public sealed class Advisor
                 var check = lazy.Value;
                 if (check.Reasons.IsEmpty)
                 {
-                    best = new(plan, check.Demands, check.Unclear);
+                    best = (new(plan, check.Demands, check.Unclear), Worth(appraiser, hands, plan, weights));
                     break;
                 }
 
+                refused.Add((plan, check));
                 if (closest is null || check.Reasons.Length < closest.Reasons.Length)
                 {
                     closest = new(aid, plan, check.Reasons);
                 }
             }
 
-            if (best is not null)
+            if ((aid.Variants.IsEmpty ? null : variants.Better(aid, refused, best, closest)) is { } varied)
             {
-                offered.Add(best);
+                offered.Add(varied);
+            }
+            else if (best is { } usual)
+            {
+                offered.Add(usual.Offer);
             }
             else if (closest is not null)
             {
@@ -311,9 +321,8 @@ public sealed class Advisor
     /// <summary>Plans of a method, best first. An add-on that only helps must earn its place, so that nobody is handed things for nothing.</summary>
     private IEnumerable<Plan> ByValue(PlanSpace space, Aid aid, Appraiser appraiser, HandTasks hands, WeightSet weights)
     {
-        double gain = _knowledge.Evidence.Value("plans.add-on-gain");
         Plan[] plans = [.. space.Of(aid)];
-        double[] values = [.. plans.Select(plan => Worth(appraiser, hands, plan, weights) - (gain * plan.AddOns.Count(a => a.OnlyHelps)))];
+        double[] values = [.. plans.Select(plan => Worth(appraiser, hands, plan, weights))];
         int[] order = [.. Enumerable.Range(0, plans.Length)];
 
         // Keys are made only where values are equal, and once.
@@ -326,8 +335,11 @@ public sealed class Advisor
     /// <summary>What the person's own hands can do besides a plan.</summary>
     internal HandTasks Hands(Appraiser appraiser) => new(_knowledge, _hazards, appraiser);
 
+    /// <summary>Worth in the middle case less what add-ons that only help must earn.</summary>
+    private double Worth(Appraiser appraiser, HandTasks hands, Plan plan, WeightSet weights) => OfMiddle(appraiser, hands, plan, weights) - (_gain * plan.AddOns.Count(a => a.OnlyHelps));
+
     /// <summary>Worth in the middle case, in which reach is a probability: where the cleaning method does not get to the skin the rest is worth nothing.</summary>
-    private static double Worth(Appraiser appraiser, HandTasks hands, Plan plan, WeightSet weights)
+    private static double OfMiddle(Appraiser appraiser, HandTasks hands, Plan plan, WeightSet weights)
     {
         double[] values = hands.Values(plan, appraiser.Middle);
         double ofReach = weights.Centroid[(int)Criterion.Reach] * values[(int)Criterion.Reach];

@@ -8,4 +8,11 @@ namespace ToiletAid.Core.Advising;
 /// <param name="Plan">The plan.</param>
 /// <param name="Demands">What it asks for.</param>
 /// <param name="Unclear">Rules that would rule it out if an answer that is not known turned out badly.</param>
-internal sealed record Offer(Plan Plan, PlanDemands Demands, ImmutableArray<RuleCheck> Unclear);
+/// <param name="Otherwise">What rules the kind out as it usually is, where only a variant is possible; empty otherwise.</param>
+internal sealed record Offer(Plan Plan, PlanDemands Demands, ImmutableArray<RuleCheck> Unclear, ImmutableArray<Finding> Otherwise)
+{
+    internal Offer(Plan plan, PlanDemands demands, ImmutableArray<RuleCheck> unclear)
+        : this(plan, demands, unclear, [])
+    {
+    }
+}

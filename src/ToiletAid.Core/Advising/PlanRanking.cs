@@ -51,6 +51,7 @@ internal sealed class PlanRanking(KnowledgeBase knowledge, HazardTable hazards, 
             {
                 Rank = rank + 1,
                 Plan = offers[i].Plan,
+                Otherwise = offers[i].Otherwise,
                 Value = expected[i],
                 Criteria = [.. Mean(means, i)],
                 FirstOfWeightings = ofWeightings[i],

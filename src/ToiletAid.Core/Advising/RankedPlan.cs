@@ -13,6 +13,9 @@ public sealed record RankedPlan
     /// <summary>The plan.</summary>
     public required Plan Plan { get; init; }
 
+    /// <summary>What rules the kind out as it usually is, the plainest first, where it is possible in this variant only; empty otherwise.</summary>
+    public required ImmutableArray<Finding> Otherwise { get; init; }
+
     /// <summary>Expected value, 0 to 1.</summary>
     public required double Value { get; init; }
 

@@ -31,6 +31,7 @@ internal sealed class Worths
     private readonly int _draws;
     private readonly double _gain;
     private readonly Dictionary<string, int> _aids;
+    private readonly Dictionary<string, int> _aidVariants;
     private readonly RuleCheck[] _byAnswers;
     private readonly RuleCheck[] _byReach;
     private readonly RuleCheck[] _butForSkin;
@@ -72,6 +73,7 @@ internal sealed class Worths
         _reach = new(knowledge, seed, 4096);
         _gain = knowledge.Evidence.Value("plans.add-on-gain");
         _aids = knowledge.Catalogue.Aids.Select((a, i) => KeyValuePair.Create(a.Id, i)).ToDictionary(StringComparer.Ordinal);
+        _aidVariants = knowledge.Catalogue.Aids.SelectMany(a => a.Variants.Select(v => a.As(v).Key)).Distinct(StringComparer.Ordinal).Select((key, i) => KeyValuePair.Create(key, i)).ToDictionary(StringComparer.Ordinal);
         _criteria = [.. Criteria.OfThePlan.Select(_ => new AnswerMemo<double[]>())];
     }
 
@@ -169,13 +171,20 @@ internal sealed class Worths
 
     private bool[] Reaches(ReachClass reach, Entry entry, Aid aid)
     {
-        int at = Alternative(aid, entry.Plan.Posture, entry.Plan.Approach);
+        int at = AtReach(aid, entry);
         if (!reach.Draws.TryGetValue(at, out bool[]? draws))
         {
             reach.Draws[at] = draws = [.. Enumerable.Range(0, Math.Max(1, _draws)).Select(d => reach.Appraiser.ReachShare(aid, entry.Plan, d) > 0)];
         }
 
         return draws;
+    }
+
+    /// <summary>Where the reach of a method is kept: of a variant apart from that of its kind.</summary>
+    private int AtReach(Aid aid, Entry entry)
+    {
+        int at = Alternative(aid, entry.Plan.Posture, entry.Plan.Approach);
+        return aid.Variant is null ? at : at + (Alternatives * (1 + _aidVariants[aid.Key]));
     }
 
     private double HandlingAt(HandClass hand, Outfit outfit, int strength)
@@ -216,22 +225,13 @@ internal sealed class Worths
 
     private (double Worth, Entry? Entry) Best(LikelyPerson person, Space space, Group group, HandClass hand, ReachClass reach, double[] weights)
     {
-        double ofReach = weights[(int)Criterion.Reach], ofHandling = weights[(int)Criterion.Handling], ofIndependence = weights[(int)Criterion.Independence];
         Span<double> values = stackalloc double[group.Entries.Length];
         for (int i = 0; i < values.Length; i++)
         {
-            var entry = group.Entries[i];
-            var (able, handling) = Handling(hand, entry.Outfit);
-            double arrives = Share(reach, entry, entry.Outfit.Plan.Aid), share = arrives;
-            if (entry.Outfit.Plan.Companion is { } companion)
-            {
-                share = Math.Min(share, Share(reach, entry, companion));
-            }
-
-            share = Learnt(entry.Outfit, Criterion.Reach, share);
-            values[i] = (able * ((arrives * (_static[entry.Outfit.Index] - (ofIndependence * LostByPatting(person, space, entry, hand, reach)))) + (ofReach * share))) + (arrives * ofHandling * handling) - (_gain * entry.Outfit.Helps);
+            values[i] = Net(person, space, group.Entries[i], hand, reach, weights);
         }
 
+        Entry? refused = null;
         while (true)
         {
             int best = -1;
@@ -240,19 +240,49 @@ internal sealed class Worths
                 best = values[i] > double.NegativeInfinity && (best < 0 || values[i] > values[best]) ? i : best;
             }
 
-            if (best < 0)
+            var entry = best < 0 ? null : group.Entries[best];
+            if (entry is null || IsAllowed(person, entry, hand, reach))
             {
-                return (0, null);
+                double worth = entry is null ? double.NegativeInfinity : values[best];
+                entry = Varied(person, space, refused, hand, reach, weights, ref worth)
+                    ?? Varied(person, space, entry, hand, reach, weights, ref worth) ?? entry;
+                return entry is null ? (0, null) : (worth + (_gain * entry.Outfit.Helps), entry);
             }
 
-            var entry = group.Entries[best];
-            if (IsAllowed(person, entry, hand, reach))
-            {
-                return (values[best] + (_gain * entry.Outfit.Helps), entry);
-            }
-
+            refused ??= entry;
             values[best] = double.NegativeInfinity;
         }
+    }
+
+    /// <summary>An entry in the variant that is worth most, where one is allowed and earns what it must; null otherwise. As in the ranking, but tried only with what
+    /// is allowed and with the first that is not (decision, for speed).</summary>
+    private Entry? Varied(LikelyPerson person, Space space, Entry? usual, HandClass hand, ReachClass reach, double[] weights, ref double worth)
+    {
+        Entry? best = null;
+        foreach (var entry in usual?.Variants ?? [])
+        {
+            if (Net(person, space, entry, hand, reach, weights) is var value && value > worth && IsAllowed(person, entry, hand, reach))
+            {
+                (best, worth) = (entry, value);
+            }
+        }
+
+        return best;
+    }
+
+    /// <summary>Worth of an entry less what its add-ons and its variant must earn.</summary>
+    private double Net(LikelyPerson person, Space space, Entry entry, HandClass hand, ReachClass reach, double[] weights)
+    {
+        double ofReach = weights[(int)Criterion.Reach], ofHandling = weights[(int)Criterion.Handling], ofIndependence = weights[(int)Criterion.Independence];
+        var (able, handling) = Handling(hand, entry.Outfit);
+        double arrives = Share(reach, entry, entry.Outfit.Plan.Aid), share = arrives;
+        if (entry.Outfit.Plan.Companion is { } companion)
+        {
+            share = Math.Min(share, Share(reach, entry, companion));
+        }
+
+        share = Learnt(entry.Outfit, Criterion.Reach, share);
+        return (able * ((arrives * (_static[entry.Outfit.Index] - (ofIndependence * LostByPatting(person, space, entry, hand, reach)))) + (ofReach * share))) + (arrives * ofHandling * handling) - (_gain * entry.Outfit.Helps);
     }
 
     /// <summary>How much less a person does alone where the plan leaves water that this hand cannot pat.</summary>
@@ -310,7 +340,7 @@ internal sealed class Worths
 
     private double Share(ReachClass reach, Entry entry, Aid aid)
     {
-        int at = Alternative(aid, entry.Plan.Posture, entry.Plan.Approach);
+        int at = AtReach(aid, entry);
         ref double share = ref CollectionsMarshal.GetValueRefOrAddDefault(reach.Shares, at, out bool known);
         if (!known)
         {
@@ -421,7 +451,7 @@ internal sealed class Worths
             var groups = new List<Group>();
             foreach (var aid in _knowledge.Catalogue.Aids)
             {
-                groups.AddRange(plans.Of(aid).Select(EntryOf).GroupBy(e => e.Alternative).Select(g => new Group(g.Key, [.. g])));
+                groups.AddRange(plans.Of(aid).Select(p => EntryOf(p, aid)).GroupBy(e => e.Alternative).Select(g => new Group(g.Key, [.. g])));
             }
 
             _spacesByKey[plans.Key] = space = new([.. groups]);
@@ -430,10 +460,22 @@ internal sealed class Worths
         return space;
     }
 
+    /// <summary>The entry of a plan, with those of its variants; of what a moist wipe follows there are none (decision, for speed).</summary>
+    private Entry EntryOf(Plan plan, Aid kind)
+    {
+        var entry = EntryOf(plan);
+        if (entry.Variants.IsEmpty && plan.Companion is null)
+        {
+            entry.Variants = [.. kind.Variants.Select(v => EntryOf(plan.As(v)))];
+        }
+
+        return entry;
+    }
+
     private Entry EntryOf(Plan plan)
     {
         string addOns = string.Join('+', plan.AddOns.Select(a => a.Id));
-        var key = (plan.Aid.Id, plan.Companion?.Id, addOns);
+        var key = (plan.Aid.Key, plan.Companion?.Id, addOns);
         if (!_outfits.TryGetValue(key, out var outfit))
         {
             _outfits[key] = outfit = new(_all.Count, plan, PartOf(plan.Aid, plan), plan.Companion is { } c ? PartOf(c, plan) : -1);
@@ -457,7 +499,7 @@ internal sealed class Worths
         }
 
         AddOn[] fitting = [.. plan.AddOns.Where(a => a.OnlyHelps && aid.AddOns.Contains(a.Id))];
-        var key = (aid.Id, string.Join('+', fitting.Select(a => a.Id)));
+        var key = (aid.Key, string.Join('+', fitting.Select(a => a.Id)));
         if (!_parts.TryGetValue(key, out int part))
         {
             _parts[key] = part = _partList.Count;
@@ -471,7 +513,7 @@ internal sealed class Worths
     {
         internal Group[] BareHands { get; } = [.. Groups.Where(g => g.Entries[0].Plan is { Aid: { Reach: ReachKind.BareHand, Method: MethodKind.Wipe, Paper: not null } }).Select(g => g with { Entries = [.. g.Entries.Where(e => e.Plan is { Companion: null, AddOns.IsEmpty: true })] })];
 
-        internal int[] Outfits { get; } = [.. Groups.SelectMany(g => g.Entries).Select(e => e.Outfit.Index).Distinct().Order()];
+        internal int[] Outfits { get; } = [.. Groups.SelectMany(g => g.Entries).SelectMany(e => e.Variants.Prepend(e)).Select(e => e.Outfit.Index).Distinct().Order()];
     }
 
     private sealed record Group(int Alternative, Entry[] Entries);
@@ -485,6 +527,9 @@ internal sealed class Worths
         internal Outfit Outfit { get; } = outfit;
 
         internal int Alternative { get; } = alternative;
+
+        /// <summary>The same in each variant of the kind, where these are looked at.</summary>
+        internal ImmutableArray<Entry> Variants { get; set; } = [];
 
         internal AnswerMemo<bool> Memo { get; } = new();
 
@@ -506,7 +551,8 @@ internal sealed class Worths
 
         internal bool LeavesWater { get; } = plan.Last.Method == MethodKind.Wash;
 
-        internal int Helps { get; } = plan.AddOns.Count(a => a.OnlyHelps);
+        /// <summary>Add-ons that must earn their place, and the variant, which must too.</summary>
+        internal int Helps { get; } = plan.AddOns.Count(a => a.OnlyHelps) + (plan.Variant is null ? 0 : 1);
     }
 
     private sealed class HandClass(KnownHand hand, HandStrength[] strengths, HandStrength middle)

@@ -102,4 +102,44 @@ public sealed record Aid
 
     /// <summary>Costs.</summary>
     public required Upkeep Upkeep { get; init; }
+
+    /// <summary>In what articles of the kind differ; empty for one article.</summary>
+    public ImmutableArray<AidVariant> Variants { get => field.IsDefault ? [] : field; init; }
+
+    /// <summary>The variant of the kind that this is; null for the kind as it usually is. Its members have taken their places.</summary>
+    public AidVariant? Variant { get; internal init; }
+
+    /// <summary>Tells any two kinds, or variants of one, apart: what was worked out for one is not found for another.</summary>
+    internal string Key => Variant is null ? Id : $"{Id}:{Variant.Id}";
+
+    /// <summary>The kind in one of its variants. The one place where a variant becomes an aid, so that nothing that looks at an aid can miss it.</summary>
+    /// <param name="variant">One of <see cref="Variants"/>.</param>
+    public Aid As(AidVariant variant)
+    {
+        ArgumentNullException.ThrowIfNull(variant);
+        return this with
+        {
+            Variant = variant,
+            Variants = [],
+            Name = variant.Name,
+            Length = variant.Length ?? Length,
+            Shape = variant.Shape ?? Shape,
+            Tip = variant.Tip ?? Tip,
+            TipWidth = variant.TipWidth ?? TipWidth,
+            Mass = variant.Mass ?? Mass,
+            FoldedLength = variant.FoldedLength ?? FoldedLength,
+            Operations = variant.Operations.IsEmpty ? Operations : [.. Operations.Select(o => variant.Operations.FirstOrDefault(v => v.Kind == o.Kind) ?? o)],
+            Coverage = variant.Coverage ?? Coverage,
+            Rubbing = variant.Rubbing ?? Rubbing,
+            SoilTouched = variant.SoilTouched ?? SoilTouched,
+            EasyToClean = variant.EasyToClean ?? EasyToClean,
+            Noticeable = variant.Noticeable ?? Noticeable,
+            Steps = variant.Steps ?? Steps,
+            Materials = [.. Materials.Union(variant.Materials)],
+            Upkeep = Upkeep with { Price = variant.Price ?? Upkeep.Price, MonthlyConsumables = variant.MonthlyConsumables ?? Upkeep.MonthlyConsumables },
+        };
+    }
+
+    /// <summary>One article of the kind, as it lies there: it has no variants, and is none.</summary>
+    internal Aid AsArticle() => this with { Variant = null, Variants = [] };
 }

@@ -8,4 +8,5 @@ namespace ToiletAid.Core.Person;
 /// <param name="Companion">Id of what followed it, or null.</param>
 /// <param name="Approach">Way to the skin; null where none is needed.</param>
 /// <param name="Posture">Posture.</param>
-public sealed record TriedPlan(string Aid, ImmutableArray<string> AddOns, string? Companion, Approach? Approach, Posture Posture);
+/// <param name="Variant">Id of the variant of the method; null for the method as it usually is.</param>
+public sealed record TriedPlan(string Aid, ImmutableArray<string> AddOns, string? Companion, Approach? Approach, Posture Posture, string? Variant = null);

@@ -170,7 +170,7 @@ internal sealed class CriterionFunctions(KnowledgeBase knowledge)
     /// <summary>Cost of a method a month, in the clinic's currency.</summary>
     private double Monthly(Aid aid, PersonView person)
     {
-        var key = (aid.Id, person.StoolType, person.CleansPerDay);
+        var key = (aid.Key, person.StoolType, person.CleansPerDay);
         if (!_costs.TryGetValue(key, out double cost))
         {
             if (_costs.Count >= MostCosts)

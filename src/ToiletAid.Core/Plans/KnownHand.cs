@@ -32,7 +32,7 @@ internal sealed record KnownHand(HandFacts Facts, HandCapacity Capacity)
     {
         public bool Equals((Aid Aid, ImmutableArray<AddOn> AddOns) x, (Aid Aid, ImmutableArray<AddOn> AddOns) y)
         {
-            bool same = x.Aid.Id == y.Aid.Id && x.AddOns.Length == y.AddOns.Length;
+            bool same = x.Aid.Key == y.Aid.Key && x.AddOns.Length == y.AddOns.Length;
             for (int i = 0; same && i < x.AddOns.Length; i++)
             {
                 same = x.AddOns[i].Id == y.AddOns[i].Id;
@@ -44,7 +44,7 @@ internal sealed record KnownHand(HandFacts Facts, HandCapacity Capacity)
         public int GetHashCode((Aid Aid, ImmutableArray<AddOn> AddOns) of)
         {
             // A few dozen sets of a few aids: how long their ids are and how they begin tells most of them apart, in a fraction of the time.
-            int hash = Rough(of.Aid.Id);
+            int hash = Rough(of.Aid.Key);
             foreach (var addOn in of.AddOns)
             {
                 hash = (hash * 31) + Rough(addOn.Id);

@@ -10,6 +10,9 @@ public sealed record Plan
     /// <summary>The cleaning method.</summary>
     public required Aid Aid { get; init; }
 
+    /// <summary>The variant of the kind that is meant; null for the kind as it usually is.</summary>
+    public AidVariant? Variant => Aid.Variant;
+
     /// <summary>Add-ons, in the order of the catalogue.</summary>
     public required ImmutableArray<AddOn> AddOns { get; init; }
 
@@ -60,6 +63,10 @@ public sealed record Plan
         }
     }
 
+    /// <summary>The plan with a variant of its cleaning method.</summary>
+    /// <param name="variant">One of its variants.</param>
+    internal Plan As(AidVariant variant) => this with { Aid = Aid.As(variant) };
+
     /// <summary>A key that tells any two different plans apart, and sorts them the same everywhere.</summary>
-    public string Key => string.Join('+', (string[])[Aid.Id, .. AddOns.Select(a => a.Id)]) + ">" + Companion?.Id + "@" + Posture + "/" + Approach;
+    public string Key => string.Join('+', (string[])[Aid.Key, .. AddOns.Select(a => a.Id)]) + ">" + Companion?.Id + "@" + Posture + "/" + Approach;
 }

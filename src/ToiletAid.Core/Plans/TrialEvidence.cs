@@ -109,17 +109,24 @@ public sealed class TrialEvidence
 
         /// <summary>True when nothing about the plan is easier in what failed.</summary>
         private bool WouldFail(Plan plan, TrialFinding failure) => failure.Fails == Criterion.Handling
-            ? !plan.AddOns.Any(a => !Plan.Has(a.Id) && failure.EasedBy.Any(e => e.By(a)))
+            ? SameForHand(plan) && !plan.AddOns.Any(a => !Plan.Has(a.Id) && failure.EasedBy.Any(e => e.By(a)))
             : Shares(plan, failure.Fails!.Value);
 
         /// <summary>True when the two plans have in common what the criterion depends on.</summary>
         private bool Shares(Plan plan, Criterion criterion) => criterion switch
         {
-            Criterion.Reach => plan.Approach == Plan.Approach && plan.Posture == Plan.Posture,
-            Criterion.Handling or Criterion.Learning or Criterion.Independence => ForHand(plan).SequenceEqual(ForHand(Plan)),
-            Criterion.Cleaning => plan.Companion?.Id == Plan.Companion?.Id && plan.Approach == Plan.Approach,
-            _ => true,
+            Criterion.Reach => plan.Approach == Plan.Approach && plan.Posture == Plan.Posture && (SameVariant(plan) || plan.Aid.Length?.Value == Plan.Aid.Length?.Value),
+            Criterion.Handling or Criterion.Learning or Criterion.Independence => SameForHand(plan) && ForHand(plan).SequenceEqual(ForHand(Plan)),
+            Criterion.Cleaning => plan.Companion?.Id == Plan.Companion?.Id && plan.Approach == Plan.Approach && SameHead(plan),
+            _ => SameVariant(plan),
         };
+
+        /// <summary>Of a method that failed the next may be a companion here and the first there: then neither has a variant in common with the other.</summary>
+        private bool SameVariant(Plan plan) => plan.Aid.Id != Plan.Aid.Id || plan.Variant?.Id == Plan.Variant?.Id;
+
+        private bool SameForHand(Plan plan) => SameVariant(plan) || (plan.Aid.Operations.SequenceEqual(Plan.Aid.Operations) && plan.Aid.Mass == Plan.Aid.Mass && plan.Aid.Steps == Plan.Aid.Steps);
+
+        private bool SameHead(Plan plan) => SameVariant(plan) || (plan.Aid.TipWidth == Plan.Aid.TipWidth && plan.Aid.Coverage == Plan.Aid.Coverage);
 
         private static IEnumerable<string> ForHand(Plan plan) => plan.AddOns.Where(a => a.OnlyHelps).Select(a => a.Id);
     }

@@ -13,7 +13,7 @@ public static class TriedPlans
         public static TriedPlan Of(Plan plan)
         {
             ArgumentNullException.ThrowIfNull(plan);
-            return new(plan.Aid.Id, [.. plan.AddOns.Select(a => a.Id)], plan.Companion?.Id, plan.Approach, plan.Posture);
+            return new(plan.Aid.Id, [.. plan.AddOns.Select(a => a.Id)], plan.Companion?.Id, plan.Approach, plan.Posture, plan.Variant?.Id);
         }
     }
 
@@ -22,7 +22,9 @@ public static class TriedPlans
     {
         ArgumentNullException.ThrowIfNull(tried);
         ArgumentNullException.ThrowIfNull(catalogue);
-        var aid = catalogue.Aids.FirstOrDefault(a => a.Id == tried.Aid);
+        var kind = catalogue.Aids.FirstOrDefault(a => a.Id == tried.Aid);
+        var variant = kind?.Variants.FirstOrDefault(v => v.Id == tried.Variant);
+        var aid = tried.Variant is null ? kind : variant is null ? null : kind!.As(variant);
         var companion = catalogue.Aids.FirstOrDefault(a => a.Id == tried.Companion);
         ImmutableArray<AddOn> addOns = [.. catalogue.AddOns.Where(a => tried.AddOns.Contains(a.Id))];
         return aid is null || (tried.Companion is not null && companion is null) || addOns.Length < tried.AddOns.Length ? null

@@ -16,7 +16,7 @@ internal sealed class ResultTable(int top, bool withHeader, string? clinic) : Re
     private readonly string[] _columns =
     [
         "person", "date", "stop", "rank", "aid", "addOns", "companion", "approach", "posture", "value", "firstShare",
-        .. Enum.GetValues<Criterion>().Select(Words.Of), "cautions",
+        .. Enum.GetValues<Criterion>().Select(Words.Of), "cautions", "variant",
         .. clinic is null ? (string[])[] : ["clinic"],
     ];
 
@@ -57,6 +57,7 @@ internal sealed class ResultTable(int top, bool withHeader, string? clinic) : Re
             Number(ranked?.FirstShare),
             .. Enum.GetValues<Criterion>().Select(c => Number(ranked?.Criteria[(int)c])),
             ranked is null ? string.Empty : string.Join(' ', ranked.Cautions.Select(c => c.Rule.Id)),
+            ranked?.Plan.Variant?.Id ?? string.Empty,
             .. clinic is null ? (string[])[] : [clinic],
         ];
         using var row = table.NewRow();
