@@ -77,7 +77,7 @@ public sealed class SheetDocument(Case about, bool toHelper, bool? inPictures = 
     private string Name(Aid aid)
     {
         string? kind = (toHelper ? _words.AidsForHelper.GetValueOrDefault(aid.Id) : null) ?? _words.Aids.GetValueOrDefault(aid.Id);
-        return kind is null ? PlanText.Lower(aid.Name) : aid.Variant is { } variant ? $"{kind} {variant.Has}" : kind;
+        return kind is null ? PlanText.Lower(aid.Name) : aid.Variant is { } variant ? $"{kind}, {variant.Has}" : kind;
     }
 
     private ImmutableArray<string> PlainSteps(SetupText setup)

@@ -49,8 +49,11 @@ internal sealed class KindFeatures(EvidenceTable evidence)
             Row("Wet or dry", "Water is kind to sore skin. Wet skin must be dried.", Wet),
             Row("Water and power", "What is fitted to the toilet stays there and takes a trained fitter.", Services),
             Row("Steps and sight", "Few steps are soon learned. Some parts go by eye.", Mind),
+            Row("Other forms", "Articles of one kind differ. What is said above is of the usual form.", Forms),
         ];
     }
+
+    private static string Forms(Aid aid) => aid.Variants.IsEmpty ? "comes in one form." : $"also comes {aid.Variants.Select(v => v.Has).Humanize("or")}.";
 
     private static string Length(Aid aid) => aid switch
     {

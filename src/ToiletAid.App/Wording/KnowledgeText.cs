@@ -64,6 +64,11 @@ public static class KnowledgeText
                 yield return $"Add-ons: {string.Join(", ", a.AddOns)}.";
             }
 
+            if (!a.Variants.IsEmpty)
+            {
+                yield return $"Variants: {string.Join("; ", a.Variants.Select(v => $"{v.Id}, {v.Has}"))}.";
+            }
+
             yield return string.Empty;
         }
 

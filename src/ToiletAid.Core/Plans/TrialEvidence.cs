@@ -107,9 +107,10 @@ public sealed class TrialEvidence
         /// <summary>A failure with a method alone is one of every plan in which that method comes first or follows.</summary>
         private bool IsKin(Plan plan) => plan.Aid.Id == Plan.Aid.Id || (Plan.Companion is null && plan.Companion?.Id == Plan.Aid.Id);
 
-        /// <summary>True when nothing about the plan is easier in what failed.</summary>
+        /// <summary>True when nothing about the plan is easier in what failed. What a hand could not do with a kind counts against each of its variants: which
+        /// step it was, and whether a variant eases it, is not noted.</summary>
         private bool WouldFail(Plan plan, TrialFinding failure) => failure.Fails == Criterion.Handling
-            ? SameForHand(plan) && !plan.AddOns.Any(a => !Plan.Has(a.Id) && failure.EasedBy.Any(e => e.By(a)))
+            ? !plan.AddOns.Any(a => !Plan.Has(a.Id) && failure.EasedBy.Any(e => e.By(a)))
             : Shares(plan, failure.Fails!.Value);
 
         /// <summary>True when the two plans have in common what the criterion depends on.</summary>
@@ -121,7 +122,7 @@ public sealed class TrialEvidence
             _ => SameVariant(plan),
         };
 
-        /// <summary>Of a method that failed the next may be a companion here and the first there: then neither has a variant in common with the other.</summary>
+        /// <summary>True also of another kind, with which no variant is in common.</summary>
         private bool SameVariant(Plan plan) => plan.Aid.Id != Plan.Aid.Id || plan.Variant?.Id == Plan.Variant?.Id;
 
         private bool SameForHand(Plan plan) => SameVariant(plan) || (plan.Aid.Operations.SequenceEqual(Plan.Aid.Operations) && plan.Aid.Mass == Plan.Aid.Mass && plan.Aid.Steps == Plan.Aid.Steps);

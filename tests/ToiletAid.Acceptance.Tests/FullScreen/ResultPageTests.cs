@@ -127,6 +127,6 @@ public sealed class ResultPageTests
             Assert.True(lines.SkipLast(1).Sum(l => ToiletAidTui.Host.WordWrap.Rows(l, 79).Count()) <= 15, string.Join('\n', lines));
         }
 
-        static bool IsPlan(string line) => BuiltIn.Aids().Aids.Any(a => line.StartsWith(a.Name, StringComparison.Ordinal)) || line.StartsWith("Nothing can be", StringComparison.Ordinal);
+        static bool IsPlan(string line) => BuiltIn.Aids().Aids.SelectMany(a => a.Variants.Select(a.As).Prepend(a)).Any(a => line.StartsWith(a.Name, StringComparison.Ordinal)) || line.StartsWith("Nothing can be", StringComparison.Ordinal);
     }
 }

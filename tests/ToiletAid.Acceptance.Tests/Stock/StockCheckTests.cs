@@ -59,6 +59,14 @@ public sealed class StockCheckTests
         { "prices", "{\"roll\":0.4}", "at prices.roll: ", "0.4 should be an object with value, unit, basis and source" },
         { "prices", "{\"wipe\":{\"value\":-1,\"unit\":\"money\",\"basis\":\"decision\",\"source\":\"invoice\"}}", "at prices.wipe: ", "-1 is out of range for wipe, which is 0 to" },
         { "aids.0.upkeep", null, "at aids[0]: ", "upkeep is missing, add it" },
+        { "aids.0.variants.0.id", "\"Long one\"", "at aids[0].variants[0].id: ", "an id has lower-case words with hyphens" },
+        { "aids.0.variants.0.has", null, "at aids[0].variants[0]: ", "has is missing, add it" },
+        { "aids.0.variants.0.weight", "1", "at aids[0].variants[0].weight: ", "weight is not known here, use id, name, has" },
+        { "aids.0.variants.0.length", "48", "at aids[0].variants[0].length: ", "48 should be an object with value, unit, basis and source" },
+        { "aids.0.variants.1.tip", "\"woolly\"", "at aids[0].variants[1].tip: ", "woolly is not known here" },
+        { "aids.0.variants.1.id", "\"extension-piece\"", "at aids[0].variants[1]: ", "extension-piece appears twice among the variants" },
+        { "aids.0.variants.0", "{\"id\":\"same\",\"name\":\"Same\",\"has\":\"as it is\"}", "at aids[0].variants[0]: ", "it differs in nothing from its kind" },
+        { "aids.0.variants.0", "7", "at aids[0].variants[0]: ", "7 should be a variant in braces" },
         { "aids.0.upkeep.price.value", "-3", "at aids[0].upkeep.price: ", "must enclose value -3" },
     };
 

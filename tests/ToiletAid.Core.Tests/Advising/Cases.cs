@@ -11,6 +11,9 @@ internal static class Cases
 {
     internal static readonly KnowledgeBase Knowledge = BuiltIn.Knowledge();
 
+    /// <summary>The same with every kind as it usually is.</summary>
+    internal static readonly KnowledgeBase AsUsual = Knowledge with { Catalogue = new([.. Knowledge.Catalogue.Aids.Select(a => a with { Variants = [] })], Knowledge.Catalogue.AddOns) };
+
     internal static readonly Core.Safety.HazardTable Hazards = new(Knowledge.Rules, Knowledge.Questions, Knowledge.Evidence);
 
     /// <summary>Few draws: these tests look at what is offered and ruled out, which rests on the middle case.</summary>

@@ -124,7 +124,7 @@ public sealed class RuleTests
     [InlineData("deep", "yes", "short-soft", "wide-head-deep-soil")]
     public void A_caution_stands_where_the_risk_is_and_not_elsewhere(string question, string option, string aid, string rule)
     {
-        Assert.Contains(rule, Cases.Able.Choose(question, option).Advice().CautionsOf(aid));
+        Assert.Contains(rule, new Core.Advising.Advisor(Cases.AsUsual, Cases.Quick).Advise(Cases.Able.Choose(question, option)).CautionsOf(aid));
         Assert.DoesNotContain(rule, Cases.Able.Advice().CautionsOf(aid));
     }
 

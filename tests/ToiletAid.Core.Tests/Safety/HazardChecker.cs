@@ -60,12 +60,35 @@ internal static class HazardChecker
         Aid[] all = plan.Companion is { } c ? [plan.Aid, c] : [plan.Aid];
         return
         [
+            .. AsItsVariant(plan.Aid),
             .. OnSkin(a, ranked, all),
             .. InPostureAndPlace(a, ranked, all),
             .. ByHand(a, ranked, all),
             .. UnderPrecautions(a, ranked, all),
             .. OfSteps(a, ranked, all),
         ];
+    }
+
+    private static readonly System.Text.Json.Nodes.JsonArray Kinds = System.Text.Json.Nodes.JsonNode.Parse(
+        File.ReadAllText(TestKit.Repository.Path("src", "ToiletAid.App", "Knowledge", "aids.json")))!["aids"]!.AsArray();
+
+    /// <summary>What touches the skin and what is held must be as the file says of the variant, and of its kind in all else.</summary>
+    private static IEnumerable<string> AsItsVariant(Aid aid)
+    {
+        var kind = Kinds.First(k => (string)k!["id"]! == aid.Id)!;
+        var variant = aid.Variant is null ? null : (kind["variants"]?.AsArray() ?? []).First(v => (string)v!["id"]! == aid.Variant.Id);
+        bool same = (string)(variant?["tip"] ?? kind["tip"])! == aid.Tip.ToString().ToLowerInvariant()
+            && Is("length", 100, aid.Length?.Value) && Is("tipWidth", 100, aid.TipWidth?.Value)
+            && (int)(variant?["steps"] ?? kind["steps"])! == aid.Steps
+            && kind["materials"]!.AsArray().Concat(variant?["materials"]?.AsArray() ?? []).All(m => aid.Materials.Contains((string)m!))
+            && (variant?["operations"]?.AsArray() ?? []).All(o => aid.Operations.Any(p => p.Kind.ToString().ToLowerInvariant() == (string)o!["kind"]! && Math.Abs(p.Force.Value - (double)o["force"]!["value"]!) < 1e-9));
+        if (!same)
+        {
+            yield return "an aid that is not as its variant is";
+        }
+
+        bool Is(string member, double inMetre, double? has) =>
+            (variant?[member] ?? kind[member]) is { } number ? has is { } h && Math.Abs(((double)number["value"]! / inMetre) - h) < 1e-9 : has is null;
     }
 
     private static IEnumerable<string> OnSkin(Answers a, RankedPlan ranked, Aid[] all)

@@ -63,6 +63,23 @@ public sealed class HazardCheckerTests
         Assert.Empty(HazardChecker.Faults(Cases.Able, able));
     }
 
+    /// <summary>A variant brings what the kind has not: silicone at the skin, where the kind has none.</summary>
+    [Fact]
+    public void The_checker_sees_what_a_variant_brings_and_a_variant_that_its_plan_does_not_know()
+    {
+        var able = Cases.Able.Advice();
+        var kind = Cases.Knowledge.Catalogue.Aids.Single(a => a.Id == "long-clamp");
+        var plan = able.Place("long-clamp").Plan with { Aid = kind };
+        var soft = plan.As(kind.Variants.Single(v => v.Id == "soft-tip"));
+        Advice Only(Core.Plans.Plan of) => able with { Ranked = [able.Place("long-clamp") with { Plan = of }] };
+        var allergic = Cases.Able.Mark("precautions", "allergy-silicone");
+
+        Assert.Contains(HazardChecker.Faults(allergic, Only(soft)), f => f.Contains("silicone in spite of an allergy", StringComparison.Ordinal));
+        Assert.DoesNotContain(HazardChecker.Faults(allergic, Only(plan)), f => f.Contains("silicone", StringComparison.Ordinal));
+        Assert.Contains(HazardChecker.Faults(Cases.Able, Only(soft with { Aid = soft.Aid with { Tip = Core.Catalogue.Tip.Hard } })), f => f.Contains("not as its variant is", StringComparison.Ordinal));
+        Assert.Empty(HazardChecker.Faults(Cases.Able, Only(soft)));
+    }
+
     /// <summary>A first place has at most two warnings of high or above for nine in ten: more are not heeded. No warning is said twice in one result, and what
     /// holds for every plan is said before the first.</summary>
     [Fact]
