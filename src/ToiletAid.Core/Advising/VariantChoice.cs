@@ -1,6 +1,5 @@
 using ToiletAid.Core.Catalogue;
 using ToiletAid.Core.Knowledge;
-using ToiletAid.Core.Person;
 using ToiletAid.Core.Plans;
 using ToiletAid.Core.Safety;
 

@@ -77,11 +77,11 @@ internal static class HazardChecker
     {
         var kind = Kinds.First(k => (string)k!["id"]! == aid.Id)!;
         var variant = aid.Variant is null ? null : (kind["variants"]?.AsArray() ?? []).First(v => (string)v!["id"]! == aid.Variant.Id);
-        bool same = (string)(variant?["tip"] ?? kind["tip"])! == aid.Tip.ToString().ToLowerInvariant()
+        bool same = string.Equals((string)(variant?["tip"] ?? kind["tip"])!, aid.Tip.ToString(), StringComparison.OrdinalIgnoreCase)
             && Is("length", 100, aid.Length?.Value) && Is("tipWidth", 100, aid.TipWidth?.Value)
             && (int)(variant?["steps"] ?? kind["steps"])! == aid.Steps
             && kind["materials"]!.AsArray().Concat(variant?["materials"]?.AsArray() ?? []).All(m => aid.Materials.Contains((string)m!))
-            && (variant?["operations"]?.AsArray() ?? []).All(o => aid.Operations.Any(p => p.Kind.ToString().ToLowerInvariant() == (string)o!["kind"]! && Math.Abs(p.Force.Value - (double)o["force"]!["value"]!) < 1e-9));
+            && (variant?["operations"]?.AsArray() ?? []).All(o => aid.Operations.Any(p => string.Equals(p.Kind.ToString(), (string)o!["kind"]!, StringComparison.OrdinalIgnoreCase) && Math.Abs(p.Force.Value - (double)o["force"]!["value"]!) < 1e-9));
         if (!same)
         {
             yield return "an aid that is not as its variant is";
