@@ -7,6 +7,7 @@ using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Person;
 using ToiletAid.Core.Plans;
 using ToiletAid.Core.Ranking;
+using ToiletAid.Core.Safety;
 using ToiletAid.Core.Simulation;
 
 namespace ToiletAid.Core.Tests.Advising;
@@ -37,6 +38,7 @@ public sealed class VariantTests
             }
 
             var (with, without) = (varied.Screened(answers), usual.Screened(answers));
+            var hands = varied.Hands(with.Appraiser);
             Assert.Subset(with.Offered.Select(o => o.Plan.Aid.Id).ToHashSet(StringComparer.Ordinal), without.Offered.Select(o => o.Plan.Aid.Id).ToHashSet(StringComparer.Ordinal));
             foreach (var offer in with.Offered)
             {
@@ -56,7 +58,7 @@ public sealed class VariantTests
                 }
 
                 Assert.Empty(offer.Otherwise);
-                double earned = Worth(with.Appraiser, with.Weights.Set, offer.Plan, gain) - Worth(with.Appraiser, with.Weights.Set, same.Plan, gain);
+                double earned = Worth(hands, with.Appraiser, with.Weights.Set, offer.Plan, gain) - Worth(hands, with.Appraiser, with.Weights.Set, same.Plan, gain);
                 Assert.True(earned > gain, $"person {i}, {offer.Plan.Key} earns {earned} over {same.Plan.Key}");
             }
         }
@@ -110,9 +112,9 @@ public sealed class VariantTests
         }
     }
 
-    private static double Worth(Appraiser appraiser, WeightSet weights, Plan plan, double gain)
+    private static double Worth(HandTasks hands, Appraiser appraiser, WeightSet weights, Plan plan, double gain)
     {
-        double[] values = appraiser.Predicted(plan, appraiser.Middle);
+        double[] values = hands.Values(plan, appraiser.Middle);
         double arrives = appraiser.Arrives(plan, values, null), sum = weights.Centroid[(int)Criterion.Reach] * values[(int)Criterion.Reach];
         for (int c = 0; c < values.Length; c++)
         {
