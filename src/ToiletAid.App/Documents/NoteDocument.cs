@@ -18,6 +18,8 @@ public sealed class NoteDocument(Case about)
 
     // Decisions: what goes beyond these stands in the appendix, so that the first page stays one.
     private const int MostRisks = 5;
+    private const int MostRisksOfMany = 3;
+    private const int ManyFindings = 8;
     private const int MostNotes = 3;
 
     private readonly DocumentData _words = about.Words;
@@ -162,9 +164,10 @@ public sealed class NoteDocument(Case about)
     {
         yield return new Block.Heading(_words.Text("note.risks"));
         var warnings = Warnings;
-        string[] first = [.. warnings.Take(MostRisks).Select(w => w.Rule.Brief ?? AdviceText.Sentence(w))];
+        int most = _findings.NotableCount < ManyFindings ? MostRisks : MostRisksOfMany;
+        string[] first = [.. warnings.Take(most).Select(w => w.Rule.Brief ?? AdviceText.Sentence(w))];
         yield return first.Length == 0 ? new Block.Paragraph(_words.Text("note.no-cautions"))
-            : new Block.Points(warnings.Length > MostRisks ? [.. first, _words.Text("note.risks.more")] : [.. first], InRow: true);
+            : new Block.Points(warnings.Length > most ? [.. first, _words.Text("note.risks.more")] : [.. first], InRow: true);
         yield return Told();
     }
 

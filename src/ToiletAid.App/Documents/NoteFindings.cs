@@ -23,6 +23,9 @@ internal sealed class NoteFindings(Case about)
         yield return facts.Length == 0 ? new Block.Paragraph(_words.Text("note.led.none")) : new Block.Facts([.. facts], InRow: true);
     }
 
+    /// <summary>How many answers stand out.</summary>
+    internal int NotableCount => about.Knowledge.Questions.All.Count(IsNotable);
+
     private bool IsNotable(Question question) =>
         question.Id == QuestionIds.RedFlags ? _known.Many(QuestionIds.RedFlags) is { IsEmpty: false } : NotableOptions(question.Id).Any();
 

@@ -131,7 +131,7 @@ public sealed class BriefText(KnowledgeBase knowledge)
     private static IEnumerable<string> Reasons(Advice advice, RankedPlan first, Answers known)
     {
         bool aid = first.Plan.Aid.Reach == ReachKind.Handle || first.Plan.Aid.Reach == ReachKind.Jet;
-        string? gives = aid && first.Demands.Need is { } need && double.IsFinite(need.MedianLength) && SlotText.Centimetres(first.Demands.GivenLength) != SlotText.Centimetres(need.MedianLength)
+        string? gives = aid && first.Demands.Need is { } need && double.IsFinite(need.MedianLength) && !first.Demands.ByBareHand && first.Demands.GivenLength > need.MedianLength && SlotText.Centimetres(first.Demands.GivenLength) != SlotText.Centimetres(need.MedianLength)
             ? $"this gives {SlotText.Centimetres(first.Demands.GivenLength)} where {SlotText.Whole(need.MedianLength)} are needed" : null;
         var hand = advice.RuledOut.FirstOrDefault(r => r.Aid.Reach == ReachKind.BareHand && r.Aid.Method == MethodKind.Wipe);
         string? lacks = hand?.Reasons.FirstOrDefault(r => r.Rule.Id == RuleIds.HandDoesNotReach) is { } f && f.Slots.FirstOrDefault(s => s.Name == "needed") is { } slot && double.IsFinite(slot.Si)

@@ -96,12 +96,15 @@ public sealed class ArticleSearch(KnowledgeBase knowledge, Advisor advisor)
             var first = isFirst ? _steps.Bound(trait, number.Value, end, si => judge.IsFirst(trait.With(kind, si)))
                 : judge.IsFirst(trait.With(kind, _steps.OnGrid(trait, other, number.Value))) ? Reversed(_steps.Bound(trait, number.Value, other, si => !judge.IsFirst(trait.With(kind, si))))
                 : null;
-            if (first is { } f && (allowed is null || Binds(f.Good, allowed.Value.Good, atLeast)) && (sure is null || Binds(f.Good, sure.Value.Good, atLeast)))
+            if (first is { } f && !(atLeast && LessIsBetter(trait)) && (allowed is null || Binds(f.Good, allowed.Value.Good, atLeast)) && (sure is null || Binds(f.Good, sure.Value.Good, atLeast)))
             {
                 yield return new(trait, false) { AtLeast = atLeast, Limit = f.Good, Beyond = f.Bad, Fails = Fails(trait, number, f.Good, atLeast) };
             }
         }
     }
+
+    /// <summary>Traits of which nobody wishes more: where less changes the first place, plans that are as good as equal change places.</summary>
+    private static bool LessIsBetter(ArticleTrait trait) => trait.Kind is ArticleTraitKind.Price or ArticleTraitKind.Mass or ArticleTraitKind.FoldedLength;
 
     private bool IsSure(ArticleStanding standing) => standing.UsableShare >= _sureShare;
 

@@ -84,7 +84,7 @@ public sealed class ArticleFitterTests(ITestOutputHelper output)
             }
 
             var ranked = ArticleVerdict.Of(
-                Cases.Knowledge, advisor.WithStock(Cases.Knowledge.Catalogue.Under(new([article], [])), Cases.Knowledge.Prices).Advise(known), kind.Id);
+                Cases.Knowledge, advisor.WithStock(Cases.Knowledge.Catalogue.Under(new([article.AsArticle()], [])), Cases.Knowledge.Prices).Advise(known), kind.Id);
             string asked = string.Join(' ', facts.Numbers.Keys.Concat(facts.Features.Keys).Select(k => k.Kind));
             yield return (
                 outlook.IsCertain && outlook.Verdict.IsSame(ranked), ranked.Fit, count,

@@ -25,11 +25,11 @@ public sealed class HazardCheckerTests
     [InlineData(Depth.Quick, 150)]
     public void Nothing_forbidden_is_advised_and_nothing_needed_is_left_unsaid(Depth depth, int people) => Check(depth, people, 20260309, a => a);
 
-    /// <summary>HAZARD_PEOPLE says how many. Build and joints are left out, so that reach is worked out once for many: what is checked here does not depend on them.</summary>
+    /// <summary>HAZARD_PEOPLE says how many, HAZARD_SEED which. Build and joints are left out, so that reach is worked out once for many: what is checked here does not depend on them.</summary>
     [Fact]
     [Trait("Speed", "Slow")]
     public void Thousands_of_people_are_given_nothing_that_the_table_forbids() => Check(
-        Depth.Full, int.Parse(Environment.GetEnvironmentVariable("HAZARD_PEOPLE") ?? "10000", CultureInfo.InvariantCulture), 7,
+        Depth.Full, int.Parse(Environment.GetEnvironmentVariable("HAZARD_PEOPLE") ?? "10000", CultureInfo.InvariantCulture), ulong.Parse(Environment.GetEnvironmentVariable("HAZARD_SEED") ?? "7", CultureInfo.InvariantCulture),
         a => a.Without("stature").Without("mass").Without("joints") is var b && b.Si("age") > 65 ? b.Choose("age", 80) : b.Choose("age", 45));
 
     [Fact]

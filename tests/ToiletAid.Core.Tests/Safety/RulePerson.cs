@@ -16,7 +16,8 @@ internal sealed record RulePerson(string Rule, string Who, string Fires, string 
 {
     private static readonly Dictionary<(string Who, string Answer), HashSet<string>> Heard = [];
 
-    private static readonly Advisor Advisor = new(Cases.Knowledge, new() { ValueDraws = 4, WeightDraws = 20 });
+    /// <summary>The usual forms alone, as a clinic that has no other forms has them: a narrow head would be taken wherever a wide one is warned of.</summary>
+    private static readonly Advisor Advisor = new(Cases.AsUsual, new() { ValueDraws = 4, WeightDraws = 20 });
 
     /// <summary>Invented people. Whom a rule needs otherwise is made from one of them by a few answers.</summary>
     internal static readonly Dictionary<string, Answers> People = new(StringComparer.Ordinal)
@@ -60,8 +61,8 @@ internal sealed record RulePerson(string Rule, string Who, string Fires, string 
         }
 
         var (appraiser, _) = Advisor.Appraise(known, 4);
-        var space = new PlanSpace(Cases.Knowledge.Catalogue, Cases.Knowledge.Evidence, known);
-        var refused = Cases.Knowledge.Catalogue.Aids.SelectMany(space.Of).SelectMany(p => PlanCheck.Of(Cases.Knowledge, Cases.Hazards, appraiser, p).Reasons);
+        var space = new PlanSpace(Cases.AsUsual.Catalogue, Cases.AsUsual.Evidence, known);
+        var refused = Cases.AsUsual.Catalogue.Aids.SelectMany(space.Of).SelectMany(p => PlanCheck.Of(Cases.AsUsual, Cases.Hazards, appraiser, p).Reasons);
         return [.. refused.Concat(Advisor.Advise(known).Ranked.SelectMany(r => r.Cautions)).Select(f => f.Rule.Id)];
     }
 
