@@ -149,14 +149,8 @@ public sealed class Advisor
 
         var offer = Screened(known).Offered.First(o => ReferenceEquals(o.Plan, first));
         var context = new RuleContext(_knowledge, known, offer.Plan, offer.Demands);
-        return offer.Unclear.Where(r => !r.DependsOnHand).SelectMany(r => r.Check(context).Needs).Concat(PostureWaitsFor(known, first.Posture)).Distinct(StringComparer.Ordinal);
+        return offer.Unclear.Where(r => !r.DependsOnHand).SelectMany(r => r.Check(context).Needs).Distinct(StringComparer.Ordinal);
     }
-
-    /// <summary>Questions whose answer may say that the person is in no such posture.</summary>
-    private IEnumerable<string> PostureWaitsFor(Answers known, Posture posture) =>
-        from question in (string[])[QuestionIds.Posture, QuestionIds.Place]
-        where !known.Knows(question) && _knowledge.Questions[question].Options.Any(o => !PlanSpace.Postures(known.With(question, new(new AnswerValue.Choice(o.Id), null))).Contains(posture))
-        select question;
 
     /// <summary>Expected value of the best plan of each method, by id of the method; methods that are ruled out are missing. Empty when a red flag stops everything.</summary>
     internal Dictionary<string, double> Expected(Answers known)
