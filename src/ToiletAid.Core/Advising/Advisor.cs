@@ -109,8 +109,8 @@ public sealed class Advisor
             return new() { Stops = stops, Ranked = [], RuledOut = [], Weights = [.. Weights(order).Set.Centroid], PrioritiesStated = stated };
         }
 
-        var (appraiser, sample, offered, ruledOut) = Screened(known);
-        var ranking = new PlanRanking(_knowledge, _hazards, _settings, appraiser, sample, Likely(known));
+        var (hands, sample, offered, ruledOut) = Screened(known);
+        var ranking = Ranking(hands, sample, Likely(known));
         return new()
         {
             Stops = [],
@@ -118,8 +118,8 @@ public sealed class Advisor
             RuledOut = ruledOut,
             Weights = [.. sample.Set.Centroid],
             PrioritiesStated = stated,
-            ForEveryPlan = OfThePerson(known, ranking.Hands),
-            Reach = appraiser.Reach,
+            ForEveryPlan = OfThePerson(known, hands),
+            Reach = hands.Appraiser.Reach,
         };
     }
 
@@ -135,8 +135,8 @@ public sealed class Advisor
     /// <summary>The plan that <see cref="Advise"/> puts first, without how sure that is; null when none can be offered.</summary>
     internal Plan? First(Answers known)
     {
-        var (appraiser, sample, offered, _) = Screened(known);
-        return offered.Count == 0 ? null : new PlanRanking(_knowledge, _hazards, _settings, appraiser, sample, Likely(known)).First(offered);
+        var (hands, sample, offered, _) = Screened(known);
+        return offered.Count == 0 ? null : Ranking(hands, sample, Likely(known)).First(offered);
     }
 
     /// <summary>Questions whose answers, as far as they are not known, may rule out the plan that comes first.</summary>
@@ -160,8 +160,8 @@ public sealed class Advisor
             return [];
         }
 
-        var (appraiser, sample, offered, _) = Screened(known);
-        double[] values = offered.Count == 0 ? [] : new PlanRanking(_knowledge, _hazards, _settings, appraiser, sample, Likely(known)).Expected(offered);
+        var (hands, sample, offered, _) = Screened(known);
+        double[] values = offered.Count == 0 ? [] : Ranking(hands, sample, Likely(known)).Expected(offered);
         return offered.Select((o, i) => (o.Plan.Aid.Id, Value: values[i])).ToDictionary(p => p.Id, p => p.Value, StringComparer.Ordinal);
     }
 
@@ -172,8 +172,9 @@ public sealed class Advisor
         if (_last is null || !ReferenceEquals(_last.Value.Known, known))
         {
             var (appraiser, sample) = Appraise(known, _settings.ValueDraws);
-            var (offered, ruledOut) = Choose(appraiser, sample.Set);
-            _last = (known, new(appraiser, sample, offered, ruledOut));
+            var hands = Hands(appraiser);
+            var (offered, ruledOut) = Choose(hands, sample.Set);
+            _last = (known, new(hands, sample, offered, ruledOut));
         }
 
         return _last.Value.Plans;
@@ -186,10 +187,10 @@ public sealed class Advisor
     }
 
     /// <summary>What ranks the plans that are offered, over these people.</summary>
-    /// <param name="appraiser">Values plans.</param>
+    /// <param name="hands">What the hands can do besides, and what values plans.</param>
     /// <param name="weights">Weightings.</param>
     /// <param name="people">People who would give the answers; null to draw what is not known by itself.</param>
-    internal PlanRanking Ranking(Appraiser appraiser, WeightSample weights, Answers[]? people) => new(_knowledge, _hazards, _settings, appraiser, weights, people);
+    internal PlanRanking Ranking(HandTasks hands, WeightSample weights, Answers[]? people) => new(_knowledge, _hazards, _settings, hands, weights, people);
 
     private Appraiser Appraise(KnowledgeBase knowledge, Answers known, int draws)
     {
@@ -260,16 +261,16 @@ public sealed class Advisor
     private RuleContext NoPlan(Answers known) => new(_knowledge, known, new() { Aid = _knowledge.Catalogue.Aids[0], AddOns = [], Posture = Posture.Seated }, new PlanDemands());
 
     /// <summary>The best plan of each method that nothing rules out, and what rules out the rest.</summary>
-    /// <param name="appraiser">Values plans.</param>
+    /// <param name="hands">What the hands can do besides, and what values plans.</param>
     /// <param name="weights">Weightings.</param>
     /// <param name="kinds">Methods that are looked at; null for all.</param>
     /// <param name="plans">Plans that are looked at; null for all. A method of which none is left is neither offered nor ruled out.</param>
     internal (List<Offer> Offered, ImmutableArray<RuledOutAid> RuledOut) Choose(
-        Appraiser appraiser, WeightSet weights, Func<Aid, bool>? kinds = null, Func<Plan, bool>? plans = null)
+        HandTasks hands, WeightSet weights, Func<Aid, bool>? kinds = null, Func<Plan, bool>? plans = null)
     {
+        var appraiser = hands.Appraiser;
         var space = new PlanSpace(_knowledge.Catalogue, _knowledge.Evidence, appraiser.Known);
-        var hands = Hands(appraiser);
-        var variants = new VariantChoice(_knowledge, _hazards, appraiser, p => Worth(appraiser, hands, p, weights));
+        var variants = new VariantChoice(_knowledge, _hazards, appraiser, p => Worth(hands, p, weights));
         var offered = new List<Offer>();
         var ruledOut = ImmutableArray.CreateBuilder<RuledOutAid>();
         foreach (var aid in _knowledge.Catalogue.Aids.Where(a => kinds is null || kinds(a)))
@@ -278,8 +279,8 @@ public sealed class Advisor
             (Offer Offer, double Worth)? best = null;
             var refused = new List<(Plan Plan, PlanCheck Check)>();
             bool? handWillDo = null;
-            var checks = ByValue(space, aid, appraiser, hands, weights).Where(p => plans is null || plans(p)).Select(p => (Plan: p, Check: new Lazy<PlanCheck>(() => PlanCheck.Of(_knowledge, _hazards, appraiser, p)))).ToList();
-            foreach (var (plan, lazy) in checks)
+            var checks = ByValue(space, aid, hands, weights).Where(p => plans is null || plans(p.Plan)).Select(p => (p.Plan, p.Worth, Check: new Lazy<PlanCheck>(() => PlanCheck.Of(_knowledge, _hazards, appraiser, p.Plan)))).ToList();
+            foreach (var (plan, worth, lazy) in checks)
             {
                 // A second tool is advised only where the own hand cannot do what is left.
                 if (plan.TakesTwoTools && (handWillDo ??= checks.Any(c => c.Plan.Companion?.Reach == ReachKind.BareHand && c.Check.Value.Reasons.IsEmpty)))
@@ -290,7 +291,7 @@ public sealed class Advisor
                 var check = lazy.Value;
                 if (check.Reasons.IsEmpty)
                 {
-                    best = (new(plan, check.Demands, check.Unclear), Worth(appraiser, hands, plan, weights));
+                    best = (new(plan, check.Demands, check.Unclear), worth);
                     break;
                 }
 
@@ -319,30 +320,30 @@ public sealed class Advisor
     }
 
     /// <summary>Plans of a method, best first. An add-on that only helps must earn its place, so that nobody is handed things for nothing.</summary>
-    private IEnumerable<Plan> ByValue(PlanSpace space, Aid aid, Appraiser appraiser, HandTasks hands, WeightSet weights)
+    private IEnumerable<(Plan Plan, double Worth)> ByValue(PlanSpace space, Aid aid, HandTasks hands, WeightSet weights)
     {
         Plan[] plans = [.. space.Of(aid)];
-        double[] values = [.. plans.Select(plan => Worth(appraiser, hands, plan, weights))];
+        double[] values = [.. plans.Select(plan => Worth(hands, plan, weights))];
         int[] order = [.. Enumerable.Range(0, plans.Length)];
 
         // Keys are made only where values are equal, and once.
         string?[] keys = new string?[plans.Length];
         string Key(int i) => keys[i] ??= plans[i].Key;
         Array.Sort(order, (a, b) => values[b].CompareTo(values[a]) is not 0 and var by ? by : string.CompareOrdinal(Key(a), Key(b)));
-        return order.Select(i => plans[i]);
+        return order.Select(i => (plans[i], values[i]));
     }
 
     /// <summary>What the person's own hands can do besides a plan.</summary>
     internal HandTasks Hands(Appraiser appraiser) => new(_knowledge, _hazards, appraiser);
 
     /// <summary>Worth in the middle case less what add-ons that only help must earn.</summary>
-    private double Worth(Appraiser appraiser, HandTasks hands, Plan plan, WeightSet weights) => OfMiddle(appraiser, hands, plan, weights) - (_gain * plan.AddOns.Count(a => a.OnlyHelps));
+    private double Worth(HandTasks hands, Plan plan, WeightSet weights) => OfMiddle(hands, plan, weights) - (_gain * plan.AddOns.Count(a => a.OnlyHelps));
 
     /// <summary>Worth in the middle case, in which reach is a probability: where the cleaning method does not get to the skin the rest is worth nothing.</summary>
-    private static double OfMiddle(Appraiser appraiser, HandTasks hands, Plan plan, WeightSet weights)
+    private static double OfMiddle(HandTasks hands, Plan plan, WeightSet weights)
     {
-        double[] values = hands.Values(plan, appraiser.Middle);
+        double[] values = hands.Values(plan, hands.Appraiser.Middle);
         double ofReach = weights.Centroid[(int)Criterion.Reach] * values[(int)Criterion.Reach];
-        return ofReach + (appraiser.Arrives(plan, values, null) * (ExpectedValues.WeightedSum(values, weights.Centroid) - ofReach));
+        return ofReach + (hands.Appraiser.Arrives(plan, values, null) * (ExpectedValues.WeightedSum(values, weights.Centroid) - ofReach));
     }
 }

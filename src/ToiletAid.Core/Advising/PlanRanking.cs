@@ -10,12 +10,9 @@ using ToiletAid.Core.Safety;
 namespace ToiletAid.Core.Advising;
 
 /// <summary>Puts the offered plans in order, over all weightings that the priorities allow and all persons that the answers allow.</summary>
-internal sealed class PlanRanking(KnowledgeBase knowledge, HazardTable hazards, AdviceSettings settings, Appraiser appraiser, WeightSample weights, Answers[]? people = null)
+internal sealed class PlanRanking(KnowledgeBase knowledge, HazardTable hazards, AdviceSettings settings, HandTasks hands, WeightSample weights, Answers[]? people = null)
 {
     internal const ulong StrengthStream = 0x4752_4950;
-
-    /// <summary>What the person's own hands do besides the plan.</summary>
-    internal HandTasks Hands => field ??= new(knowledge, hazards, appraiser);
 
     /// <summary>The plan that <see cref="Rank"/> puts first, without anything else about the places.</summary>
     internal Plan First(List<Offer> offers)
@@ -61,10 +58,10 @@ internal sealed class PlanRanking(KnowledgeBase knowledge, HazardTable hazards, 
                 CentralWeights = acceptability.CentralWeights[i],
                 BeatenBy = beaten[i] ? offers[order.First(j => Beats(means, j, i))].Plan : null,
                 Demands = offers[i].Demands,
-                FoldsPaper = Hands.Folds,
-                HandHolds = Hands.Holds,
-                IsAlone = Hands.Alone,
-                HandPats = Hands.Pats(offers[i].Plan.Posture),
+                FoldsPaper = hands.Folds,
+                HandHolds = hands.Holds,
+                IsAlone = hands.Alone,
+                HandPats = hands.Pats(offers[i].Plan.Posture),
                 UsableShare = usable[i],
                 OtherUsableShare = other is { } u ? usable[u] : 1,
                 Setup = Setup(offers[i].Plan),
@@ -72,7 +69,7 @@ internal sealed class PlanRanking(KnowledgeBase knowledge, HazardTable hazards, 
                 ComparedWith = other is { } c ? offers[c].Plan : null,
                 IsAhead = rank + 1 < order.Length,
                 Cautions = cautions,
-                Tried = [.. appraiser.Known.Trials.Where(t => t.Trial.Plan.Aid == offers[i].Plan.Aid.Id)],
+                Tried = [.. hands.Appraiser.Known.Trials.Where(t => t.Trial.Plan.Aid == offers[i].Plan.Aid.Id)],
                 Unsettled = unsettled,
             });
         }
@@ -96,8 +93,8 @@ internal sealed class PlanRanking(KnowledgeBase knowledge, HazardTable hazards, 
         var strength = new RandomDraws(settings.Seed, StrengthStream);
         for (int draw = 0; draw < settings.ValueDraws; draw++)
         {
-            var filled = people?[draw] ?? Assumptions.Draw(knowledge.Questions, appraiser.Known, settings.Seed, draw);
-            var person = appraiser.DrawPerson(filled, strength.NextUniform(), draw);
+            var filled = people?[draw] ?? Assumptions.Draw(knowledge.Questions, hands.Appraiser.Known, settings.Seed, draw);
+            var person = hands.Appraiser.DrawPerson(filled, strength.NextUniform(), draw);
             for (int i = 0; i < offers.Count; i++)
             {
                 if (!IsUsable(knowledge, offers[i], filled))
@@ -105,8 +102,8 @@ internal sealed class PlanRanking(KnowledgeBase knowledge, HazardTable hazards, 
                     continue;
                 }
 
-                double[] plan = Hands.Values(offers[i].Plan, person);
-                if (appraiser.Arrives(offers[i].Plan, plan, draw) == 0)
+                double[] plan = hands.Values(offers[i].Plan, person);
+                if (hands.Appraiser.Arrives(offers[i].Plan, plan, draw) == 0)
                 {
                     continue;
                 }
@@ -135,7 +132,7 @@ internal sealed class PlanRanking(KnowledgeBase knowledge, HazardTable hazards, 
 
     private (ImmutableArray<Finding> Cautions, ImmutableArray<string> Unsettled) Findings(Offer offer)
     {
-        var context = new RuleContext(knowledge, appraiser.Known, offer.Plan, offer.Demands);
+        var context = new RuleContext(knowledge, hands.Appraiser.Known, offer.Plan, offer.Demands);
         var findings = new List<Finding>();
         var unsettled = offer.Unclear.SelectMany(r => r.Check(context).Needs).ToList();
         foreach (var rule in hazards.Cautions)
@@ -143,7 +140,7 @@ internal sealed class PlanRanking(KnowledgeBase knowledge, HazardTable hazards, 
             var outcome = rule.Check(context);
             if (outcome.Applies == true)
             {
-                findings.Add(new(rule.OfThePerson ? Hands.Fit(rule.Rule) : Hands.Fit(rule.Rule, offer.Plan), outcome.Slots));
+                findings.Add(new(rule.OfThePerson ? hands.Fit(rule.Rule) : hands.Fit(rule.Rule, offer.Plan), outcome.Slots));
             }
 
             unsettled.AddRange(outcome.Needs);
@@ -151,11 +148,11 @@ internal sealed class PlanRanking(KnowledgeBase knowledge, HazardTable hazards, 
 
         return (
             [.. findings.OrderBy(f => f.Rule.Severity)],
-            [.. unsettled.Distinct(StringComparer.Ordinal).Where(id => OpenQuestions.IsRelevant(knowledge.Questions[id], appraiser.Known))]);
+            [.. unsettled.Distinct(StringComparer.Ordinal).Where(id => OpenQuestions.IsRelevant(knowledge.Questions[id], hands.Appraiser.Known))]);
     }
 
     private PlanSetup Setup(Plan plan) => PlanSetup.Of(
-        knowledge, plan, appraiser.Middle.View.StoolType, appraiser.Middle.View.CleansPerDay, burnsSooner: HeatSense.BurnsSooner(appraiser.Known, knowledge.Evidence.Value("scald.old")));
+        knowledge, plan, hands.Appraiser.Middle.View.StoolType, hands.Appraiser.Middle.View.CleansPerDay, burnsSooner: HeatSense.BurnsSooner(hands.Appraiser.Known, knowledge.Evidence.Value("scald.old")));
 
     /// <summary>Among those who can use both: who cannot use one of them is told of by the shares of use.</summary>
     private ImmutableArray<Reason> Reasons(CriterionValues values, int one, int other)

@@ -18,7 +18,7 @@ internal sealed class QuickRanking(Advisor advisor)
 
         var (appraiser, weights) = advisor.Appraise(known, Advisor.WhatIfDraws);
         var hands = advisor.Hands(appraiser);
-        foreach (var offer in advisor.Choose(appraiser, weights.Set).Offered)
+        foreach (var offer in advisor.Choose(hands, weights.Set).Offered)
         {
             values[offer.Plan.Aid.Id] = ExpectedValues.WeightedSum(hands.Values(offer.Plan, appraiser.Middle), weights.Set.Centroid);
         }

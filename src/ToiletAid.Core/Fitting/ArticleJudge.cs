@@ -37,9 +37,10 @@ internal sealed class ArticleJudge
     {
         var advisor = _advisor.With(article);
         var (appraiser, weights) = advisor.Appraise(_known, advisor.ValueDraws);
-        var (offered, ruledOut) = advisor.Choose(appraiser, weights.Set, a => a.Id == _kind, Counts);
+        var hands = advisor.Hands(appraiser);
+        var (offered, ruledOut) = advisor.Choose(hands, weights.Set, a => a.Id == _kind, Counts);
         return offered.Count == 0 ? new(null, 0, ruledOut.Length == 0 ? null : ruledOut[0])
-            : new(offered[0], advisor.Ranking(appraiser, weights, _people).UsableShare(offered[0]), null);
+            : new(offered[0], advisor.Ranking(hands, weights, _people).UsableShare(offered[0]), null);
     }
 
     /// <summary>True when a plan with the article is first among all kinds.</summary>
@@ -48,8 +49,9 @@ internal sealed class ArticleJudge
     {
         var advisor = _advisor.With(article);
         var (appraiser, weights) = advisor.Appraise(_known, advisor.ValueDraws);
-        var (offered, _) = advisor.Choose(appraiser, weights.Set, null, Counts);
-        return offered.Any(o => o.Plan.Aid.Id == _kind) && advisor.Ranking(appraiser, weights, _people).First(offered).Aid.Id == _kind;
+        var hands = advisor.Hands(appraiser);
+        var (offered, _) = advisor.Choose(hands, weights.Set, null, Counts);
+        return offered.Any(o => o.Plan.Aid.Id == _kind) && advisor.Ranking(hands, weights, _people).First(offered).Aid.Id == _kind;
     }
 
     private bool Counts(Plan plan) => plan.Aid.Id != _kind || _way is null || _way(plan);

@@ -93,10 +93,15 @@ public sealed class ArticleSearch(KnowledgeBase knowledge, Advisor advisor)
                 };
             }
 
+            if (atLeast && LessIsBetter(trait))
+            {
+                continue;
+            }
+
             var first = isFirst ? _steps.Bound(trait, number.Value, end, si => judge.IsFirst(trait.With(kind, si)))
                 : judge.IsFirst(trait.With(kind, _steps.OnGrid(trait, other, number.Value))) ? Reversed(_steps.Bound(trait, number.Value, other, si => !judge.IsFirst(trait.With(kind, si))))
                 : null;
-            if (first is { } f && !(atLeast && LessIsBetter(trait)) && (allowed is null || Binds(f.Good, allowed.Value.Good, atLeast)) && (sure is null || Binds(f.Good, sure.Value.Good, atLeast)))
+            if (first is { } f && (allowed is null || Binds(f.Good, allowed.Value.Good, atLeast)) && (sure is null || Binds(f.Good, sure.Value.Good, atLeast)))
             {
                 yield return new(trait, false) { AtLeast = atLeast, Limit = f.Good, Beyond = f.Bad, Fails = Fails(trait, number, f.Good, atLeast) };
             }

@@ -27,6 +27,9 @@ internal sealed class HandTasks
         Holds = appraiser.Known.Choice(QuestionIds.Grasp) is not (Grasp.PressWithPalmOrFist or Grasp.PressWithForearm or Grasp.None);
     }
 
+    /// <summary>Values plans, whatever the hands do besides.</summary>
+    internal Appraiser Appraiser => _appraiser;
+
     /// <summary>False where the hand cannot fold paper or the steps of folding are lost; true also where that is not known.</summary>
     internal bool Folds { get; }
 

@@ -38,7 +38,6 @@ public sealed class VariantTests
             }
 
             var (with, without) = (varied.Screened(answers), usual.Screened(answers));
-            var hands = varied.Hands(with.Appraiser);
             Assert.Subset(with.Offered.Select(o => o.Plan.Aid.Id).ToHashSet(StringComparer.Ordinal), without.Offered.Select(o => o.Plan.Aid.Id).ToHashSet(StringComparer.Ordinal));
             foreach (var offer in with.Offered)
             {
@@ -58,7 +57,7 @@ public sealed class VariantTests
                 }
 
                 Assert.Empty(offer.Otherwise);
-                double earned = Worth(hands, with.Appraiser, with.Weights.Set, offer.Plan, gain) - Worth(hands, with.Appraiser, with.Weights.Set, same.Plan, gain);
+                double earned = Worth(with.Hands, with.Appraiser, with.Weights.Set, offer.Plan, gain) - Worth(with.Hands, with.Appraiser, with.Weights.Set, same.Plan, gain);
                 Assert.True(earned > gain, $"person {i}, {offer.Plan.Key} earns {earned} over {same.Plan.Key}");
             }
         }
