@@ -1,4 +1,5 @@
 using System.Text;
+using ToiletAid.App.FileSystem;
 using ToiletAidTui.Commands;
 using ToiletAidTui.Host;
 
@@ -43,7 +44,7 @@ try
 }
 catch (IOException e)
 {
-    error.WriteLine($"The output could not be written, {ToiletAid.App.Files.ProfileFile.Reason(e)}.");
+    error.WriteLine($"The output could not be written, {FileFault.Reason(e)}.");
     return ExitCode.InputRefused;
 }
 #pragma warning disable CA1031 // The last door: one sentence and no stack of calls, and without the message, which may quote an answer.

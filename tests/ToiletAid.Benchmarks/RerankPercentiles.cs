@@ -1,6 +1,7 @@
 using System.Diagnostics;
 using System.Globalization;
 using ToiletAid.App.Files;
+using ToiletAid.App.Store;
 using ToiletAid.Core.Advising;
 using ToiletAid.Core.Asking;
 using ToiletAid.Core.Knowledge;

@@ -13,14 +13,9 @@ public sealed partial class Floors
 
     /// <summary>Makes the floors.</summary>
     /// <param name="assembly">The compiled project.</param>
+    /// <param name="root">Its root namespace, which is also its folder.</param>
     /// <param name="lowestFirst">Names of its folders.</param>
-    public Floors(Assembly assembly, params string[] lowestFirst)
-    {
-        _assembly = assembly;
-        _root = assembly.GetTypes().Select(t => t.Namespace).OfType<string>().Where(n => n.StartsWith("ToiletAid.", StringComparison.Ordinal)).Min(StringComparer.Ordinal)!;
-        _root = string.Join('.', _root.Split('.').Take(2));
-        _lowestFirst = lowestFirst;
-    }
+    public Floors(Assembly assembly, string root, params string[] lowestFirst) => (_assembly, _root, _lowestFirst) = (assembly, root, lowestFirst);
 
     /// <summary>Folders that the list forgets, and names in it that are no folder.</summary>
     public IEnumerable<string> Unlisted()
@@ -53,7 +48,7 @@ public sealed partial class Floors
 
         foreach (string floor in _lowestFirst)
         {
-            string folder = Repository.Path("src", _assembly.GetName().Name == "toiletaid" ? "ToiletAidTui" : _root, floor);
+            string folder = Repository.Path("src", _root, floor);
             foreach (string file in Directory.EnumerateFiles(folder, "*.cs", SearchOption.AllDirectories))
             {
                 foreach (Match line in Using().Matches(File.ReadAllText(file)))
@@ -68,7 +63,7 @@ public sealed partial class Floors
     }
 
     private string? Floor(Type type) =>
-        type.Namespace is { } name && name.StartsWith(_root + ".", StringComparison.Ordinal) ? name.Split('.')[2] : null;
+        type.Namespace is { } name && name.StartsWith(_root + ".", StringComparison.Ordinal) ? name[(_root.Length + 1)..].Split('.')[0] : null;
 
     private static Type Outermost(Type type) => type.DeclaringType is { } outer ? Outermost(outer) : type;
 

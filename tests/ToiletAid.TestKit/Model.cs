@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using ToiletAid.App.Files;
+using ToiletAid.App.Store;
 using ToiletAid.App.Trials;
 using ToiletAid.Core.Advising;
 using ToiletAid.Core.Asking;
@@ -8,8 +9,10 @@ using ToiletAid.Core.Person;
 using ToiletAidTui.Commands;
 using ToiletAidTui.FullScreen;
 using ToiletAidTui.Host;
+using ToiletAidTui.Keys;
 using ToiletAidTui.Screens;
 using ToiletAidTui.Settings;
+using ToiletAidTui.Visits;
 
 namespace ToiletAid.TestKit;
 

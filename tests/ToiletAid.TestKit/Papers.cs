@@ -1,6 +1,7 @@
 using System.Collections.Concurrent;
 using ToiletAid.App.Documents;
 using ToiletAid.App.Files;
+using ToiletAid.App.Store;
 using ToiletAid.Core.Person;
 using ToiletAid.Core.Simulation;
 

@@ -15,6 +15,7 @@ import fcntl
 import os
 import pty
 import select
+import signal
 import struct
 import sys
 import termios
@@ -31,6 +32,9 @@ if child == 0:
     for fd in (0, 1, 2):
         os.dup2(slave, fd)
     os.close(slave)
+    # Whoever started the tests in the background may have let them be ignored, and a child takes that over.
+    for stop in (signal.SIGHUP, signal.SIGINT, signal.SIGQUIT, signal.SIGTERM):
+        signal.signal(stop, signal.SIG_DFL)
     os.execvp(sys.argv[3], sys.argv[3:])
 
 

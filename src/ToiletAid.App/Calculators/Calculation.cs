@@ -1,8 +1,6 @@
 using System.Globalization;
 using System.Text.Json;
 using Humanizer;
-using ToiletAid.App.Typed;
-using ToiletAid.Core.Quantities;
 
 namespace ToiletAid.App.Calculators;
 
@@ -19,13 +17,6 @@ public abstract class Calculation
     internal static string Number(double value, int decimals = 1) =>
         Math.Round(value, decimals).ToString("0." + new string('#', decimals), CultureInfo.InvariantCulture);
 
-    /// <summary>A force as dynamometers show it, and in newtons.</summary>
-    internal static string Force(double newtons) =>
-        $"{Spoken.Amount(Math.Round(Units.Find("kgf")!.FromSi(newtons), 1), Units.Find("kgf")!)}, that is {Newtons(newtons)}";
-
-    /// <summary>A force in whole newtons.</summary>
-    internal static string Newtons(double newtons) => "newton".ToQuantity((int)Math.Round(newtons));
-
     /// <summary>A time in seconds below two minutes, in words above.</summary>
     internal static string Seconds(double seconds) => seconds < 120
         ? "second".ToQuantity((int)Math.Round(seconds))
@@ -36,17 +27,4 @@ public abstract class Calculation
 
     /// <summary>A temperature.</summary>
     internal static string Celsius(double celsius) => $"{Number(celsius)} degrees Celsius";
-
-    /// <summary>A number for JSON: four decimals, and null for what is no finite number.</summary>
-    internal static void Put(Utf8JsonWriter json, string name, double? value)
-    {
-        if (value is { } v && double.IsFinite(v))
-        {
-            json.WriteNumber(name, Math.Round(v, 4));
-        }
-        else
-        {
-            json.WriteNull(name);
-        }
-    }
 }

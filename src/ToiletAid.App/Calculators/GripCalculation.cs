@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
 using System.Text.Json;
+using ToiletAid.App.Files;
+using ToiletAid.App.Typed;
 using ToiletAid.App.Wording;
 using ToiletAid.Core.Catalogue;
 using ToiletAid.Core.Hand;
@@ -62,7 +64,7 @@ public sealed class GripCalculation : Calculation
         json.WriteStartObject("capacityNewtons");
         foreach (var grasp in Enum.GetValues<Grasp>().Where(g => g != Grasp.None))
         {
-            Put(json, JsonNamingPolicy.CamelCase.ConvertName(grasp.ToString()), _capacity.Of(grasp).Median);
+            json.WriteRounded(JsonNamingPolicy.CamelCase.ConvertName(grasp.ToString()), _capacity.Of(grasp).Median);
         }
 
         json.WriteEndObject();
@@ -82,8 +84,8 @@ public sealed class GripCalculation : Calculation
 
     private IEnumerable<string> NormLines(string what, NormLookup norm, double? measured, string source)
     {
-        yield return $"{what} norm for {People()}: half of them reach {Force(norm.Curve.Median)}.";
-        yield return $"9 of 10 lie between {Force(norm.Curve.At(0.05))} and {Force(norm.Curve.At(0.95))}.";
+        yield return $"{what} norm for {People()}: half of them reach {Spoken.Force(norm.Curve.Median)}.";
+        yield return $"9 of 10 lie between {Spoken.Force(norm.Curve.At(0.05))} and {Spoken.Force(norm.Curve.At(0.95))}.";
         if (norm.IsOutsideTable)
         {
             yield return "The norm table does not have this age. The nearest ages stand in, so the norm is less certain.";
@@ -92,7 +94,7 @@ public sealed class GripCalculation : Calculation
         if (measured > 0)
         {
             double z = norm.Curve.ZScore(measured.Value);
-            yield return $"{what} measured: {Force(measured.Value)}. {Percentile(norm.Curve.Percentile(measured.Value))} of 100 such people are weaker.";
+            yield return $"{what} measured: {Spoken.Force(measured.Value)}. {Percentile(norm.Curve.Percentile(measured.Value))} of 100 such people are weaker.";
             yield return Math.Abs(z) < 0.05
                 ? "Z-score: 0. It is the norm."
                 : $"Z-score: {Number(Math.Abs(z))} standard deviations {(z < 0 ? "below" : "above")} the norm.";
@@ -120,7 +122,7 @@ public sealed class GripCalculation : Calculation
         foreach (var grasp in Enum.GetValues<Grasp>().Where(g => g != Grasp.None))
         {
             double newtons = _capacity.Of(grasp).Median;
-            yield return newtons > 0 ? $"{GraspName(grasp)}: {Newtons(newtons)}." : $"{GraspName(grasp)}: not usable.";
+            yield return newtons > 0 ? $"{GraspName(grasp)}: {Spoken.Newtons(newtons)}." : $"{GraspName(grasp)}: not usable.";
         }
 
         if (_capacity.MeasurementAndGraspDisagree)
@@ -142,9 +144,9 @@ public sealed class GripCalculation : Calculation
             string name = SlotText.Operation(Words.Of(o.Kind));
             yield return o switch
             {
-                { Possible: false } => $"{name} needs {Newtons(o.DemandNewtons)}. It is not possible: {Obstacle(o.Obstacle)}.",
+                { Possible: false } => $"{name} needs {Spoken.Newtons(o.DemandNewtons)}. It is not possible: {Obstacle(o.Obstacle)}.",
                 { GraspUsed: Grasp.None } => $"{name}: a strap does it, so no grip is needed.",
-                _ => $"{name} needs {Newtons(o.DemandNewtons)}, {Way(o)}, about {SlotText.OfHundred(o.ShareOfAcceptable)} percent of what is comfortable. {Verdict(o.Band)}",
+                _ => $"{name} needs {Spoken.Newtons(o.DemandNewtons)}, {Way(o)}, about {SlotText.OfHundred(o.ShareOfAcceptable)} percent of what is comfortable. {Verdict(o.Band)}",
             };
         }
 
@@ -170,12 +172,12 @@ public sealed class GripCalculation : Calculation
     private static void WriteNorm(Utf8JsonWriter json, string name, NormLookup norm, double? measured, string source)
     {
         json.WriteStartObject(name);
-        Put(json, "measuredNewtons", measured);
-        Put(json, "normMedianNewtons", norm.Curve.Median);
-        Put(json, "normP5Newtons", norm.Curve.At(0.05));
-        Put(json, "normP95Newtons", norm.Curve.At(0.95));
-        Put(json, "percentile", measured is { } m ? (m > 0 ? 100 * norm.Curve.Percentile(m) : 0) : null);
-        Put(json, "zScore", measured > 0 ? norm.Curve.ZScore(measured.Value) : null);
+        json.WriteRounded("measuredNewtons", measured);
+        json.WriteRounded("normMedianNewtons", norm.Curve.Median);
+        json.WriteRounded("normP5Newtons", norm.Curve.At(0.05));
+        json.WriteRounded("normP95Newtons", norm.Curve.At(0.95));
+        json.WriteRounded("percentile", measured is { } m ? (m > 0 ? 100 * norm.Curve.Percentile(m) : 0) : null);
+        json.WriteRounded("zScore", measured > 0 ? norm.Curve.ZScore(measured.Value) : null);
         json.WriteBoolean("outsideTable", norm.IsOutsideTable);
         json.WriteString("source", source);
         json.WriteEndObject();
@@ -193,18 +195,18 @@ public sealed class GripCalculation : Calculation
             json.WriteString("operation", Words.Of(o.Kind));
             json.WriteBoolean("possible", o.Possible);
             json.WriteString("obstacle", o.Obstacle == HandlingObstacle.None ? null : Words.Of(o.Obstacle));
-            Put(json, "demandNewtons", o.DemandNewtons);
+            json.WriteRounded("demandNewtons", o.DemandNewtons);
             json.WriteString("grasp", o.GraspUsed == Grasp.None ? null : Words.Of(o.GraspUsed));
-            Put(json, "capacityNewtons", o.CapacityNewtons);
-            Put(json, "comfortableNewtons", o.AcceptableNewtons);
-            Put(json, "shareOfComfortable", o.ShareOfAcceptable);
+            json.WriteRounded("capacityNewtons", o.CapacityNewtons);
+            json.WriteRounded("comfortableNewtons", o.AcceptableNewtons);
+            json.WriteRounded("shareOfComfortable", o.ShareOfAcceptable);
             json.WriteString("band", Words.Of(o.Band));
             json.WriteEndObject();
         }
 
         json.WriteEndArray();
-        Put(json, "massKilograms", handling.Hold.MassKilograms);
-        Put(json, "momentNewtonMetres", handling.Hold.MomentNewtonMetres);
+        json.WriteRounded("massKilograms", handling.Hold.MassKilograms);
+        json.WriteRounded("momentNewtonMetres", handling.Hold.MomentNewtonMetres);
         json.WritePropertyName("releaseMeetsReferenceLine");
         if (handling.ReleaseIsAccessible is { } meets)
         {

@@ -1,5 +1,6 @@
 using System.Text.Json;
 using Humanizer;
+using ToiletAid.App.Files;
 using ToiletAid.App.Wording;
 using ToiletAid.Core.Catalogue;
 using ToiletAid.Core.Knowledge;
@@ -68,11 +69,11 @@ public sealed class PaperCalculation : Calculation
     {
         json.WriteStartObject();
         json.WriteString("hold", Words.Of(_use.Hold));
-        Put(json, "headGirthMetres", _use.HeadGirth?.Value);
+        json.WriteRounded("headGirthMetres", _use.HeadGirth?.Value);
         json.WriteNumber("stoolType", _stool);
         Strip(json, "strip", _strip);
-        Put(json, "wraps", _cover.Wraps);
-        Put(json, "coverage", _cover.Coverage);
+        json.WriteRounded("wraps", _cover.Wraps);
+        json.WriteRounded("coverage", _cover.Coverage);
         json.WriteNumber("faceLayers", _cover.FaceLayers);
         json.WriteBoolean("holds", _cover.Holds);
         json.WriteBoolean("enough", IsEnough);
@@ -84,7 +85,7 @@ public sealed class PaperCalculation : Calculation
             json.WriteNumber("loadsPerClean", _need.LoadsPerClean);
             json.WriteNumber("sheetsPerClean", _need.SheetsPerClean);
             json.WriteNumber("loadsPerWeek", _need.ToPrepare(SetupText.DaysAhead));
-            Put(json, "rollsPerMonth", _need.RollsPerMonth);
+            json.WriteRounded("rollsPerMonth", _need.RollsPerMonth);
             json.WriteEndObject();
         }
         else
@@ -100,7 +101,7 @@ public sealed class PaperCalculation : Calculation
         json.WriteStartObject(name);
         json.WriteNumber("sheets", strip.Sheets);
         json.WriteNumber("folds", strip.Folds);
-        Put(json, "lengthMetres", strip.LengthMetres);
+        json.WriteRounded("lengthMetres", strip.LengthMetres);
         json.WriteNumber("layers", strip.Layers);
         json.WriteNumber("plies", strip.Plies);
         json.WriteEndObject();

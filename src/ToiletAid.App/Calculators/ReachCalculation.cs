@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Text.Json;
 using Humanizer;
+using ToiletAid.App.Files;
 using ToiletAid.App.Pictures;
 using ToiletAid.App.Wording;
 using ToiletAid.Core.Knowledge;
@@ -71,7 +72,7 @@ public sealed class ReachCalculation : Calculation
         json.WriteString("posture", Words.Of(_posture));
         json.WriteNumber("draws", _draws);
         json.WriteNumber("seed", _report.Seed);
-        Put(json, "handReachMetres", _report.HandReach);
+        json.WriteRounded("handReachMetres", _report.HandReach);
         json.WriteBoolean("outsideSurvey", _report.OutsideSurvey);
         json.WriteString("picture", PictureFile);
         json.WriteStartArray("approaches");
@@ -88,8 +89,8 @@ public sealed class ReachCalculation : Calculation
             json.WriteString("question", c.Question);
             json.WriteString("against", c.Against);
             json.WriteBoolean("answerIsTooGood", c.AnswerIsTooGood);
-            Put(json, "metres", c.Metres);
-            Put(json, "degrees", c.Radians * 180 / Math.PI);
+            json.WriteRounded("metres", c.Metres);
+            json.WriteRounded("degrees", c.Radians * 180 / Math.PI);
             json.WriteEndObject();
         }
 
@@ -103,13 +104,13 @@ public sealed class ReachCalculation : Calculation
         json.WriteString("approach", Words.Of(need.Approach));
         json.WriteBoolean("allowed", need.Allowed);
         json.WriteString("forbiddenBecause", need.ForbiddenBecause);
-        Put(json, "middleMetres", need.MiddleLength);
-        Put(json, "medianMetres", need.MedianLength);
-        Put(json, "lowMetres", need.LowLength);
-        Put(json, "highMetres", need.HighLength);
-        Put(json, "sharePossible", need.SharePossible);
-        Put(json, "shareBareHandEnough", need.Allowed ? need.ProbabilityBareHand() : 0);
-        Put(json, "straightExtraMetres", need.Allowed ? need.StraightExtra : null);
+        json.WriteRounded("middleMetres", need.MiddleLength);
+        json.WriteRounded("medianMetres", need.MedianLength);
+        json.WriteRounded("lowMetres", need.LowLength);
+        json.WriteRounded("highMetres", need.HighLength);
+        json.WriteRounded("sharePossible", need.SharePossible);
+        json.WriteRounded("shareBareHandEnough", need.Allowed ? need.ProbabilityBareHand() : 0);
+        json.WriteRounded("straightExtraMetres", need.Allowed ? need.StraightExtra : null);
         bool posed = need.Allowed && double.IsFinite(need.MiddleLength);
         json.WritePropertyName("poseDegrees");
         if (posed)
@@ -117,7 +118,7 @@ public sealed class ReachCalculation : Calculation
             json.WriteStartObject();
             foreach (var (name, radians) in Angles(need.Pose))
             {
-                Put(json, name, radians * 180 / Math.PI);
+                json.WriteRounded(name, radians * 180 / Math.PI);
             }
 
             json.WriteEndObject();
@@ -132,7 +133,7 @@ public sealed class ReachCalculation : Calculation
         {
             json.WriteStartObject();
             json.WriteString("motion", Words.Of(joint.Motion));
-            Put(json, "changeForTenDegreesMetres", joint.ChangeForTenDegrees);
+            json.WriteRounded("changeForTenDegreesMetres", joint.ChangeForTenDegrees);
             json.WriteEndObject();
         }
 

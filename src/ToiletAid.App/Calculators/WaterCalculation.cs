@@ -58,26 +58,26 @@ public sealed class WaterCalculation : Calculation
     public override void Write(Utf8JsonWriter json)
     {
         json.WriteStartObject();
-        Put(json, "gentleSecondsPerFilling", _spray.GentleSecondsPerFilling);
-        Put(json, "strongSecondsPerFilling", _spray.StrongSecondsPerFilling);
-        Put(json, "gentleSecondsPerClean", _settings.KnowsOneClean ? _spray.GentleSecondsPerClean : null);
-        Put(json, "strongSecondsPerClean", _settings.KnowsOneClean ? _spray.StrongSecondsPerClean : null);
-        Put(json, "refillsPerClean", _settings.KnowsOneClean ? _spray.RefillsPerClean : null);
-        Put(json, "fullKilograms", _settings.EmptyKilograms is null ? null : _spray.FullKilograms);
-        Put(json, "limitCelsius", _limit);
+        json.WriteRounded("gentleSecondsPerFilling", _spray.GentleSecondsPerFilling);
+        json.WriteRounded("strongSecondsPerFilling", _spray.StrongSecondsPerFilling);
+        json.WriteRounded("gentleSecondsPerClean", _settings.KnowsOneClean ? _spray.GentleSecondsPerClean : null);
+        json.WriteRounded("strongSecondsPerClean", _settings.KnowsOneClean ? _spray.StrongSecondsPerClean : null);
+        json.WriteRounded("refillsPerClean", _settings.KnowsOneClean ? _spray.RefillsPerClean : null);
+        json.WriteRounded("fullKilograms", _settings.EmptyKilograms is null ? null : _spray.FullKilograms);
+        json.WriteRounded("limitCelsius", _limit);
         json.WritePropertyName("mix");
         if (_mix is { } mix)
         {
             json.WriteStartObject();
-            Put(json, "hotSupplyCelsius", _hot);
-            Put(json, "coldSupplyCelsius", _cold);
-            Put(json, "wishCelsius", _wish);
-            Put(json, "celsius", mix.Celsius);
-            Put(json, "hotMillilitres", mix.HotCubicMetres * 1e6);
-            Put(json, "coldMillilitres", mix.ColdCubicMetres * 1e6);
+            json.WriteRounded("hotSupplyCelsius", _hot);
+            json.WriteRounded("coldSupplyCelsius", _cold);
+            json.WriteRounded("wishCelsius", _wish);
+            json.WriteRounded("celsius", mix.Celsius);
+            json.WriteRounded("hotMillilitres", mix.HotCubicMetres * 1e6);
+            json.WriteRounded("coldMillilitres", mix.ColdCubicMetres * 1e6);
             json.WriteNumber("hotParts", mix.Parts.Hot);
             json.WriteNumber("coldParts", mix.Parts.Cold);
-            Put(json, "celsiusOfParts", mix.Parts.Celsius);
+            json.WriteRounded("celsiusOfParts", mix.Parts.Celsius);
             json.WriteBoolean("loweredToLimit", mix.IsLoweredToLimit);
             json.WriteBoolean("outOfReach", mix.IsOutOfReach);
             json.WriteBoolean("aboveLimit", mix.IsAboveLimit);
@@ -93,9 +93,9 @@ public sealed class WaterCalculation : Calculation
         {
             var burn = _knowledge.Water.Burns.At(celsius);
             json.WriteStartObject();
-            Put(json, "celsius", celsius);
+            json.WriteRounded("celsius", celsius);
             json.WriteString("bound", Core.Person.Words.Of(burn.Bound));
-            Put(json, "seconds", burn.Seconds);
+            json.WriteRounded("seconds", burn.Seconds);
             json.WriteEndObject();
         }
 

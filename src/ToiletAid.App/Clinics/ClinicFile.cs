@@ -1,6 +1,5 @@
 using System.Text.Json;
 using ToiletAid.App.Files;
-using ToiletAid.App.Store;
 using ToiletAid.App.Wording;
 using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Person;

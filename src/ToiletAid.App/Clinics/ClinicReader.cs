@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using System.Globalization;
 using System.Text.Json;
 using ToiletAid.App.Files;
-using ToiletAid.App.Store;
 using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Person;
 using ToiletAid.Core.Statistics;

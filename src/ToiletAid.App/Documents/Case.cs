@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using ToiletAid.App.Files;
 using ToiletAid.App.Wording;
 using ToiletAid.Core.Advising;
 using ToiletAid.Core.Fitting;

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ToiletAid.App.Pictures;
 
 namespace ToiletAid.App.Documents;
 

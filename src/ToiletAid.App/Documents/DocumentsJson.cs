@@ -1,5 +1,4 @@
 using System.Text.Json.Serialization;
-using ToiletAid.App.Teaching;
 
 namespace ToiletAid.App.Documents;
 
@@ -11,5 +10,4 @@ namespace ToiletAid.App.Documents;
     RespectRequiredConstructorParameters = true,
     AllowDuplicateProperties = false)]
 [JsonSerializable(typeof(DocumentData))]
-[JsonSerializable(typeof(TeachingWords))]
 internal sealed partial class DocumentsJson : JsonSerializerContext;

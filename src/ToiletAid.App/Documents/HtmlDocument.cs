@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Net;
 using System.Text;
+using ToiletAid.App.Pictures;
 using ToiletAid.App.Typed;
 using ToiletAid.Core.Person;
 

@@ -57,4 +57,17 @@ public static class JsonText
 
         json.WriteEndArray();
     }
+
+    /// <summary>Writes a number with four decimals, and null for what is no finite number.</summary>
+    internal static void WriteRounded(this Utf8JsonWriter json, string name, double? value)
+    {
+        if (value is { } v && double.IsFinite(v))
+        {
+            json.WriteNumber(name, Math.Round(v, 4));
+        }
+        else
+        {
+            json.WriteNull(name);
+        }
+    }
 }

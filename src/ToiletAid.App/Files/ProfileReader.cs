@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using System.Text.Json;
 using System.Text.Json.Nodes;
-using ToiletAid.App.Store;
 using ToiletAid.Core.Interview;
 using ToiletAid.Core.Person;
 

@@ -1,6 +1,5 @@
 using System.Globalization;
 using System.Text.Json;
-using ToiletAid.App.Store;
 using ToiletAid.Core.Interview;
 using ToiletAid.Core.Person;
 

@@ -1,3 +1,5 @@
+using ToiletAid.App.FileSystem;
+
 namespace ToiletAid.App.Files;
 
 /// <summary>Reads a whole file that somebody named, or says why it is not one that can be meant.</summary>
@@ -36,7 +38,7 @@ internal static class RegularFile
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException or ArgumentException)
         {
-            return Refused("cannot-read", $"it cannot be read, {ProfileFile.Reason(e)}");
+            return Refused("cannot-read", $"it cannot be read, {FileFault.Reason(e)}");
         }
     }
 

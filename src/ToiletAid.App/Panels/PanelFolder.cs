@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using System.Text;
 using ToiletAid.App.Files;
+using ToiletAid.App.FileSystem;
 using ToiletAid.App.Sessions;
 using ToiletAid.App.Typed;
 using ToiletAid.Core.Knowledge;

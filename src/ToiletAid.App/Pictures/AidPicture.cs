@@ -1,5 +1,4 @@
 using System.Net;
-using ToiletAid.App.Documents;
 using ToiletAid.Core.Catalogue;
 using ToiletAid.Core.Person;
 

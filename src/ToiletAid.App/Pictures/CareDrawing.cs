@@ -1,5 +1,4 @@
 using System.Globalization;
-using ToiletAid.App.Documents;
 
 namespace ToiletAid.App.Pictures;
 

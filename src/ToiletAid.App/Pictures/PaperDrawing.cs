@@ -1,4 +1,3 @@
-using ToiletAid.App.Documents;
 using ToiletAid.Core.Paper;
 
 namespace ToiletAid.App.Pictures;

@@ -1,4 +1,3 @@
-using ToiletAid.App.Documents;
 using ToiletAid.App.Wording;
 using ToiletAid.Core.Person;
 

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using ToiletAid.App.Documents;
 using ToiletAid.App.Wording;
 using ToiletAid.Core.Advising;
 using ToiletAid.Core.Catalogue;

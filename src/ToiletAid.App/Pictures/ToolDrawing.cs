@@ -1,5 +1,3 @@
-using ToiletAid.App.Documents;
-
 namespace ToiletAid.App.Pictures;
 
 /// <summary>The aid by itself, close by: getting it ready, letting go, washing it, and its shape.</summary>

@@ -1,6 +1,7 @@
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using ToiletAid.App.Files;
+using ToiletAid.App.FileSystem;
 using ToiletAid.Core.Catalogue;
 
 namespace ToiletAid.App.Stock;

@@ -1,6 +1,7 @@
 using System.Security.Cryptography;
 using System.Text;
 using ToiletAid.App.Files;
+using ToiletAid.App.FileSystem;
 using ToiletAid.App.Protection;
 using ToiletAid.Core.Interview;
 using ToiletAid.Core.Person;

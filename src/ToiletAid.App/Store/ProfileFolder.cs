@@ -1,4 +1,4 @@
-using ToiletAid.App.Files;
+using ToiletAid.App.FileSystem;
 using ToiletAid.Core.Person;
 
 namespace ToiletAid.App.Store;

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using ToiletAid.App.Files;
+using ToiletAid.App.FileSystem;
 using ToiletAid.App.Protection;
 using ToiletAid.Core.Interview;
 using ToiletAid.Core.Person;

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ToiletAid.App.Files;
 using ToiletAid.Core.Person;
 
 namespace ToiletAid.App.Store;

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using Humanizer;
-using ToiletAid.App.Documents;
 using ToiletAid.App.Files;
 using ToiletAid.App.Wording;
 using ToiletAid.Core.Catalogue;
@@ -26,7 +25,7 @@ public sealed record TeachingWords
     public required ImmutableDictionary<string, string> Gains { get; init; }
 
     /// <summary>The built-in words.</summary>
-    public static TeachingWords Load() => BuiltIn.Load("teaching-words.json", DocumentsJson.Default.TeachingWords);
+    public static TeachingWords Load() => BuiltIn.Load("teaching-words.json", TeachingJson.Default.TeachingWords);
 
     /// <summary>A kind in few words; one of the clinic's own by the name that the clinic gave it.</summary>
     internal string Name(Aid aid) => Kinds.GetValueOrDefault(aid.Id) ?? "the " + PlanText.Lower(aid.Name);

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using ToiletAid.App.Files;
+using ToiletAid.App.FileSystem;
 using ToiletAid.App.Sessions;
 using ToiletAid.App.Store;
 using ToiletAid.App.Wording;
@@ -77,7 +78,7 @@ public sealed class TrialRecording
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            return (null, ProfileFile.Reason(e));
+            return (null, FileFault.Reason(e));
         }
     }
 

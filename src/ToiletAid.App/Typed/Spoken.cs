@@ -1,4 +1,5 @@
 using System.Globalization;
+using Humanizer;
 using ToiletAid.Core.Quantities;
 
 namespace ToiletAid.App.Typed;
@@ -14,6 +15,13 @@ internal static class Spoken
         string number = Number(value);
         return unit.Symbol is "share" or "ratio" or "money" ? number : $"{number} {(number == "1" ? Singular(unit) : unit.Name)}";
     }
+
+    /// <summary>A force as dynamometers show it, and in newtons.</summary>
+    public static string Force(double newtons) =>
+        $"{Amount(Math.Round(Units.Find("kgf")!.FromSi(newtons), 1), Units.Find("kgf")!)}, that is {Newtons(newtons)}";
+
+    /// <summary>A force in whole newtons.</summary>
+    public static string Newtons(double newtons) => "newton".ToQuantity((int)Math.Round(newtons));
 
     /// <summary>At most three decimals, never an exponent.</summary>
     public static string Number(double value) =>

@@ -1,6 +1,6 @@
 using System.Globalization;
 using System.Text.Json;
-using ToiletAid.App.Documents;
+using ToiletAid.App.Files;
 using ToiletAid.App.Typed;
 using ToiletAid.Core.Knowledge;
 

@@ -1,5 +1,6 @@
 using System.Text.Json;
-using ToiletAid.App.Calculators;
+using ToiletAid.App.Files;
+using ToiletAid.App.Typed;
 using ToiletAid.Core.Advising;
 using ToiletAid.Core.Plans;
 
@@ -21,12 +22,12 @@ public static class GripText
 
         if (!weak)
         {
-            yield return $"With a weak hand for that age, {Calculation.Force(grip.WeakNewtons)}, {Would(grip.WithWeak)}. Measure the grip.";
+            yield return $"With a weak hand for that age, {Spoken.Force(grip.WeakNewtons)}, {Would(grip.WithWeak)}. Measure the grip.";
         }
 
         if (!strong)
         {
-            yield return $"With a strong hand for that age, {Calculation.Force(grip.StrongNewtons)}, {Would(grip.WithStrong)}. Measure the grip.";
+            yield return $"With a strong hand for that age, {Spoken.Force(grip.StrongNewtons)}, {Would(grip.WithStrong)}. Measure the grip.";
         }
     }
 
@@ -41,9 +42,9 @@ public static class GripText
 
         json.WriteStartObject(name);
         json.WriteBoolean("firstPlaceStays", Stays(grip.WithWeak, first) && Stays(grip.WithStrong, first));
-        Calculation.Put(json, "weakNewtons", grip.WeakNewtons);
+        json.WriteRounded("weakNewtons", grip.WeakNewtons);
         json.WriteString("firstWithWeak", grip.WithWeak?.Aid.Id);
-        Calculation.Put(json, "strongNewtons", grip.StrongNewtons);
+        json.WriteRounded("strongNewtons", grip.StrongNewtons);
         json.WriteString("firstWithStrong", grip.WithStrong?.Aid.Id);
         json.WriteEndObject();
     }

@@ -1,7 +1,6 @@
 using System.CommandLine;
-using System.CommandLine.Parsing;
-using System.Globalization;
 using ToiletAid.Core.Advising;
+using ToiletAidTui.Options;
 
 namespace ToiletAidTui.Batch;
 
@@ -24,23 +23,14 @@ internal sealed class BatchOptions
 
     internal BatchOptions()
     {
-        _jobs.Validators.Add(r => Within(r, 1, MostJobs, "--jobs"));
-        _samples.Validators.Add(r => Within(r, 1, MostSamples, "--samples"));
-        _draws.Validators.Add(r => Within(r, 1, MostDraws, "--draws"));
-        _resume.Validators.Add(r => Within(r, 0, long.MaxValue, "--resume"));
+        _jobs.Validators.Add(r => NumberRange.Check(r, 1, MostJobs, "--jobs"));
+        _samples.Validators.Add(r => NumberRange.Check(r, 1, MostSamples, "--samples"));
+        _draws.Validators.Add(r => NumberRange.Check(r, 1, MostDraws, "--draws"));
+        _resume.Validators.Add(r => NumberRange.Check(r, 0, long.MaxValue, "--resume"));
     }
 
     /// <summary>--seed, with the seed that advice is computed with elsewhere too.</summary>
     internal static Option<ulong> Seed() => new("--seed") { Description = "Seed of every draw. The same seed gives the same bytes.", DefaultValueFactory = _ => new AdviceSettings().Seed };
-
-    /// <summary>Adds an error when the number is out of range; what is no number has its error already.</summary>
-    internal static void Within(OptionResult result, long low, long high, string name)
-    {
-        if (result.Tokens is [var token] && long.TryParse(token.Value, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out long value) && (value < low || value > high))
-        {
-            result.AddError(value < low ? $"The value of {name} is below {low}, give {low} or more" : $"The value of {name} is above {high}, give {high} or less");
-        }
-    }
 
     internal void AddTo(Command command)
     {

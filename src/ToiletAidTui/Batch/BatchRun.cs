@@ -1,7 +1,6 @@
-using ToiletAid.App.Files;
+using ToiletAid.App.Store;
 using ToiletAid.Core.Interview;
 using ToiletAid.Core.Person;
-using ToiletAidTui.Commands;
 using ToiletAidTui.Host;
 
 namespace ToiletAidTui.Batch;

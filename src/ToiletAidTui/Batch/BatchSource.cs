@@ -1,4 +1,5 @@
 using ToiletAid.App.Files;
+using ToiletAid.App.FileSystem;
 using ToiletAid.App.Store;
 using ToiletAid.Core.Interview;
 using ToiletAid.Core.Person;
@@ -51,7 +52,7 @@ internal sealed class BatchSource(QuestionSet questions, Terminal terminal)
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            return [Faulty(path, "cannot-read", $"the folder cannot be read, {ProfileFile.Reason(e)}")];
+            return [Faulty(path, "cannot-read", $"the folder cannot be read, {FileFault.Reason(e)}")];
         }
 
         Array.Sort(files, StringComparer.Ordinal);
@@ -69,7 +70,7 @@ internal sealed class BatchSource(QuestionSet questions, Terminal terminal)
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            return [Faulty(path, "cannot-read", $"it cannot be read, {ProfileFile.Reason(e)}")];
+            return [Faulty(path, "cannot-read", $"it cannot be read, {FileFault.Reason(e)}")];
         }
 
         return Closing(path, stream);

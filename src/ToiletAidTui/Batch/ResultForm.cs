@@ -5,8 +5,8 @@ using ToiletAid.App.Wording;
 using ToiletAid.Core.Advising;
 using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Person;
-using ToiletAidTui.Commands;
 using ToiletAidTui.Host;
+using ToiletAidTui.Options;
 
 namespace ToiletAidTui.Batch;
 

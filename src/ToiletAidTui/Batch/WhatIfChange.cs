@@ -2,8 +2,8 @@ using System.Collections.Immutable;
 using ToiletAid.Core.Interview;
 using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Person;
-using ToiletAidTui.Commands;
 using ToiletAidTui.Host;
+using ToiletAidTui.Options;
 
 namespace ToiletAidTui.Batch;
 

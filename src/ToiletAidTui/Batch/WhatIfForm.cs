@@ -2,8 +2,8 @@ using System.Text.Json;
 using ToiletAid.App.Files;
 using ToiletAid.App.Wording;
 using ToiletAid.Core.Explaining;
-using ToiletAidTui.Commands;
 using ToiletAidTui.Host;
+using ToiletAidTui.Options;
 
 namespace ToiletAidTui.Batch;
 

@@ -4,6 +4,7 @@ using ToiletAid.App.Pictures;
 using ToiletAid.App.Wording;
 using ToiletAid.Core.Catalogue;
 using ToiletAidTui.Host;
+using ToiletAidTui.Options;
 
 namespace ToiletAidTui.Commands;
 

@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.Text.Json.Nodes;
 using Humanizer;
 using ToiletAid.App.Files;
+using ToiletAid.App.FileSystem;
 using ToiletAid.App.Stock;
 using ToiletAid.App.Wording;
 using ToiletAid.Core.Catalogue;
@@ -67,7 +68,7 @@ internal static class AidsMeasureCommand
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException or ArgumentException)
         {
-            terminal.Error.WriteLine($"{(save.Length == 0 ? "The file" : save)} could not be written, {ProfileFile.Reason(e)}. Nothing was saved.");
+            terminal.Error.WriteLine($"{(save.Length == 0 ? "The file" : save)} could not be written, {FileFault.Reason(e)}. Nothing was saved.");
             return ExitCode.InputRefused;
         }
     }

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using ToiletAid.Core.Person;
 using ToiletAidTui.Host;
+using ToiletAidTui.Options;
 
 namespace ToiletAidTui.Commands;
 

@@ -9,8 +9,11 @@ using ToiletAid.Core.Interview;
 using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Person;
 using ToiletAidTui.Host;
+using ToiletAidTui.Keys;
 using ToiletAidTui.Linear;
-using ToiletAidTui.Screens;
+using ToiletAidTui.Modes;
+using ToiletAidTui.Options;
+using ToiletAidTui.Visits;
 
 namespace ToiletAidTui.Commands;
 

@@ -5,6 +5,7 @@ using ToiletAid.Core.Advising;
 using ToiletAid.Core.Outcomes;
 using ToiletAidTui.Batch;
 using ToiletAidTui.Host;
+using ToiletAidTui.Options;
 
 namespace ToiletAidTui.Commands;
 
@@ -18,7 +19,7 @@ internal static class CaseloadCommand
         var paths = ProfileArgument.Many();
         var date = DayOption.Define("list");
         var weeks = new Option<int>("--weeks") { Description = "Weeks after the last visit at which a review is due.", DefaultValueFactory = _ => CaseloadTally.UsualWeeks(BuiltIn.Evidence()) };
-        weeks.Validators.Add(r => BatchOptions.Within(r, 1, MostWeeks, "--weeks"));
+        weeks.Validators.Add(r => NumberRange.Check(r, 1, MostWeeks, "--weeks"));
         var format = Formats.Option(Formats.Text, Formats.Csv);
         var aids = StockOption.Define();
         var batch = new BatchOptions();

@@ -3,6 +3,7 @@ using System.CommandLine.Completions;
 using System.CommandLine.Help;
 using System.CommandLine.Parsing;
 using ToiletAid.App.Files;
+using ToiletAid.App.FileSystem;
 using ToiletAid.Core.Advising;
 using ToiletAidTui.Commands.About;
 using ToiletAidTui.Commands.Calculators;
@@ -10,6 +11,7 @@ using ToiletAidTui.Commands.Completion;
 using ToiletAidTui.Commands.Help;
 using ToiletAidTui.Commands.Manual;
 using ToiletAidTui.Host;
+using ToiletAidTui.Options;
 
 namespace ToiletAidTui.Commands;
 
@@ -44,7 +46,7 @@ public static class CliHost
         }
         catch (IOException e)
         {
-            terminal.Error.WriteLine($"The output could not be written, {ProfileFile.Reason(e)}.");
+            terminal.Error.WriteLine($"The output could not be written, {FileFault.Reason(e)}.");
             return ExitCode.InputRefused;
         }
     }

@@ -1,5 +1,6 @@
 using ToiletAid.App.Documents;
 using ToiletAidTui.Host;
+using ToiletAidTui.Options;
 
 namespace ToiletAidTui.Commands;
 

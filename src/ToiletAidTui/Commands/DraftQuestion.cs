@@ -1,6 +1,7 @@
 using ToiletAid.App.Files;
 using ToiletAid.Core.Person;
 using ToiletAidTui.Host;
+using ToiletAidTui.Visits;
 
 namespace ToiletAidTui.Commands;
 

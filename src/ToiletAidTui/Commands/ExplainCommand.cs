@@ -10,6 +10,7 @@ using ToiletAid.Core.Catalogue;
 using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Person;
 using ToiletAidTui.Host;
+using ToiletAidTui.Options;
 using ToiletAidTui.Screens;
 
 namespace ToiletAidTui.Commands;

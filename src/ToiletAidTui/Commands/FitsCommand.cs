@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.CommandLine.Completions;
 using ToiletAid.App.Articles;
 using ToiletAid.App.Files;
+using ToiletAid.App.FileSystem;
 using ToiletAid.App.Stock;
 using ToiletAid.App.Wording;
 using ToiletAid.Core.Advising;
@@ -9,6 +10,7 @@ using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Person;
 using ToiletAidTui.Host;
 using ToiletAidTui.Linear;
+using ToiletAidTui.Options;
 
 namespace ToiletAidTui.Commands;
 
@@ -135,7 +137,7 @@ internal sealed class FitsCommand
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException or ArgumentException)
         {
-            return (false, $"{(path.Length == 0 ? "The file" : path)} could not be written, {ProfileFile.Reason(e)}. Nothing was saved.");
+            return (false, $"{(path.Length == 0 ? "The file" : path)} could not be written, {FileFault.Reason(e)}. Nothing was saved.");
         }
     }
 

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using ToiletAid.App.Files;
+using ToiletAid.App.FileSystem;
 using ToiletAid.App.Store;
 using ToiletAidTui.Host;
 
@@ -141,7 +142,7 @@ internal static class KeepingCommands
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException or ArgumentException)
         {
-            terminal.Error.WriteLine($"{(file.Length == 0 ? "The file" : file)} could not be changed, {ProfileFile.Reason(e)}.");
+            terminal.Error.WriteLine($"{(file.Length == 0 ? "The file" : file)} could not be changed, {FileFault.Reason(e)}.");
             return ExitCode.InputRefused;
         }
     }

@@ -1,13 +1,14 @@
 using System.CommandLine;
 using ToiletAid.App.Clinics;
-using ToiletAid.App.Documents;
 using ToiletAid.App.Files;
+using ToiletAid.App.FileSystem;
 using ToiletAid.App.Wording;
 using ToiletAid.Core.Advising;
 using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Outcomes;
 using ToiletAidTui.Batch;
 using ToiletAidTui.Host;
+using ToiletAidTui.Options;
 
 namespace ToiletAidTui.Commands;
 
@@ -102,7 +103,7 @@ internal sealed class OutcomesCommand
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException or ArgumentException)
         {
-            return Complain($"{(file.Length == 0 ? "The file" : file)} could not be written, {ProfileFile.Reason(e)}.");
+            return Complain($"{(file.Length == 0 ? "The file" : file)} could not be written, {FileFault.Reason(e)}.");
         }
 
         // Where the results go to a program, what was learnt is told beside them.

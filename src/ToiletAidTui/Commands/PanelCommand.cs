@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.CommandLine;
 using ToiletAid.App.Files;
+using ToiletAid.App.FileSystem;
 using ToiletAid.App.Panels;
 using ToiletAid.App.Wording;
 using ToiletAid.Core.Advising;
@@ -10,6 +11,7 @@ using ToiletAid.Core.Person;
 using ToiletAid.Core.Simulation;
 using ToiletAidTui.Batch;
 using ToiletAidTui.Host;
+using ToiletAidTui.Options;
 
 namespace ToiletAidTui.Commands;
 
@@ -32,7 +34,7 @@ internal sealed class PanelCommand
     private PanelCommand(Terminal terminal)
     {
         _terminal = terminal;
-        _people.Validators.Add(r => BatchOptions.Within(r, 1, MostPeople, "--people"));
+        _people.Validators.Add(r => NumberRange.Check(r, 1, MostPeople, "--people"));
     }
 
     internal static Command Define(Terminal terminal)
@@ -90,7 +92,7 @@ internal sealed class PanelCommand
         catch (Exception e) when (e is IOException or UnauthorizedAccessException or ArgumentException)
         {
             notice?.Dispose();
-            _terminal.Error.WriteLine($"{(folder.Length == 0 ? "The folder" : folder)} could not be written, {ProfileFile.Reason(e)}.");
+            _terminal.Error.WriteLine($"{(folder.Length == 0 ? "The folder" : folder)} could not be written, {FileFault.Reason(e)}.");
             return ExitCode.InputRefused;
         }
 

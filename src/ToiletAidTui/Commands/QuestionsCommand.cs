@@ -2,6 +2,7 @@ using System.CommandLine;
 using ToiletAid.App.Files;
 using ToiletAid.App.Wording;
 using ToiletAidTui.Host;
+using ToiletAidTui.Options;
 
 namespace ToiletAidTui.Commands;
 

@@ -4,6 +4,7 @@ using ToiletAid.Core.Advising;
 using ToiletAid.Core.Knowledge;
 using ToiletAidTui.Batch;
 using ToiletAidTui.Host;
+using ToiletAidTui.Options;
 
 namespace ToiletAidTui.Commands;
 

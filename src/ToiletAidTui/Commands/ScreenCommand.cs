@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using ToiletAid.App.Files;
+using ToiletAid.App.Store;
 using ToiletAid.App.Trials;
 using ToiletAid.Core.Advising;
 using ToiletAid.Core.Asking;
@@ -7,9 +7,11 @@ using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Person;
 using ToiletAidTui.FullScreen;
 using ToiletAidTui.Host;
-using ToiletAidTui.Linear;
+using ToiletAidTui.Keys;
+using ToiletAidTui.Modes;
 using ToiletAidTui.Screens;
 using ToiletAidTui.Settings;
+using ToiletAidTui.Visits;
 
 namespace ToiletAidTui.Commands;
 

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using ToiletAid.App.Files;
 using ToiletAidTui.Host;
+using ToiletAidTui.Options;
 using ToiletAidTui.Settings;
 
 namespace ToiletAidTui.Commands;

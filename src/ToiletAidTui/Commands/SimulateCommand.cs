@@ -5,6 +5,7 @@ using ToiletAid.Core.Person;
 using ToiletAid.Core.Simulation;
 using ToiletAidTui.Batch;
 using ToiletAidTui.Host;
+using ToiletAidTui.Options;
 
 namespace ToiletAidTui.Commands;
 
@@ -17,7 +18,7 @@ internal static class SimulateCommand
     internal static Command Define(Terminal terminal)
     {
         var people = new Option<long>("--people") { Description = "How many people.", Required = true };
-        people.Validators.Add(r => BatchOptions.Within(r, 1, PeopleSimulator.Most, "--people"));
+        people.Validators.Add(r => NumberRange.Check(r, 1, PeopleSimulator.Most, "--people"));
         var seed = BatchOptions.Seed();
         var depth = new Option<string>("--depth") { Description = $"Which questions are answered: {string.Join(", ", Words.All<Depth>())}.", DefaultValueFactory = _ => Words.Of(Depth.Full) };
         depth.AcceptOnlyFromAmong([.. Words.All<Depth>()]);

@@ -6,6 +6,7 @@ using ToiletAid.Core.Explaining;
 using ToiletAid.Core.Knowledge;
 using ToiletAidTui.Batch;
 using ToiletAidTui.Host;
+using ToiletAidTui.Options;
 
 namespace ToiletAidTui.Commands;
 

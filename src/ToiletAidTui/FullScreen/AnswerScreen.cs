@@ -5,6 +5,7 @@ using TerminalGui::Terminal.Gui.Input;
 using TerminalGui::Terminal.Gui.ViewBase;
 using TerminalGui::Terminal.Gui.Views;
 using ToiletAidTui.Host;
+using ToiletAidTui.Keys;
 using ToiletAidTui.Screens;
 using Attribute = TerminalGui::Terminal.Gui.Drawing.Attribute;
 

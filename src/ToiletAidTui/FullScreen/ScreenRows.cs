@@ -1,5 +1,6 @@
 using ToiletAid.Core.Person;
 using ToiletAidTui.Host;
+using ToiletAidTui.Keys;
 using ToiletAidTui.Screens;
 
 namespace ToiletAidTui.FullScreen;

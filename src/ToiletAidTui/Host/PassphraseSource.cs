@@ -1,6 +1,6 @@
 using System.Text;
 using Microsoft.Win32.SafeHandles;
-using ToiletAid.App.Files;
+using ToiletAid.App.FileSystem;
 
 namespace ToiletAidTui.Host;
 
@@ -85,7 +85,7 @@ public sealed class PassphraseSource(Terminal terminal, string? file, int? descr
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException or ArgumentException)
         {
-            return Complain($"{from} cannot be read, {ProfileFile.Reason(e)}.");
+            return Complain($"{from} cannot be read, {FileFault.Reason(e)}.");
         }
     }
 

@@ -1,7 +1,8 @@
 using ToiletAid.App.Sessions;
+using ToiletAid.App.Wording;
 using ToiletAid.Core.Interview;
 using ToiletAidTui.Host;
-using ToiletAidTui.Screens;
+using ToiletAidTui.Keys;
 
 namespace ToiletAidTui.Linear;
 

@@ -1,6 +1,8 @@
 using System.Globalization;
 using ToiletAidTui.Host;
+using ToiletAidTui.Keys;
 using ToiletAidTui.Screens;
+using ToiletAidTui.Visits;
 
 namespace ToiletAidTui.Linear;
 

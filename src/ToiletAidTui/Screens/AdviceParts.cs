@@ -7,6 +7,7 @@ using ToiletAid.Core.Explaining;
 using ToiletAid.Core.Fitting;
 using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Person;
+using ToiletAidTui.Visits;
 
 namespace ToiletAidTui.Screens;
 

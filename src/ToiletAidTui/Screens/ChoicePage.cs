@@ -1,3 +1,6 @@
+using ToiletAidTui.Keys;
+using ToiletAidTui.Visits;
+
 namespace ToiletAidTui.Screens;
 
 /// <summary>A question with one answer out of several.</summary>

@@ -1,3 +1,5 @@
+using ToiletAidTui.Keys;
+
 namespace ToiletAidTui.Screens;
 
 /// <summary>Text with one line to type.</summary>

@@ -1,4 +1,5 @@
 using System.Globalization;
+using ToiletAidTui.Keys;
 
 namespace ToiletAidTui.Screens;
 

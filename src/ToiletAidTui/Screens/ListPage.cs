@@ -1,4 +1,5 @@
 using ToiletAid.App.Wording;
+using ToiletAidTui.Keys;
 
 namespace ToiletAidTui.Screens;
 

@@ -1,4 +1,6 @@
 using ToiletAid.App.Wording;
+using ToiletAidTui.Keys;
+using ToiletAidTui.Visits;
 
 namespace ToiletAidTui.Screens;
 

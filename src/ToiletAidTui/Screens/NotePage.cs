@@ -1,4 +1,5 @@
 using ToiletAid.App.Sessions;
+using ToiletAidTui.Keys;
 
 namespace ToiletAidTui.Screens;
 

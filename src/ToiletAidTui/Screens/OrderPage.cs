@@ -1,5 +1,7 @@
 using ToiletAid.App.Wording;
 using ToiletAid.Core.Person;
+using ToiletAidTui.Keys;
+using ToiletAidTui.Visits;
 
 namespace ToiletAidTui.Screens;
 

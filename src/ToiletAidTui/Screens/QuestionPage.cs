@@ -1,6 +1,9 @@
 using ToiletAid.App.Sessions;
+using ToiletAid.App.Wording;
 using ToiletAid.Core.Interview;
 using ToiletAid.Core.Person;
+using ToiletAidTui.Keys;
+using ToiletAidTui.Visits;
 
 namespace ToiletAidTui.Screens;
 

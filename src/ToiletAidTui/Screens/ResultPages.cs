@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
 using ToiletAid.App.Wording;
 using ToiletAid.Core.Person;
+using ToiletAidTui.Keys;
+using ToiletAidTui.Visits;
 
 namespace ToiletAidTui.Screens;
 

@@ -1,4 +1,5 @@
 using ToiletAid.Core.Person;
+using ToiletAidTui.Visits;
 
 namespace ToiletAidTui.Screens;
 

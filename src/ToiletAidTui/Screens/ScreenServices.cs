@@ -4,8 +4,9 @@ using ToiletAid.App.Files;
 using ToiletAid.App.Store;
 using ToiletAid.Core.Interview;
 using ToiletAid.Core.Person;
-using ToiletAidTui.Host;
+using ToiletAidTui.Keys;
 using ToiletAidTui.Settings;
+using ToiletAidTui.Visits;
 
 namespace ToiletAidTui.Screens;
 

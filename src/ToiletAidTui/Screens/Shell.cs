@@ -1,3 +1,6 @@
+using ToiletAidTui.Keys;
+using ToiletAidTui.Visits;
+
 namespace ToiletAidTui.Screens;
 
 /// <summary>The screens of the program: which one is shown and what the keys that work everywhere do. It draws nothing.</summary>

@@ -2,7 +2,8 @@ using ToiletAid.App.Files;
 using ToiletAid.App.Sessions;
 using ToiletAid.App.Store;
 using ToiletAid.Core.Person;
-using ToiletAidTui.Host;
+using ToiletAidTui.Keys;
+using ToiletAidTui.Visits;
 
 namespace ToiletAidTui.Screens;
 

@@ -1,3 +1,5 @@
+using ToiletAidTui.Keys;
+
 namespace ToiletAidTui.Screens;
 
 /// <summary>Text to read, and nothing to do but go back.</summary>

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using ToiletAid.App.Sessions;
 using ToiletAid.App.Trials;
 using ToiletAid.App.Wording;
+using ToiletAidTui.Keys;
 
 namespace ToiletAidTui.Screens;
 

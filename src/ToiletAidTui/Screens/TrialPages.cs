@@ -1,5 +1,6 @@
-using ToiletAid.App.Store;
+using ToiletAid.App.Files;
 using ToiletAid.App.Trials;
+using ToiletAidTui.Visits;
 
 namespace ToiletAidTui.Screens;
 

@@ -1,3 +1,5 @@
+using ToiletAidTui.Keys;
+
 namespace ToiletAidTui.Screens;
 
 /// <summary>A line being typed.</summary>

@@ -1,3 +1,6 @@
+using ToiletAidTui.Keys;
+using ToiletAidTui.Visits;
+
 namespace ToiletAidTui.Screens;
 
 /// <summary>A question whose answer is typed, as in the linear mode.</summary>

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using ToiletAidTui.Screens;
+using ToiletAidTui.Keys;
 
 namespace ToiletAidTui.Settings;
 
@@ -18,6 +18,9 @@ internal static class SettingList
     internal const string TerminalsOwn = "terminal";
     internal const string Yes = "yes";
 
+    /// <summary>In place of a file of the clinic: the built-in values alone.</summary>
+    internal const string NoClinic = "none";
+
     /// <summary>Longest time after which a screen can be hidden: a working day.</summary>
     private const int MostIdleMinutes = 480;
 
@@ -29,7 +32,7 @@ internal static class SettingList
         new(IdleMinutes, "10", "Minutes without a key after which the full screen is hidden. 0 means never.", "a whole number from 0 to 480", IsMinutes) { Label = "Minutes until the screen is hidden" },
         new(ClearOnLeaving, "no", "Clears the screen and its scrollback on leaving.", "yes or no", v => v is Yes or "no") { Label = "Clear the screen on leaving" },
         new(OneKey, "no", "A number answers a question at once, without Enter.", "yes or no", v => v is Yes or "no") { Label = "One key for an answer" },
-        new(Clinic, Commands.ClinicOption.None, "File of the clinic's own values that advice is based on, as toiletaid outcomes saves it.", "the path of a file, or none", v => v.Length > 0) { Label = "The clinic's own values" },
+        new(Clinic, NoClinic, "File of the clinic's own values that advice is based on, as toiletaid outcomes saves it.", "the path of a file, or none", v => v.Length > 0) { Label = "The clinic's own values" },
         .. KeyMap.BuiltIn.Select(b => new SettingDefinition(Keys + b.Name, string.Join(' ', b.Keys), $"Keys for: {b.Label}.", "F1 to F12, Esc, or Ctrl+ and a letter, several with spaces between them", v => KeyMap.AreKeys(v)) { Label = $"Keys, {char.ToLowerInvariant(b.Label[0])}{b.Label[1..]}" }),
     ];
 

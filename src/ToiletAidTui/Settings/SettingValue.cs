@@ -1,4 +1,4 @@
-using ToiletAidTui.Screens;
+using ToiletAidTui.Keys;
 
 namespace ToiletAidTui.Settings;
 

@@ -1,6 +1,6 @@
 using Microsoft.Extensions.Configuration;
 using Microsoft.Extensions.Configuration.Memory;
-using ToiletAid.App.Files;
+using ToiletAid.App.FileSystem;
 using ToiletAid.App.Store;
 
 namespace ToiletAidTui.Settings;
@@ -100,7 +100,7 @@ internal sealed class SettingsReader(Func<string, string?> environment, string m
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            fault = $"{path} cannot be read, {ProfileFile.Reason(e)}.";
+            fault = $"{path} cannot be read, {FileFault.Reason(e)}.";
         }
 
         return null;

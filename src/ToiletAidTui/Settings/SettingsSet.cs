@@ -1,5 +1,5 @@
 using System.Globalization;
-using ToiletAidTui.Screens;
+using ToiletAidTui.Keys;
 
 namespace ToiletAidTui.Settings;
 

@@ -1,7 +1,7 @@
 using System.Text;
 using System.Text.Json;
 using System.Text.Json.Nodes;
-using ToiletAid.App.Files;
+using ToiletAid.App.FileSystem;
 
 namespace ToiletAidTui.Settings;
 
@@ -48,7 +48,7 @@ internal sealed class UserSettings(string path)
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            return $"{path} could not be written, {ProfileFile.Reason(e)}.";
+            return $"{path} could not be written, {FileFault.Reason(e)}.";
         }
         catch (Exception e) when (e is JsonException or ArgumentException)
         {

@@ -13,7 +13,7 @@ public sealed class StopTests
         string whole = Cli.Run(People.Ndjson, "rank", "-", "--format", "ndjson", "--samples", "500").Output;
 
         // The input stays open, so that the program waits for more when the signal comes.
-        using var process = Tool.Start(Tool.Program, "rank", "-", "--format", "ndjson", "--samples", "500");
+        using var process = Tool.StartStoppable(Tool.Program, "rank", "-", "--format", "ndjson", "--samples", "500");
         await process.StandardInput.WriteAsync(string.Join('\n', People.Lines.Take(5)) + "\n");
         await process.StandardInput.FlushAsync(TestContext.Current.CancellationToken);
         string first = await process.StandardOutput.ReadLineAsync(TestContext.Current.CancellationToken) + "\n";

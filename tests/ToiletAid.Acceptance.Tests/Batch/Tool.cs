@@ -24,6 +24,9 @@ internal static class Tool
         RedirectStandardError = true,
     })!;
 
+    /// <summary>The same, with signals as a program at a terminal has them: tests that a shell started in the background hand on that Control C is ignored.</summary>
+    internal static Process StartStoppable(string file, params string[] args) => OperatingSystem.IsLinux() ? Start("env", ["--default-signal", file, .. args]) : Start(file, args);
+
     /// <summary>Runs a tool on this input to its end.</summary>
     internal static async Task<(int Code, string Output, string Error)> Run(string input, string file, params string[] args)
     {

@@ -1,6 +1,7 @@
 using System.Text.RegularExpressions;
 using ToiletAid.App.Documents;
 using ToiletAid.App.Files;
+using ToiletAid.App.Pictures;
 
 namespace ToiletAid.Acceptance.Tests.Documents;
 

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using ToiletAid.App.Files;
 using ToiletAid.App.Sessions;
+using ToiletAid.App.Store;
 using ToiletAid.App.Wording;
 using ToiletAid.Core.Advising;
 using ToiletAid.Core.Asking;

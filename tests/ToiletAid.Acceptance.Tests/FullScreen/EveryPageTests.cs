@@ -1,6 +1,7 @@
 using System.Text.RegularExpressions;
 using ToiletAid.Core.Person;
 using ToiletAidTui.FullScreen;
+using ToiletAidTui.Keys;
 using ToiletAidTui.Screens;
 
 namespace ToiletAid.Acceptance.Tests.FullScreen;

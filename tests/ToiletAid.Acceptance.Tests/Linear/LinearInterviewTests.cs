@@ -1,5 +1,6 @@
 using CsCheck;
 using ToiletAid.App.Files;
+using ToiletAid.App.Store;
 using ToiletAid.Core.Interview;
 using ToiletAid.Core.Person;
 

@@ -19,7 +19,7 @@ public sealed class SettingsTests : IDisposable
         Assert.Equal(
             ["mode full-screen from your own file", "contrast high from the machine's file", "idle-minutes 3 from TOILETAID_IDLE_MINUTES in the environment", "clear-on-leaving yes from an option"],
             settings!.Values.Take(4).Select(v => $"{v.Definition.Name} {v.Value} {v.Source.Split(" /")[0]}"));
-        Assert.Equal(ToiletAidTui.Screens.KeyAction.Help, settings.Keys.Find("F6"));
+        Assert.Equal(ToiletAidTui.Keys.KeyAction.Help, settings.Keys.Find("F6"));
         Assert.Null(settings.Keys.Find("F1"));
         Assert.Equal("built in", settings.Values.First(v => v.Definition.Name == "keys:menu").Source);
     }

@@ -1,6 +1,7 @@
 using System.Text.Json.Nodes;
 using ToiletAid.App.Clinics;
 using ToiletAid.App.Files;
+using ToiletAid.App.Store;
 using ToiletAid.Core.Advising;
 using ToiletAid.Core.Knowledge;
 

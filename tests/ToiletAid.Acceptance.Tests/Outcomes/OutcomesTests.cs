@@ -1,6 +1,7 @@
 using System.Text.Json.Nodes;
 using System.Xml.Linq;
 using ToiletAid.App.Files;
+using ToiletAid.App.Store;
 using ToiletAid.Core.Knowledge;
 
 namespace ToiletAid.Acceptance.Tests.Outcomes;

@@ -1,6 +1,6 @@
 using System.Globalization;
 using System.Xml.Linq;
-using ToiletAid.App.Documents;
+using ToiletAid.App.Pictures;
 
 namespace ToiletAid.Acceptance.Tests.Pictures;
 

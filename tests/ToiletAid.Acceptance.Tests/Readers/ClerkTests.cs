@@ -1,5 +1,6 @@
 using System.Globalization;
 using ToiletAid.App.Files;
+using ToiletAid.App.Store;
 using ToiletAid.App.Wording;
 using ToiletAid.Core.Interview;
 using ToiletAid.Core.Person;

@@ -1,5 +1,4 @@
-using ToiletAidTui.Linear;
-using ToiletAidTui.Screens;
+using ToiletAidTui.Keys;
 
 namespace ToiletAid.Acceptance.Tests.Readers;
 

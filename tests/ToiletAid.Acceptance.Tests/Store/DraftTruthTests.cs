@@ -1,4 +1,5 @@
 using ToiletAid.App.Files;
+using ToiletAid.App.FileSystem;
 using ToiletAid.App.Store;
 
 namespace ToiletAid.Acceptance.Tests.Store;

@@ -1,5 +1,6 @@
 using System.Runtime.InteropServices;
 using ToiletAid.App.Files;
+using ToiletAid.App.FileSystem;
 using ToiletAid.App.Store;
 
 namespace ToiletAid.Acceptance.Tests.Store;
@@ -23,7 +24,7 @@ public sealed partial class HardDiskTests
             Fill(folder.File("filler"));
 
             var fault = Assert.ThrowsAny<IOException>(() => Profiles.Add(path, "K-014", NumberedVisit.Session(1), stored));
-            Assert.Equal("the disk is full", ProfileFile.Reason(fault));
+            Assert.Equal("the disk is full", FileFault.Reason(fault));
             Assert.Equal(1, Profiles.Open(path).Value!.Revision);
             Assert.Empty(Directory.GetFiles(folder.Path, ".*.new"));
 
@@ -46,7 +47,7 @@ public sealed partial class HardDiskTests
         try
         {
             var fault = Assert.ThrowsAny<IOException>(() => Profiles.Add(folder.File("K-014.json"), "K-014", NumberedVisit.Session(0), seen: null));
-            Assert.Equal("the disk is read-only", ProfileFile.Reason(fault));
+            Assert.Equal("the disk is read-only", FileFault.Reason(fault));
         }
         finally
         {
@@ -66,7 +67,7 @@ public sealed partial class HardDiskTests
         try
         {
             var fault = AsOrdinaryUser(() => Assert.Throws<UnauthorizedAccessException>(() => Profiles.Add(path, "K-014", NumberedVisit.Session(1), stored)));
-            Assert.Equal("this account is not allowed to use it", ProfileFile.Reason(fault));
+            Assert.Equal("this account is not allowed to use it", FileFault.Reason(fault));
         }
         finally
         {
@@ -83,7 +84,7 @@ public sealed partial class HardDiskTests
         string away = Path.Combine(folder.Path, "share"), path = Path.Combine(away, "K-014.json");
 
         var fault = Assert.ThrowsAny<IOException>(() => Profiles.Add(path, "K-014", NumberedVisit.Session(0), seen: null));
-        Assert.Equal("its folder does not exist", ProfileFile.Reason(fault));
+        Assert.Equal("its folder does not exist", FileFault.Reason(fault));
 
         Directory.CreateDirectory(away);
         Assert.Equal(1, Profiles.Add(path, "K-014", NumberedVisit.Session(0), seen: null).Value!.Stored.Revision);
@@ -107,7 +108,7 @@ public sealed partial class HardDiskTests
         using var held = FolderLock.Take(folder.Path, TimeSpan.FromSeconds(1));
 
         var fault = Assert.Throws<FolderBusyException>(() => FolderLock.Take(folder.Path, TimeSpan.FromMilliseconds(50)));
-        Assert.Equal("another program or PC is saving in its folder", ProfileFile.Reason(fault));
+        Assert.Equal("another program or PC is saving in its folder", FileFault.Reason(fault));
     }
 
     /// <summary>The administrator may write everywhere; on this thread and for a moment the rights of files hold for the test too.</summary>

@@ -1,4 +1,4 @@
-using ToiletAid.App.Files;
+using ToiletAid.App.FileSystem;
 
 namespace ToiletAid.Acceptance.Tests.Store;
 

@@ -2,6 +2,7 @@ using System.Text.RegularExpressions;
 using ToiletAid.Acceptance.Tests.Documents;
 using ToiletAid.App.Documents;
 using ToiletAid.App.Files;
+using ToiletAid.App.Store;
 using ToiletAid.App.Teaching;
 using ToiletAid.Core.Advising;
 using ToiletAid.Core.Catalogue;

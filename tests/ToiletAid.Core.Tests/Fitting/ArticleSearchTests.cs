@@ -1,4 +1,5 @@
 using ToiletAid.App.Files;
+using ToiletAid.App.Store;
 using ToiletAid.Core.Advising;
 using ToiletAid.Core.Catalogue;
 using ToiletAid.Core.Fitting;

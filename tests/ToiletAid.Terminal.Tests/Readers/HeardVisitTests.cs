@@ -1,4 +1,5 @@
 using ToiletAid.App.Files;
+using ToiletAid.App.Store;
 using ToiletAid.App.Wording;
 using ToiletAid.Core.Person;
 using ToiletAidTui.Host;

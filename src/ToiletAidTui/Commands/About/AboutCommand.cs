@@ -1,6 +1,7 @@
 using System.CommandLine;
 using ToiletAidTui.Host;
 using ToiletAidTui.Notices;
+using ToiletAidTui.Options;
 
 namespace ToiletAidTui.Commands.About;
 

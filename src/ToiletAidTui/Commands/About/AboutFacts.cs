@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using System.Reflection;
 using System.Runtime.InteropServices;
-using ToiletAid.App.Documents;
+using ToiletAid.App.Files;
 using ToiletAid.App.Origins;
 using ToiletAidTui.Notices;
 

@@ -6,6 +6,7 @@ using ToiletAid.App.Files;
 using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Person;
 using ToiletAidTui.Host;
+using ToiletAidTui.Options;
 
 namespace ToiletAidTui.Commands.Calculators;
 

@@ -1,7 +1,8 @@
 using System.CommandLine;
 using ToiletAidTui.Commands.Help;
 using ToiletAidTui.Host;
-using ToiletAidTui.Screens;
+using ToiletAidTui.Keys;
+using ToiletAidTui.Options;
 
 namespace ToiletAidTui.Commands.Manual;
 

@@ -2,10 +2,10 @@ using System.CommandLine;
 using System.Globalization;
 using System.Reflection;
 using System.Text;
-using ToiletAid.App.Documents;
+using ToiletAid.App.Files;
 using ToiletAidTui.Commands.Help;
 using ToiletAidTui.Host;
-using ToiletAidTui.Screens;
+using ToiletAidTui.Keys;
 
 namespace ToiletAidTui.Commands.Manual;
 

@@ -1,6 +1,0 @@
-namespace ToiletAidTui.Screens;
-
-/// <summary>A key that was pressed.</summary>
-/// <param name="Action">What it does.</param>
-/// <param name="Text">The character, where it is one.</param>
-internal readonly record struct KeyPress(KeyAction Action, string Text = "");
