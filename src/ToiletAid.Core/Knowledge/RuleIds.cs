@@ -1,10 +1,12 @@
 #pragma warning disable CS1591 // the data say what each of them means
+using ToiletAid.Core.Ids;
+
 namespace ToiletAid.Core.Knowledge;
 
 /// <summary>Rules that code names, held against the data when these are loaded (<c>NamedIds</c>).</summary>
 public static class RuleIds
 {
-    private static readonly List<string> Named = [];
+    private static readonly IdTable<RuleId> Named = new();
 
     public static readonly RuleId AirOnBrokenSkin = Id("air-on-broken-skin");
     public static readonly RuleId HandDoesNotReach = Id("hand-does-not-reach");
@@ -21,11 +23,7 @@ public static class RuleIds
     public static readonly RuleId WoundAdvice = Id("wound-advice");
 
     /// <summary>All of them.</summary>
-    internal static IReadOnlyList<string> All => Named;
+    internal static IReadOnlyList<RuleId> All => Named.All;
 
-    private static RuleId Id(string id)
-    {
-        Named.Add(id);
-        return new(id);
-    }
+    private static RuleId Id(string id) => Named.Add(new(id));
 }

@@ -1,10 +1,12 @@
 #pragma warning disable CS1591 // the data say what each of them means
+using ToiletAid.Core.Ids;
+
 namespace ToiletAid.Core.Person;
 
 /// <summary>Options that code names, held against the data when these are loaded (<c>NamedIds</c>). Where an enum has all options of a question, its members are the names.</summary>
 public static class OptionIds
 {
-    private static readonly List<OptionId> Named = [];
+    private static readonly IdTable<OptionId> Named = new();
 
     public static readonly OptionId PrecautionHipFlexionLimit = Option(QuestionIds.Precautions, "hip-flexion-limit");
     public static readonly OptionId PrecautionNoTwistingOrBending = Option(QuestionIds.Precautions, "no-twisting-or-bending");
@@ -47,12 +49,7 @@ public static class OptionIds
     public static readonly OptionId HelperAlways = Option(QuestionIds.Helper, "always");
 
     /// <summary>All of them.</summary>
-    internal static IReadOnlyList<OptionId> All => Named;
+    internal static IReadOnlyList<OptionId> All => Named.All;
 
-    private static OptionId Option(QuestionId question, string option)
-    {
-        OptionId id = new(question, option);
-        Named.Add(id);
-        return id;
-    }
+    private static OptionId Option(QuestionId question, string option) => Named.Add(new(question, option));
 }

@@ -1,10 +1,12 @@
 #pragma warning disable CS1591 // the data say what each of them asks
+using ToiletAid.Core.Ids;
+
 namespace ToiletAid.Core.Person;
 
 /// <summary>Questions that code names, held against the data when these are loaded (<c>NamedIds</c>).</summary>
 public static class QuestionIds
 {
-    private static readonly List<(string Question, IEnumerable<string>? Options)> Named = [];
+    private static readonly IdTable<(string Question, IEnumerable<string>? Options)> Named = new();
 
     public static readonly QuestionId RedFlags = Any("red-flags");
     public static readonly QuestionId Precautions = Any("precautions");
@@ -53,18 +55,10 @@ public static class QuestionIds
     public static readonly QuestionId Priorities = Any("priorities");
 
     /// <summary>All of them, with all options where these are the members of an enum.</summary>
-    internal static IReadOnlyList<(string Question, IEnumerable<string>? Options)> All => Named;
+    internal static IReadOnlyList<(string Question, IEnumerable<string>? Options)> All => Named.All;
 
-    private static QuestionId Any(string id)
-    {
-        Named.Add((id, null));
-        return new(id);
-    }
+    private static QuestionId Any(string id) => new(Named.Add((id, null)).Question);
 
     private static ChoiceId<T> Choice<T>(string id)
-        where T : struct, Enum
-    {
-        Named.Add((id, Words.All<T>()));
-        return new(id);
-    }
+        where T : struct, Enum => new(Named.Add((id, Words.All<T>())).Question);
 }

@@ -7,7 +7,7 @@ public sealed class FloorTests
     private static readonly Floors Core = new(
         typeof(KnowledgeBase).Assembly,
         "ToiletAid.Core",
-        "Quantities", "Evidence", "Randomness", "Statistics",
+        "Ids", "Quantities", "Evidence", "Randomness", "Statistics",
         "Person", "Interview", "Catalogue", "Reach", "Hand", "Paper", "Water", "Cost",
         "Knowledge", "Plans", "Safety", "Ranking", "Simulation", "Advising", "Outcomes", "Panels", "Asking", "Explaining", "Fitting", "Comparing", "Teaching");
 
