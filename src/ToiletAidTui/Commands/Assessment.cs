@@ -218,23 +218,22 @@ internal sealed class Assessment(Terminal terminal, InterfaceMode interfaceMode,
             return null;
         }
 
-        if (visit.Earlier is null)
+        if (visit is { Earlier: null, Person: null })
         {
-            visit.Person ??= AskCode();
+            AskCode(visit);
         }
 
         while (visit.Save(terminal.Passphrase.Get) is { } fault)
         {
-            string said = $"{save} could not be written, {fault}.";
             if (!terminal.InputIsTerminal)
             {
                 // Nobody can try again: they are where the draft says they are.
                 visit.Kept?.Tell = _ => { };
-                terminal.Error.WriteLine($"{said} {_drafts.Keep(visit)}");
+                terminal.Error.WriteLine($"{fault} {_drafts.Keep(visit)}");
                 return ExitCode.InputRefused;
             }
 
-            terminal.Error.WriteLine($"{said} The answers are still here.");
+            terminal.Error.WriteLine($"{fault} The answers are still here.");
             if (!_lines.AskYes("Try again?", _input))
             {
                 terminal.Error.WriteLine(_drafts.Keep(visit));
@@ -246,23 +245,20 @@ internal sealed class Assessment(Terminal terminal, InterfaceMode interfaceMode,
         return null;
     }
 
-    private string AskCode()
+    private void AskCode(Visit visit)
     {
         string wanted = "Code of the person, such as K-014: ";
-        while (true)
+        while (visit.Person is null)
         {
             if (_lines.Ask(wanted, _input, terminal.InputIsTerminal)?.Trim() is not { } typed)
             {
-                return AnswerJournal.NoCode;
+                visit.Person = AnswerJournal.NoCode;
             }
-
-            if (PersonCode.Fault(typed) is not { } fault)
+            else if (visit.TakeCode(typed) is { } fault)
             {
-                return typed;
+                _lines.Line($"Error: {fault}");
+                wanted = "Not taken. Code: ";
             }
-
-            _lines.Line($"Error: {(typed.Length == 0 ? "That" : "The code")} {fault}.");
-            wanted = "Not taken. Code: ";
         }
     }
 }

@@ -1,4 +1,3 @@
-using ToiletAid.Core.Person;
 using ToiletAidTui.Visits;
 
 namespace ToiletAidTui.Screens;
@@ -32,12 +31,11 @@ internal static class SavePages
 
     private static EditPage Code(Visit visit) => new("code", ["Save. A code of the person is needed, never a name."], "Code, such as K-014", "Not taken. Code", (shell, typed) =>
     {
-        if (PersonCode.Fault(typed) is { } fault)
+        if (visit.TakeCode(typed) is { } fault)
         {
-            return $"{(typed.Length == 0 ? "That" : "The code")} {fault}.";
+            return fault;
         }
 
-        visit.Person = typed;
         shell.Pop();
         Save(shell);
         return null;
@@ -80,7 +78,7 @@ internal static class SavePages
             if (visit.Save(shell.Services.Passphrase) is { } fault)
             {
                 visit.Path = null;
-                return $"{path} could not be written, {fault}.";
+                return fault;
             }
 
             // What follows is for that file.
@@ -91,7 +89,7 @@ internal static class SavePages
     }
 
     private static void Write(Shell shell, Visit visit) =>
-        shell.Show(visit.Save(shell.Services.Passphrase) is { } fault ? $"{visit.Path} could not be written, {fault}. The answers are still here." : Saved(visit));
+        shell.Show(visit.Save(shell.Services.Passphrase) is { } fault ? $"{fault} The answers are still here." : Saved(visit));
 
     private static string Saved(Visit visit) => string.Join(' ', visit.Said);
 }

@@ -62,9 +62,31 @@ internal sealed class Visit(QuestionSet questions, Func<Depth, Answers, Immutabl
     /// <summary>What the last save led to, a sentence an item.</summary>
     internal ImmutableArray<string> Said { get; private set; } = [];
 
-    /// <summary>Saves in <see cref="Path"/>; gives why not, as the end of a sentence, or null.</summary>
+    /// <summary>Takes the code of the person as it was typed; gives why not, one sentence, or null.</summary>
+    internal string? TakeCode(string typed)
+    {
+        if (PersonCode.Fault(typed) is { } fault)
+        {
+            return $"{(typed.Length == 0 ? "That" : "The code")} {fault}.";
+        }
+
+        Person = typed;
+        return null;
+    }
+
+    /// <summary>Saves in <see cref="Path"/>; gives why not, one sentence, or null.</summary>
     /// <param name="passphrase">Asked when the file is protected.</param>
-    internal string? Save(Func<string?> passphrase)
+    internal string? Save(Func<string?> passphrase) => Write(passphrase) is { } fault ? $"{Path} could not be written, {fault}." : null;
+
+    /// <summary>Erases what was kept of the answers besides the file: they are saved, or nobody wants them.</summary>
+    internal void Forget()
+    {
+        Kept?.Discard();
+        _ = AnswerDraft.Remove(Draft);
+        Draft = null;
+    }
+
+    private string? Write(Func<string?> passphrase)
     {
         // What is noted after the answers were saved is added alone: the same answers again would look like another visit.
         var session = HasNewAnswers ? Session : Session with { Answers = Answers.None };
@@ -95,14 +117,6 @@ internal sealed class Visit(QuestionSet questions, Func<Depth, Answers, Immutabl
         Engine.Note.Saved();
         Forget();
         return null;
-    }
-
-    /// <summary>Erases what was kept of the answers besides the file: they are saved, or nobody wants them.</summary>
-    internal void Forget()
-    {
-        Kept?.Discard();
-        _ = AnswerDraft.Remove(Draft);
-        Draft = null;
     }
 
     private ImmutableArray<string> Words(Saved saved)
