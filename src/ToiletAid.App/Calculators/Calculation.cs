@@ -1,5 +1,5 @@
 using System.Globalization;
-using System.Text.Json;
+using System.Text.Json.Nodes;
 using Humanizer;
 
 namespace ToiletAid.App.Calculators;
@@ -11,7 +11,7 @@ public abstract class Calculation
     public abstract IEnumerable<string> Lines();
 
     /// <summary>The result as one JSON object.</summary>
-    public abstract void Write(Utf8JsonWriter json);
+    public abstract JsonObject Json();
 
     /// <summary>A number with at most this many decimals.</summary>
     internal static string Number(double value, int decimals = 1) =>

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Text.Json;
+using System.Text.Json.Nodes;
 using ToiletAid.App.Files;
 using ToiletAid.App.Typed;
 using ToiletAid.App.Wording;
@@ -56,31 +57,15 @@ public sealed class GripCalculation : Calculation
     ];
 
     /// <inheritdoc/>
-    public override void Write(Utf8JsonWriter json)
+    public override JsonObject Json() => new()
     {
-        json.WriteStartObject();
-        WriteNorm(json, "grip", _knowledge.Hand.Norms.Grip.For(_facts.AgeYears, _facts.Sex), _facts.GripNewtons, _knowledge.Hand.Norms.Grip.Source);
-        WriteNorm(json, "pinch", _knowledge.Hand.Norms.Pinch(_facts.AgeYears, _facts.Sex), _facts.PinchNewtons, _knowledge.Hand.Norms.PalmarPinch.Source);
-        json.WriteStartObject("capacityNewtons");
-        foreach (var grasp in Enum.GetValues<Grasp>().Where(g => g != Grasp.None))
-        {
-            json.WriteRounded(JsonNamingPolicy.CamelCase.ConvertName(grasp.ToString()), _capacity.Of(grasp).Median);
-        }
-
-        json.WriteEndObject();
-        json.WriteBoolean("measurementAndGraspDisagree", _capacity.MeasurementAndGraspDisagree);
-        json.WritePropertyName("aid");
-        if (_aid is { } aid && _handling is { } handling)
-        {
-            WriteAid(json, aid, handling);
-        }
-        else
-        {
-            json.WriteNullValue();
-        }
-
-        json.WriteEndObject();
-    }
+        ["grip"] = Norm(_knowledge.Hand.Norms.Grip.For(_facts.AgeYears, _facts.Sex), _facts.GripNewtons, _knowledge.Hand.Norms.Grip.Source),
+        ["pinch"] = Norm(_knowledge.Hand.Norms.Pinch(_facts.AgeYears, _facts.Sex), _facts.PinchNewtons, _knowledge.Hand.Norms.PalmarPinch.Source),
+        ["capacityNewtons"] = new JsonObject(Enum.GetValues<Grasp>().Where(g => g != Grasp.None)
+            .Select(g => KeyValuePair.Create(JsonNamingPolicy.CamelCase.ConvertName(g.ToString()), JsonText.Rounded(_capacity.Of(g).Median)))),
+        ["measurementAndGraspDisagree"] = _capacity.MeasurementAndGraspDisagree,
+        ["aid"] = _aid is { } aid && _handling is { } handling ? Aid(aid, handling) : null,
+    };
 
     private IEnumerable<string> NormLines(string what, NormLookup norm, double? measured, string source)
     {
@@ -169,56 +154,38 @@ public sealed class GripCalculation : Calculation
         }
     }
 
-    private static void WriteNorm(Utf8JsonWriter json, string name, NormLookup norm, double? measured, string source)
+    private static JsonObject Norm(NormLookup norm, double? measured, string source) => new()
     {
-        json.WriteStartObject(name);
-        json.WriteRounded("measuredNewtons", measured);
-        json.WriteRounded("normMedianNewtons", norm.Curve.Median);
-        json.WriteRounded("normP5Newtons", norm.Curve.At(0.05));
-        json.WriteRounded("normP95Newtons", norm.Curve.At(0.95));
-        json.WriteRounded("percentile", measured is { } m ? (m > 0 ? 100 * norm.Curve.Percentile(m) : 0) : null);
-        json.WriteRounded("zScore", measured > 0 ? norm.Curve.ZScore(measured.Value) : null);
-        json.WriteBoolean("outsideTable", norm.IsOutsideTable);
-        json.WriteString("source", source);
-        json.WriteEndObject();
-    }
+        ["measuredNewtons"] = JsonText.Rounded(measured),
+        ["normMedianNewtons"] = JsonText.Rounded(norm.Curve.Median),
+        ["normP5Newtons"] = JsonText.Rounded(norm.Curve.At(0.05)),
+        ["normP95Newtons"] = JsonText.Rounded(norm.Curve.At(0.95)),
+        ["percentile"] = JsonText.Rounded(measured is { } m ? (m > 0 ? 100 * norm.Curve.Percentile(m) : 0) : null),
+        ["zScore"] = JsonText.Rounded(measured > 0 ? norm.Curve.ZScore(measured.Value) : null),
+        ["outsideTable"] = norm.IsOutsideTable,
+        ["source"] = source,
+    };
 
-    private static void WriteAid(Utf8JsonWriter json, Aid aid, HandlingAssessment handling)
+    private static JsonObject Aid(Aid aid, HandlingAssessment handling) => new()
     {
-        json.WriteStartObject();
-        json.WriteString("id", aid.Id);
-        json.WriteBoolean("possible", handling.Possible);
-        json.WriteStartArray("operations");
-        foreach (var o in handling.Operations)
+        ["id"] = aid.Id,
+        ["possible"] = handling.Possible,
+        ["operations"] = JsonText.Nodes(handling.Operations.Select(o => new JsonObject
         {
-            json.WriteStartObject();
-            json.WriteString("operation", Words.Of(o.Kind));
-            json.WriteBoolean("possible", o.Possible);
-            json.WriteString("obstacle", o.Obstacle == HandlingObstacle.None ? null : Words.Of(o.Obstacle));
-            json.WriteRounded("demandNewtons", o.DemandNewtons);
-            json.WriteString("grasp", o.GraspUsed == Grasp.None ? null : Words.Of(o.GraspUsed));
-            json.WriteRounded("capacityNewtons", o.CapacityNewtons);
-            json.WriteRounded("comfortableNewtons", o.AcceptableNewtons);
-            json.WriteRounded("shareOfComfortable", o.ShareOfAcceptable);
-            json.WriteString("band", Words.Of(o.Band));
-            json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
-        json.WriteRounded("massKilograms", handling.Hold.MassKilograms);
-        json.WriteRounded("momentNewtonMetres", handling.Hold.MomentNewtonMetres);
-        json.WritePropertyName("releaseMeetsReferenceLine");
-        if (handling.ReleaseIsAccessible is { } meets)
-        {
-            json.WriteBooleanValue(meets);
-        }
-        else
-        {
-            json.WriteNullValue();
-        }
-
-        json.WriteEndObject();
-    }
+            ["operation"] = Words.Of(o.Kind),
+            ["possible"] = o.Possible,
+            ["obstacle"] = o.Obstacle == HandlingObstacle.None ? null : Words.Of(o.Obstacle),
+            ["demandNewtons"] = JsonText.Rounded(o.DemandNewtons),
+            ["grasp"] = o.GraspUsed == Grasp.None ? null : Words.Of(o.GraspUsed),
+            ["capacityNewtons"] = JsonText.Rounded(o.CapacityNewtons),
+            ["comfortableNewtons"] = JsonText.Rounded(o.AcceptableNewtons),
+            ["shareOfComfortable"] = JsonText.Rounded(o.ShareOfAcceptable),
+            ["band"] = Words.Of(o.Band),
+        })),
+        ["massKilograms"] = JsonText.Rounded(handling.Hold.MassKilograms),
+        ["momentNewtonMetres"] = JsonText.Rounded(handling.Hold.MomentNewtonMetres),
+        ["releaseMeetsReferenceLine"] = handling.ReleaseIsAccessible,
+    };
 
     private string People()
     {

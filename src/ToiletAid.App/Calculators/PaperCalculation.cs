@@ -1,4 +1,4 @@
-using System.Text.Json;
+using System.Text.Json.Nodes;
 using Humanizer;
 using ToiletAid.App.Files;
 using ToiletAid.App.Wording;
@@ -65,47 +65,35 @@ public sealed class PaperCalculation : Calculation
     }
 
     /// <inheritdoc/>
-    public override void Write(Utf8JsonWriter json)
+    public override JsonObject Json() => new()
     {
-        json.WriteStartObject();
-        json.WriteString("hold", Words.Of(_use.Hold));
-        json.WriteRounded("headGirthMetres", _use.HeadGirth?.Value);
-        json.WriteNumber("stoolType", _stool);
-        Strip(json, "strip", _strip);
-        json.WriteRounded("wraps", _cover.Wraps);
-        json.WriteRounded("coverage", _cover.Coverage);
-        json.WriteNumber("faceLayers", _cover.FaceLayers);
-        json.WriteBoolean("holds", _cover.Holds);
-        json.WriteBoolean("enough", IsEnough);
-        json.WritePropertyName("needed");
-        if (_need.IsEnough)
+        ["hold"] = Words.Of(_use.Hold),
+        ["headGirthMetres"] = JsonText.Rounded(_use.HeadGirth?.Value),
+        ["stoolType"] = _stool,
+        ["strip"] = Strip(_strip),
+        ["wraps"] = JsonText.Rounded(_cover.Wraps),
+        ["coverage"] = JsonText.Rounded(_cover.Coverage),
+        ["faceLayers"] = _cover.FaceLayers,
+        ["holds"] = _cover.Holds,
+        ["enough"] = IsEnough,
+        ["needed"] = !_need.IsEnough ? null : new JsonObject
         {
-            json.WriteStartObject();
-            Strip(json, "strip", _need.Strip);
-            json.WriteNumber("loadsPerClean", _need.LoadsPerClean);
-            json.WriteNumber("sheetsPerClean", _need.SheetsPerClean);
-            json.WriteNumber("loadsPerWeek", _need.ToPrepare(SetupText.DaysAhead));
-            json.WriteRounded("rollsPerMonth", _need.RollsPerMonth);
-            json.WriteEndObject();
-        }
-        else
-        {
-            json.WriteNullValue();
-        }
+            ["strip"] = Strip(_need.Strip),
+            ["loadsPerClean"] = _need.LoadsPerClean,
+            ["sheetsPerClean"] = _need.SheetsPerClean,
+            ["loadsPerWeek"] = _need.ToPrepare(SetupText.DaysAhead),
+            ["rollsPerMonth"] = JsonText.Rounded(_need.RollsPerMonth),
+        },
+    };
 
-        json.WriteEndObject();
-    }
-
-    private static void Strip(Utf8JsonWriter json, string name, FoldedStrip strip)
+    private static JsonObject Strip(FoldedStrip strip) => new()
     {
-        json.WriteStartObject(name);
-        json.WriteNumber("sheets", strip.Sheets);
-        json.WriteNumber("folds", strip.Folds);
-        json.WriteRounded("lengthMetres", strip.LengthMetres);
-        json.WriteNumber("layers", strip.Layers);
-        json.WriteNumber("plies", strip.Plies);
-        json.WriteEndObject();
-    }
+        ["sheets"] = strip.Sheets,
+        ["folds"] = strip.Folds,
+        ["lengthMetres"] = JsonText.Rounded(strip.LengthMetres),
+        ["layers"] = strip.Layers,
+        ["plies"] = strip.Plies,
+    };
 
     private string Holds()
     {

@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using System.Text.Json;
+using System.Text.Json.Nodes;
 using Humanizer;
 using ToiletAid.App.Files;
 using ToiletAid.App.Pictures;
@@ -66,80 +66,43 @@ public sealed class ReachCalculation : Calculation
     ];
 
     /// <inheritdoc/>
-    public override void Write(Utf8JsonWriter json)
+    public override JsonObject Json() => new()
     {
-        json.WriteStartObject();
-        json.WriteString("posture", Words.Of(_posture));
-        json.WriteNumber("draws", _draws);
-        json.WriteNumber("seed", _report.Seed);
-        json.WriteRounded("handReachMetres", _report.HandReach);
-        json.WriteBoolean("outsideSurvey", _report.OutsideSurvey);
-        json.WriteString("picture", PictureFile);
-        json.WriteStartArray("approaches");
-        foreach (var need in _report.Needs)
+        ["posture"] = Words.Of(_posture),
+        ["draws"] = _draws,
+        ["seed"] = _report.Seed,
+        ["handReachMetres"] = JsonText.Rounded(_report.HandReach),
+        ["outsideSurvey"] = _report.OutsideSurvey,
+        ["picture"] = PictureFile,
+        ["approaches"] = JsonText.Nodes(_report.Needs.Select(Need)),
+        ["contradictions"] = JsonText.Nodes(_report.Contradictions.Select(c => new JsonObject
         {
-            WriteNeed(json, need);
-        }
+            ["question"] = c.Question,
+            ["against"] = c.Against,
+            ["answerIsTooGood"] = c.AnswerIsTooGood,
+            ["metres"] = JsonText.Rounded(c.Metres),
+            ["degrees"] = JsonText.Rounded(InDegrees(c.Radians)),
+        })),
+    };
 
-        json.WriteEndArray();
-        json.WriteStartArray("contradictions");
-        foreach (var c in _report.Contradictions)
-        {
-            json.WriteStartObject();
-            json.WriteString("question", c.Question);
-            json.WriteString("against", c.Against);
-            json.WriteBoolean("answerIsTooGood", c.AnswerIsTooGood);
-            json.WriteRounded("metres", c.Metres);
-            json.WriteRounded("degrees", c.Radians * 180 / Math.PI);
-            json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
-        json.WriteEndObject();
-    }
-
-    private static void WriteNeed(Utf8JsonWriter json, ReachNeed need)
+    private static JsonObject Need(ReachNeed need) => new()
     {
-        json.WriteStartObject();
-        json.WriteString("approach", Words.Of(need.Approach));
-        json.WriteBoolean("allowed", need.Allowed);
-        json.WriteString("forbiddenBecause", need.ForbiddenBecause);
-        json.WriteRounded("middleMetres", need.MiddleLength);
-        json.WriteRounded("medianMetres", need.MedianLength);
-        json.WriteRounded("lowMetres", need.LowLength);
-        json.WriteRounded("highMetres", need.HighLength);
-        json.WriteRounded("sharePossible", need.SharePossible);
-        json.WriteRounded("shareBareHandEnough", need.Allowed ? need.ProbabilityBareHand() : 0);
-        json.WriteRounded("straightExtraMetres", need.Allowed ? need.StraightExtra : null);
-        bool posed = need.Allowed && double.IsFinite(need.MiddleLength);
-        json.WritePropertyName("poseDegrees");
-        if (posed)
-        {
-            json.WriteStartObject();
-            foreach (var (name, radians) in Angles(need.Pose))
-            {
-                json.WriteRounded(name, radians * 180 / Math.PI);
-            }
+        ["approach"] = Words.Of(need.Approach),
+        ["allowed"] = need.Allowed,
+        ["forbiddenBecause"] = need.ForbiddenBecause,
+        ["middleMetres"] = JsonText.Rounded(need.MiddleLength),
+        ["medianMetres"] = JsonText.Rounded(need.MedianLength),
+        ["lowMetres"] = JsonText.Rounded(need.LowLength),
+        ["highMetres"] = JsonText.Rounded(need.HighLength),
+        ["sharePossible"] = JsonText.Rounded(need.SharePossible),
+        ["shareBareHandEnough"] = JsonText.Rounded(need.Allowed ? need.ProbabilityBareHand() : 0),
+        ["straightExtraMetres"] = JsonText.Rounded(need.Allowed ? need.StraightExtra : null),
+        ["poseDegrees"] = !need.Allowed || !double.IsFinite(need.MiddleLength) ? null
+            : new JsonObject(Angles(need.Pose).Select(a => KeyValuePair.Create(a.Name, JsonText.Rounded(InDegrees(a.Radians))))),
+        ["limitingJoints"] = JsonText.Nodes(need.Limiting.Select(j => new JsonObject { ["motion"] = Words.Of(j.Motion), ["changeForTenDegreesMetres"] = JsonText.Rounded(j.ChangeForTenDegrees) })),
+    };
 
-            json.WriteEndObject();
-        }
-        else
-        {
-            json.WriteNullValue();
-        }
-
-        json.WriteStartArray("limitingJoints");
-        foreach (var joint in need.Limiting)
-        {
-            json.WriteStartObject();
-            json.WriteString("motion", Words.Of(joint.Motion));
-            json.WriteRounded("changeForTenDegreesMetres", joint.ChangeForTenDegrees);
-            json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
-        json.WriteEndObject();
-    }
+    private static double InDegrees(double radians) => radians * 180 / Math.PI;
 
     private IEnumerable<string> HeadLines()
     {

@@ -1,4 +1,4 @@
-using System.Text.Json;
+using System.Text.Json.Nodes;
 using ToiletAid.App.Files;
 using ToiletAid.App.Wording;
 using ToiletAid.Core.Knowledge;
@@ -55,53 +55,38 @@ public sealed class WaterCalculation : Calculation
     ];
 
     /// <inheritdoc/>
-    public override void Write(Utf8JsonWriter json)
+    public override JsonObject Json() => new()
     {
-        json.WriteStartObject();
-        json.WriteRounded("gentleSecondsPerFilling", _spray.GentleSecondsPerFilling);
-        json.WriteRounded("strongSecondsPerFilling", _spray.StrongSecondsPerFilling);
-        json.WriteRounded("gentleSecondsPerClean", _settings.KnowsOneClean ? _spray.GentleSecondsPerClean : null);
-        json.WriteRounded("strongSecondsPerClean", _settings.KnowsOneClean ? _spray.StrongSecondsPerClean : null);
-        json.WriteRounded("refillsPerClean", _settings.KnowsOneClean ? _spray.RefillsPerClean : null);
-        json.WriteRounded("fullKilograms", _settings.EmptyKilograms is null ? null : _spray.FullKilograms);
-        json.WriteRounded("limitCelsius", _limit);
-        json.WritePropertyName("mix");
-        if (_mix is { } mix)
+        ["gentleSecondsPerFilling"] = JsonText.Rounded(_spray.GentleSecondsPerFilling),
+        ["strongSecondsPerFilling"] = JsonText.Rounded(_spray.StrongSecondsPerFilling),
+        ["gentleSecondsPerClean"] = JsonText.Rounded(_settings.KnowsOneClean ? _spray.GentleSecondsPerClean : null),
+        ["strongSecondsPerClean"] = JsonText.Rounded(_settings.KnowsOneClean ? _spray.StrongSecondsPerClean : null),
+        ["refillsPerClean"] = JsonText.Rounded(_settings.KnowsOneClean ? _spray.RefillsPerClean : null),
+        ["fullKilograms"] = JsonText.Rounded(_settings.EmptyKilograms is null ? null : _spray.FullKilograms),
+        ["limitCelsius"] = JsonText.Rounded(_limit),
+        ["mix"] = _mix is not { } mix ? null : new JsonObject
         {
-            json.WriteStartObject();
-            json.WriteRounded("hotSupplyCelsius", _hot);
-            json.WriteRounded("coldSupplyCelsius", _cold);
-            json.WriteRounded("wishCelsius", _wish);
-            json.WriteRounded("celsius", mix.Celsius);
-            json.WriteRounded("hotMillilitres", mix.HotCubicMetres * 1e6);
-            json.WriteRounded("coldMillilitres", mix.ColdCubicMetres * 1e6);
-            json.WriteNumber("hotParts", mix.Parts.Hot);
-            json.WriteNumber("coldParts", mix.Parts.Cold);
-            json.WriteRounded("celsiusOfParts", mix.Parts.Celsius);
-            json.WriteBoolean("loweredToLimit", mix.IsLoweredToLimit);
-            json.WriteBoolean("outOfReach", mix.IsOutOfReach);
-            json.WriteBoolean("aboveLimit", mix.IsAboveLimit);
-            json.WriteEndObject();
-        }
-        else
-        {
-            json.WriteNullValue();
-        }
+            ["hotSupplyCelsius"] = JsonText.Rounded(_hot),
+            ["coldSupplyCelsius"] = JsonText.Rounded(_cold),
+            ["wishCelsius"] = JsonText.Rounded(_wish),
+            ["celsius"] = JsonText.Rounded(mix.Celsius),
+            ["hotMillilitres"] = JsonText.Rounded(mix.HotCubicMetres * 1e6),
+            ["coldMillilitres"] = JsonText.Rounded(mix.ColdCubicMetres * 1e6),
+            ["hotParts"] = mix.Parts.Hot,
+            ["coldParts"] = mix.Parts.Cold,
+            ["celsiusOfParts"] = JsonText.Rounded(mix.Parts.Celsius),
+            ["loweredToLimit"] = mix.IsLoweredToLimit,
+            ["outOfReach"] = mix.IsOutOfReach,
+            ["aboveLimit"] = mix.IsAboveLimit,
+        },
+        ["burns"] = JsonText.Nodes(BurningTemperatures().Select(Burn)),
+        ["cautions"] = JsonText.Texts(Cautions()),
+    };
 
-        json.WriteStartArray("burns");
-        foreach (double celsius in BurningTemperatures())
-        {
-            var burn = _knowledge.Water.Burns.At(celsius);
-            json.WriteStartObject();
-            json.WriteRounded("celsius", celsius);
-            json.WriteString("bound", Core.Person.Words.Of(burn.Bound));
-            json.WriteRounded("seconds", burn.Seconds);
-            json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
-        json.WriteStrings("cautions", Cautions());
-        json.WriteEndObject();
+    private JsonObject Burn(double celsius)
+    {
+        var burn = _knowledge.Water.Burns.At(celsius);
+        return new() { ["celsius"] = JsonText.Rounded(celsius), ["bound"] = Core.Person.Words.Of(burn.Bound), ["seconds"] = JsonText.Rounded(burn.Seconds) };
     }
 
     private IEnumerable<string> SprayLines()

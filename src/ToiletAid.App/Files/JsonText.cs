@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
+using System.Text.Json.Nodes;
 
 namespace ToiletAid.App.Files;
 
@@ -57,6 +58,22 @@ public static class JsonText
 
         json.WriteEndArray();
     }
+
+    /// <summary>A node as text without a line end behind it.</summary>
+    public static string Of(JsonWriterOptions options, JsonNode node)
+    {
+        ArgumentNullException.ThrowIfNull(node);
+        return Of(options, json => node.WriteTo(json));
+    }
+
+    /// <summary>Texts as an array.</summary>
+    public static JsonArray Texts(IEnumerable<string> items) => Nodes(items.Select(i => (JsonNode?)i));
+
+    /// <summary>Nodes as an array.</summary>
+    public static JsonArray Nodes(IEnumerable<JsonNode?> items) => new([.. items]);
+
+    /// <summary>A number with so many decimals, and null for what is no finite number.</summary>
+    internal static JsonNode? Rounded(double? value, int decimals = 4) => value is { } v && double.IsFinite(v) ? Math.Round(v, decimals) : null;
 
     /// <summary>Writes a number with four decimals, and null for what is no finite number.</summary>
     internal static void WriteRounded(this Utf8JsonWriter json, string name, double? value)

@@ -1,5 +1,5 @@
 using System.Globalization;
-using System.Text.Json;
+using System.Text.Json.Nodes;
 using ToiletAid.Core.Interview;
 using ToiletAid.Core.Person;
 
@@ -11,194 +11,100 @@ public static class ProfileSchema
     /// <summary>The schema as text.</summary>
     public static string Of(QuestionSet questions)
     {
-        return JsonText.Of(JsonText.Indented, json =>
+        JsonObject schema = new() { ["$schema"] = "https://json-schema.org/draft/2020-12/schema", ["title"] = "Profile of one person for toiletaid" };
+        Close(schema, ["format", "person", "sessions"], new()
         {
-            json.WriteStartObject();
-            json.WriteString("$schema", "https://json-schema.org/draft/2020-12/schema");
-            json.WriteString("title", "Profile of one person for toiletaid");
-            Closed(json, ["format", "person", "sessions"]);
-            json.WriteStartObject("properties");
-            json.WriteStartObject("format");
-            json.WriteNumber("const", ProfileReader.Format);
-            json.WriteEndObject();
-            json.WriteStartObject("revision");
-            json.WriteString("type", "integer");
-            json.WriteNumber("minimum", 1);
-            json.WriteEndObject();
-            Text(json, "hash", "^sha256:[0-9a-f]{64}$");
-            Text(json, "person", "^(?!-)(?![0-9-]+([DEde][0-9-]+)?$)(?!.*[A-Za-z]{3})(?=.*[0-9])[A-Za-z0-9-]{1,16}$");
-            json.WriteStartObject("sessions");
-            json.WriteString("type", "array");
-            json.WriteNumber("minItems", 1);
-            json.WriteStartObject("items");
-            Session(json, questions);
-            json.WriteEndObject();
-            json.WriteEndObject();
-            json.WriteEndObject();
-            json.WriteEndObject();
-        }) + "\n";
+            ["format"] = new JsonObject { ["const"] = ProfileReader.Format },
+            ["revision"] = new JsonObject { ["type"] = "integer", ["minimum"] = 1 },
+            ["hash"] = Text("^sha256:[0-9a-f]{64}$"),
+            ["person"] = Text("^(?!-)(?![0-9-]+([DEde][0-9-]+)?$)(?!.*[A-Za-z]{3})(?=.*[0-9])[A-Za-z0-9-]{1,16}$"),
+            ["sessions"] = new JsonObject { ["type"] = "array", ["minItems"] = 1, ["items"] = Session(questions) },
+        });
+        return JsonText.Of(JsonText.Indented, schema) + "\n";
     }
 
-    private static void Session(Utf8JsonWriter json, QuestionSet questions)
+    private static JsonObject Session(QuestionSet questions) => Close(new(), ["date", "depth", "answers"], new()
     {
-        Closed(json, ["date", "depth", "answers"]);
-        json.WriteStartObject("properties");
-        Text(json, "date", "^[0-9]{4}-[0-9]{2}-[0-9]{2}$");
-        json.WriteStartObject("depth");
-        json.WriteStrings("enum", Words.All<Depth>());
-        json.WriteEndObject();
-        json.WriteStartObject("late");
-        json.WriteString("type", "boolean");
-        json.WriteString("description", "True for a visit that was written down after one of a later day.");
-        json.WriteEndObject();
-        json.WriteStartObject("answers");
-        Closed(json, []);
-        json.WriteStartObject("properties");
-        foreach (var question in questions.All)
-        {
-            Answer(json, question);
-        }
-
-        json.WriteEndObject();
-        json.WriteEndObject();
-        TrialSchema.Write(json, BuiltIn.Trials());
-        Note(json);
-        json.WriteEndObject();
-    }
+        ["date"] = Text("^[0-9]{4}-[0-9]{2}-[0-9]{2}$"),
+        ["depth"] = Enum(Words.All<Depth>()),
+        ["late"] = new JsonObject { ["type"] = "boolean", ["description"] = "True for a visit that was written down after one of a later day." },
+        ["answers"] = Close(new(), [], new(questions.All.Select(q => KeyValuePair.Create(q.Id, (JsonNode?)Answer(q))))),
+        ["trials"] = TrialSchema.Of(BuiltIn.Trials()),
+        ["note"] = Note(),
+    });
 
     /// <summary>The pattern holds the characters that the reader refuses, as far as they have one code unit.</summary>
-    private static void Note(Utf8JsonWriter json)
+    private static JsonObject Note() => new()
     {
-        json.WriteStartObject("note");
-        json.WriteString("type", "array");
-        json.WriteNumber("maxItems", NoteLine.Most);
-        json.WriteStartObject("items");
-        json.WriteString("type", "string");
-        json.WriteNumber("maxLength", NoteLine.Longest);
-        json.WriteString("pattern", @"^(?=.*\S)(?![\s\S]*[\u0000-\u001f\u007f-\u009f\u00ad\u061c\u200b-\u200f\u2028-\u202e\u2060-\u206f\ue000-\uf8ff\ufeff\ufff9-\uffff])");
-        json.WriteEndObject();
-        json.WriteEndObject();
-    }
+        ["type"] = "array",
+        ["maxItems"] = NoteLine.Most,
+        ["items"] = new JsonObject
+        {
+            ["type"] = "string",
+            ["maxLength"] = NoteLine.Longest,
+            ["pattern"] = @"^(?=.*\S)(?![\s\S]*[\u0000-\u001f\u007f-\u009f\u00ad\u061c\u200b-\u200f\u2028-\u202e\u2060-\u206f\ue000-\uf8ff\ufeff\ufff9-\uffff])",
+        },
+    };
 
-    private static void Answer(Utf8JsonWriter json, Question question)
+    private static JsonObject Answer(Question question)
     {
-        json.WriteStartObject(question.Id);
-        json.WriteString("title", question.Prompt);
-        Closed(json, ["value"]);
-        json.WriteStartObject("properties");
-        json.WriteStartObject("value");
-        json.WriteStartArray("anyOf");
-        json.WriteStartObject();
-        json.WriteString("const", AnswerReader.NotKnown);
-        json.WriteEndObject();
-        Value(json, question);
-        json.WriteEndArray();
-        json.WriteEndObject();
+        JsonObject members = new() { ["value"] = new JsonObject { ["anyOf"] = JsonText.Nodes(Values(question).Prepend(new JsonObject { ["const"] = AnswerReader.NotKnown })) } };
         if ((question.Number ?? question.Parts.FirstOrDefault()?.Number) is { } number)
         {
-            json.WriteStartObject("unit");
-            json.WriteStrings("enum", number.Units);
-            json.WriteEndObject();
+            members["unit"] = Enum(number.Units);
         }
 
-        json.WriteStartObject("how");
-        json.WriteStrings("enum", Words.All<HowObtained>());
-        json.WriteEndObject();
-        json.WriteEndObject();
-        json.WriteEndObject();
+        members["how"] = Enum(Words.All<HowObtained>());
+        return Close(new() { ["title"] = question.Prompt }, ["value"], members);
     }
 
-    private static void Value(Utf8JsonWriter json, Question question)
+    private static IEnumerable<JsonObject> Values(Question question)
     {
         if (!question.Options.IsEmpty && question.Kind == QuestionKind.Choice)
         {
-            json.WriteStartObject();
-            Options(json, question);
-            json.WriteEndObject();
+            yield return Options(question);
         }
 
         if (question.Kind is QuestionKind.Many or QuestionKind.Order)
         {
-            json.WriteStartObject();
-            json.WriteString("type", "array");
-            json.WriteStartObject("items");
-            if (question.Kind == QuestionKind.Order)
-            {
-                json.WriteStartArray("anyOf");
-                json.WriteStartObject();
-                Options(json, question);
-                json.WriteEndObject();
-                json.WriteStartObject();
-                json.WriteString("type", "array");
-                json.WriteStartObject("items");
-                Options(json, question);
-                json.WriteEndObject();
-                json.WriteEndObject();
-                json.WriteEndArray();
-            }
-            else
-            {
-                Options(json, question);
-            }
-
-            json.WriteEndObject();
-            json.WriteEndObject();
+            yield return ListOf(question.Kind == QuestionKind.Many ? Options(question) : new() { ["anyOf"] = JsonText.Nodes([Options(question), ListOf(Options(question))]) });
         }
 
         if (question.Number is not null)
         {
-            json.WriteStartObject();
-            json.WriteString("type", question.Number.Whole ? "integer" : "number");
-            json.WriteEndObject();
+            yield return new() { ["type"] = question.Number.Whole ? "integer" : "number" };
         }
 
         if (question.Kind == QuestionKind.Parts)
         {
-            json.WriteStartObject();
-            Closed(json, []);
-            json.WriteStartObject("properties");
-            foreach (var part in question.Parts)
-            {
-                json.WriteStartObject(part.Id);
-                json.WriteString("type", "number");
-                json.WriteEndObject();
-            }
-
-            json.WriteEndObject();
-            json.WriteEndObject();
+            yield return Close(new(), [], new(question.Parts.Select(p => KeyValuePair.Create(p.Id, (JsonNode?)new JsonObject { ["type"] = "number" }))));
         }
     }
 
-    private static void Options(Utf8JsonWriter json, Question question)
-    {
-        json.WriteStartArray("enum");
-        foreach (string id in question.Options.Select(o => o.Id).Concat(question.Kind == QuestionKind.Many ? [AnswerReader.None] : []))
-        {
-            json.WriteStringValue(id);
-            if (int.TryParse(id, NumberStyles.None, CultureInfo.InvariantCulture, out int number))
-            {
-                json.WriteNumberValue(number);
-            }
-        }
+    private static JsonObject ListOf(JsonObject items) => new() { ["type"] = "array", ["items"] = items };
 
-        json.WriteEndArray();
-    }
-
-    private static void Closed(Utf8JsonWriter json, string[] required)
+    /// <summary>An option that is a number may be written as one.</summary>
+    private static JsonObject Options(Question question) => new()
     {
-        json.WriteString("type", "object");
-        json.WriteBoolean("additionalProperties", false);
+        ["enum"] = JsonText.Nodes(question.Options.Select(o => o.Id).Concat(question.Kind == QuestionKind.Many ? [AnswerReader.None] : [])
+            .SelectMany(id => int.TryParse(id, NumberStyles.None, CultureInfo.InvariantCulture, out int number) ? (JsonNode?[])[id, number] : [id])),
+    };
+
+    private static JsonObject Enum(IEnumerable<string> words) => new() { ["enum"] = JsonText.Texts(words) };
+
+    /// <summary>Makes of a schema that of an object with these members and no others.</summary>
+    private static JsonObject Close(JsonObject schema, string[] required, JsonObject properties)
+    {
+        schema["type"] = "object";
+        schema["additionalProperties"] = false;
         if (required.Length > 0)
         {
-            json.WriteStrings("required", required);
+            schema["required"] = JsonText.Texts(required);
         }
+
+        schema["properties"] = properties;
+        return schema;
     }
 
-    private static void Text(Utf8JsonWriter json, string name, string pattern)
-    {
-        json.WriteStartObject(name);
-        json.WriteString("type", "string");
-        json.WriteString("pattern", pattern);
-        json.WriteEndObject();
-    }
+    private static JsonObject Text(string pattern) => new() { ["type"] = "string", ["pattern"] = pattern };
 }

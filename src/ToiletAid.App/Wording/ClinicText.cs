@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text.Json;
+using System.Text.Json.Nodes;
 using ToiletAid.App.Files;
 using ToiletAid.App.Typed;
 using ToiletAid.Core.Knowledge;
@@ -36,17 +37,16 @@ public sealed class ClinicText(KnowledgeBase knowledge)
     {
         ArgumentNullException.ThrowIfNull(json);
         ArgumentNullException.ThrowIfNull(knowledge);
-        if (knowledge.Clinic is not { } clinic)
+        if (Json(knowledge) is { } clinic)
         {
-            return;
+            json.WritePropertyName("clinic");
+            clinic.WriteTo(json);
         }
-
-        json.WriteStartObject("clinic");
-        json.WriteString("checksum", clinic.Checksum);
-        json.WriteNumber("people", clinic.People);
-        json.WriteNumber("tries", clinic.Tries);
-        json.WriteEndObject();
     }
+
+    /// <summary>The same as an object; null where built-in values are used alone.</summary>
+    internal static JsonObject? Json(KnowledgeBase knowledge) =>
+        knowledge.Clinic is { } clinic ? new() { ["checksum"] = clinic.Checksum, ["people"] = clinic.People, ["tries"] = clinic.Tries } : null;
 
     /// <summary>Everything that was learnt, a few sentences for each kind.</summary>
     /// <param name="clinic">The coefficients.</param>

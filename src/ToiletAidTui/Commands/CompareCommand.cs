@@ -162,7 +162,7 @@ internal sealed class CompareCommand
 
     private void WriteJson(KnowledgeBase knowledge, string person, Comparison comparison, ImmutableArray<Trend> trends)
     {
-        _terminal.Output.WriteLine(JsonText.Of(JsonText.Indented, json => CompareJson.Write(json, person, comparison, trends, knowledge)));
+        _terminal.Output.WriteLine(JsonText.Of(JsonText.Indented, CompareJson.Of(person, comparison, trends, knowledge)));
     }
 
     private int Usage(string sentence)

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.Text.Json.Nodes;
 using ToiletAid.App.Files;
 using ToiletAidTui.Host;
 using ToiletAidTui.Options;
@@ -45,22 +46,11 @@ internal static class SettingsCommand
         return command;
     }
 
-    private static void Json(TextWriter output, SettingsSet settings)
+    private static void Json(TextWriter output, SettingsSet settings) => output.WriteLine(JsonText.Of(JsonText.Indented, JsonText.Nodes(settings.Values.Select(v => new JsonObject
     {
-        output.WriteLine(JsonText.Of(JsonText.Indented, json =>
-        {
-            json.WriteStartArray();
-            foreach (var value in settings.Values)
-            {
-                json.WriteStartObject();
-                json.WriteString("name", value.Definition.Name);
-                json.WriteString("value", value.Value);
-                json.WriteString("source", value.Source);
-                json.WriteString("meaning", value.Definition.Meaning);
-                json.WriteEndObject();
-            }
-
-            json.WriteEndArray();
-        }));
-    }
+        ["name"] = v.Definition.Name,
+        ["value"] = v.Value,
+        ["source"] = v.Source,
+        ["meaning"] = v.Definition.Meaning,
+    }))));
 }

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using ToiletAid.App.Files;
 using ToiletAidTui.Host;
 using ToiletAidTui.Notices;
 using ToiletAidTui.Options;
@@ -24,7 +25,7 @@ internal static class AboutCommand
 
             if (parsed.GetValue(format) == Formats.Json)
             {
-                AboutJson.Write(terminal.Output, AboutFacts.Of());
+                terminal.Output.WriteLine(JsonText.Of(JsonText.Indented, AboutJson.Of(AboutFacts.Of())));
                 return ExitCode.Good;
             }
 

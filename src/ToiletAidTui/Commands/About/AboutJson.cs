@@ -1,4 +1,4 @@
-using System.Text.Json;
+using System.Text.Json.Nodes;
 using ToiletAid.App.Files;
 using ToiletAid.App.Origins;
 using ToiletAid.Core.Evidence;
@@ -9,75 +9,28 @@ namespace ToiletAidTui.Commands.About;
 /// <summary>The facts as JSON.</summary>
 internal static class AboutJson
 {
-    internal static void Write(TextWriter output, AboutFacts facts)
+    internal static JsonObject Of(AboutFacts facts) => new()
     {
-        output.WriteLine(JsonText.Of(JsonText.Indented, json =>
+        ["version"] = facts.Version,
+        ["data"] = facts.Knowledge,
+        ["licence"] = AboutFacts.Licence,
+        ["runtime"] = AboutFacts.Runtime,
+        ["machine"] = AboutFacts.Machine,
+        ["numbers"] = new JsonObject
         {
-            json.WriteStartObject();
-            json.WriteString("version", facts.Version);
-            json.WriteString("data", facts.Knowledge);
-            json.WriteString("licence", AboutFacts.Licence);
-            json.WriteString("runtime", AboutFacts.Runtime);
-            json.WriteString("machine", AboutFacts.Machine);
-            json.WriteStartObject("numbers");
-            Count(json, facts.Numbers);
-            json.WriteStartArray("files");
-            foreach (var file in facts.Numbers.GroupBy(n => n.File))
-            {
-                json.WriteStartObject();
-                json.WriteString("file", file.Key);
-                Count(json, [.. file]);
-                json.WriteEndObject();
-            }
-
-            json.WriteEndArray();
-            json.WriteEndObject();
-            Sources(json, facts.Numbers);
-            Libraries(json, facts);
-            json.WriteEndObject();
-        }));
-    }
-
-    private static void Count(Utf8JsonWriter json, IReadOnlyCollection<DataNumber> numbers)
-    {
-        json.WriteNumber("all", numbers.Count);
-        json.WriteStartObject("byBasis");
-        foreach (var basis in Words.All<Basis>())
+            ["all"] = facts.Numbers.Length,
+            ["byBasis"] = ByBasis(facts.Numbers),
+            ["files"] = JsonText.Nodes(facts.Numbers.GroupBy(n => n.File).Select(f => new JsonObject { ["file"] = f.Key, ["all"] = f.Count(), ["byBasis"] = ByBasis([.. f]) })),
+        },
+        ["sources"] = JsonText.Nodes(facts.Numbers.GroupBy(n => (n.Basis, n.Source)).OrderBy(g => g.Key).Select(g => new JsonObject
         {
-            json.WriteNumber(basis, numbers.Count(n => n.Basis is { } b && Words.Of(b) == basis));
-        }
+            ["source"] = g.Key.Source,
+            ["basis"] = g.Key.Basis is { } basis ? Words.Of(basis) : null,
+            ["numbers"] = g.Count(),
+        })),
+        ["libraries"] = JsonText.Nodes(facts.Libraries.Select(l => new JsonObject { ["name"] = l.Name, ["version"] = l.Version, ["licence"] = l.Licence, ["copyright"] = l.Copyright })),
+    };
 
-        json.WriteEndObject();
-    }
-
-    private static void Sources(Utf8JsonWriter json, IEnumerable<DataNumber> numbers)
-    {
-        json.WriteStartArray("sources");
-        foreach (var source in numbers.GroupBy(n => (n.Basis, n.Source)).OrderBy(g => g.Key))
-        {
-            json.WriteStartObject();
-            json.WriteString("source", source.Key.Source);
-            json.WriteString("basis", source.Key.Basis is { } basis ? Words.Of(basis) : null);
-            json.WriteNumber("numbers", source.Count());
-            json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
-    }
-
-    private static void Libraries(Utf8JsonWriter json, AboutFacts facts)
-    {
-        json.WriteStartArray("libraries");
-        foreach (var library in facts.Libraries)
-        {
-            json.WriteStartObject();
-            json.WriteString("name", library.Name);
-            json.WriteString("version", library.Version);
-            json.WriteString("licence", library.Licence);
-            json.WriteString("copyright", library.Copyright);
-            json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
-    }
+    private static JsonObject ByBasis(IReadOnlyCollection<DataNumber> numbers) =>
+        new(Words.All<Basis>().Select(basis => KeyValuePair.Create(basis, (JsonNode?)numbers.Count(n => n.Basis is { } b && Words.Of(b) == basis))));
 }

@@ -83,6 +83,6 @@ internal sealed record Calculator(
             return;
         }
 
-        terminal.Output.Write(JsonText.Of(JsonText.Indented, json => calculation.Write(json)) + "\n");
+        terminal.Output.Write(JsonText.Of(JsonText.Indented, calculation.Json()) + "\n");
     }
 }
