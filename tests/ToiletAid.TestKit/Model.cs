@@ -102,7 +102,7 @@ internal sealed class Model
     /// <summary>Presses a key as a terminal sends it; true when a screen is to be said from its top.</summary>
     internal bool Press(string key)
     {
-        int turn = Shell.Turn;
+        int telling = Shell.Telling;
         Shell.Press(key switch
         {
             Keys.Down => new(KeyAction.Down),
@@ -118,6 +118,6 @@ internal sealed class Model
             Keys.F12 => new(KeyAction.Hide),
             _ => new(KeyAction.Text, key),
         });
-        return turn != Shell.Turn;
+        return telling != Shell.Telling;
     }
 }

@@ -11,7 +11,7 @@ namespace ToiletAid.App.Documents;
 public static class HtmlDocument
 {
     // 18 point is what the clear print guidance G003 of the UK Association for Accessible Formats (2019) asks for as large print; 12 its least for print.
-    private const string Look = """
+    private const string Style = """
         html{font-family:Arial,Helvetica,sans-serif;color:#111;background:#fff;text-align:left;overflow-wrap:break-word}
         body{max-width:42em;margin:0 auto;padding:0 .6em;line-height:1.35}
         body.large{font-size:18pt}
@@ -63,7 +63,7 @@ public static class HtmlDocument
         var html = new StringBuilder();
         html.Append(CultureInfo.InvariantCulture, $"<!DOCTYPE html>\n<html lang=\"{document.Language}\">\n<head>\n<meta charset=\"utf-8\">\n");
         html.Append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n");
-        html.Append(CultureInfo.InvariantCulture, $"<title>{Escape(document.Title)}</title>\n<style>\n{Look.ReplaceLineEndings("\n")}{PageFill.Look(document)}{Tables(document)}{Feet(document)}</style>\n</head>\n");
+        html.Append(CultureInfo.InvariantCulture, $"<title>{Escape(document.Title)}</title>\n<style>\n{Style.ReplaceLineEndings("\n")}{PageFill.Style(document)}{Tables(document)}{Feet(document)}</style>\n</head>\n");
         html.Append(CultureInfo.InvariantCulture, $"<body class=\"{(document.LargePrint ? "large" : "small")}\">\n<main>\n<h1>{Escape(document.Title)}</h1>\n");
         foreach (var block in document.Blocks)
         {

@@ -19,7 +19,7 @@ internal static class PageFill
     private static readonly double[] LargeHeights = [9, 8, 7, 6, 5.2, 4.5, 4];
 
     /// <summary>The rule for a sheet's drawings; empty for what has none.</summary>
-    internal static string Look(Document document)
+    internal static string Style(Document document)
     {
         var steps = document.Blocks.OfType<Block.Steps>().Where(s => s.Drawings.Any(d => d is not null)).ToList();
         if (!document.LargePrint || steps.Count == 0)

@@ -78,7 +78,7 @@ public sealed class Foresight
         foreach (var (key, cell) in _options)
         {
             string[] names = key.Split('=');
-            Look(new(names[0], null, names[1], null, null, cell.Count, cell.Failed, cell.Expected, 1));
+            Consider(new(names[0], null, names[1], null, null, cell.Count, cell.Failed, cell.Expected, 1));
         }
 
         foreach (var (key, (spec, cells)) in _numbers)
@@ -88,8 +88,8 @@ public sealed class Foresight
             {
                 double at = spec is null ? (double)cut / Steps : spec.Low + ((spec.High - spec.Low) * cut / Steps);
                 var (below, above) = (Cell.Sum(cells[..cut]), Cell.Sum(cells[cut..]));
-                Look(new(names[0], names.ElementAtOrDefault(1), null, at, null, below.Count, below.Failed, below.Expected, 1));
-                Look(new(names[0], names.ElementAtOrDefault(1), null, null, at, above.Count, above.Failed, above.Expected, 1));
+                Consider(new(names[0], names.ElementAtOrDefault(1), null, at, null, below.Count, below.Failed, below.Expected, 1));
+                Consider(new(names[0], names.ElementAtOrDefault(1), null, null, at, above.Count, above.Failed, above.Expected, 1));
             }
         }
 
@@ -100,7 +100,7 @@ public sealed class Foresight
             .OrderBy(s => s.ByChance).ThenByDescending(s => s.Failed - s.Expected)
             .DistinctBy(s => (s.Question, s.Part)).Take(most)];
 
-        void Look(Sign sign)
+        void Consider(Sign sign)
         {
             // An answer that everybody gave tells nobody apart.
             if (sign.People >= _fewest && _all.Count - sign.People >= _fewest)

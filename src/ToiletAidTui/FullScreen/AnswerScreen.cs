@@ -26,7 +26,7 @@ internal sealed class AnswerScreen : Runnable
     private ScreenText _before;
     private Action _after = () => { };
     private bool _isTold;
-    private int _turn = -1;
+    private int _telling = -1;
     private int _part;
     private bool _blank;
     private ScreenRows? _rows;
@@ -92,10 +92,10 @@ internal sealed class AnswerScreen : Runnable
             return;
         }
 
-        if (_turn != _shell.Turn)
+        if (_telling != _shell.Telling)
         {
-            bool first = _turn < 0;
-            _turn = _shell.Turn;
+            bool first = _telling < 0;
+            _telling = _shell.Telling;
             _part = 0;
             ShowAnew(first);
             return;
@@ -162,7 +162,7 @@ internal sealed class AnswerScreen : Runnable
     {
         if (press.Action is KeyAction.PageDown or KeyAction.PageUp)
         {
-            Turn(press.Action == KeyAction.PageDown ? 1 : -1);
+            TurnPage(press.Action == KeyAction.PageDown ? 1 : -1);
             return;
         }
 
@@ -190,7 +190,7 @@ internal sealed class AnswerScreen : Runnable
         bool covered = IsCovered;
         _work.End();
         _after();
-        if (_isTold && !covered && _turn != _shell.Turn)
+        if (_isTold && !covered && _telling != _shell.Telling)
         {
             _shell.SayFirst(WorkNotice.Ended);
         }
@@ -210,7 +210,7 @@ internal sealed class AnswerScreen : Runnable
         return rune.Value >= ' ' && !key.IsCtrl && !key.IsAlt ? new(KeyAction.Text, rune.ToString()) : null;
     }
 
-    private void Turn(int by)
+    private void TurnPage(int by)
     {
         int part = Math.Clamp(_part + by, 0, (_rows?.Parts ?? 1) - 1);
         if (part != _part)

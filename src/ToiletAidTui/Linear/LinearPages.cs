@@ -46,7 +46,7 @@ internal sealed class LinearPages(Shell shell, SpeechLines lines, LineReader inp
             lines.Line($"Linear mode. Type help at any question{(CanSwitch ? ", screen for full screen" : string.Empty)}.");
         }
 
-        int turn = shell.Turn - 1;
+        int telling = shell.Telling - 1;
         while (shell.Ending == Ending.None)
         {
             var page = shell.Current;
@@ -60,13 +60,13 @@ internal sealed class LinearPages(Shell shell, SpeechLines lines, LineReader inp
             {
                 Say(shell.Opening);
                 Interview();
-                turn = shell.Turn - 1;
+                telling = shell.Telling - 1;
                 continue;
             }
 
-            if (turn != shell.Turn)
+            if (telling != shell.Telling)
             {
-                turn = shell.Turn;
+                telling = shell.Telling;
                 lines.Lines(shell.Lines);
                 if (page.Name == ResultPages.PageName && AfterResult is { } after)
                 {

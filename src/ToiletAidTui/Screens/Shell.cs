@@ -26,7 +26,7 @@ internal sealed class Shell(ScreenServices services)
     internal string Opening { get; private set; } = string.Empty;
 
     /// <summary>Goes up each time a screen is to be said from its top.</summary>
-    internal int Turn { get; private set; }
+    internal int Telling { get; private set; }
 
     /// <summary>Why the front end has to stop.</summary>
     internal Ending Ending { get; set; }
@@ -105,7 +105,7 @@ internal sealed class Shell(ScreenServices services)
         _left = null;
         Opening = _warning.Length == 0 ? opening : $"{opening} {_warning}".TrimStart();
         _warning = string.Empty;
-        Turn++;
+        Telling++;
     }
 
     /// <summary>Says a sentence before the screen in front, which is to be said from its top already.</summary>
@@ -134,7 +134,7 @@ internal sealed class Shell(ScreenServices services)
         {
             _curtain.Close();
             _left = null;
-            Turn++;
+            Telling++;
         }
     }
 
@@ -143,14 +143,14 @@ internal sealed class Shell(ScreenServices services)
     {
         if (IsHidden)
         {
-            Turn += _curtain.Press(key) ? 1 : 0;
+            Telling += _curtain.Press(key) ? 1 : 0;
             return;
         }
 
         string error = Current.Error;
-        int turn = Turn;
+        int telling = Telling;
         Take(key);
-        bool isSame = turn == Turn && error.Length > 0 && error == Current.Error;
+        bool isSame = telling == Telling && error.Length > 0 && error == Current.Error;
         _isRefusedAgain = isSame && (key.Action == KeyAction.Text && (Current.IsTyping || !ListCursor.IsDigit(key)) ? _isRefusedAgain : !_isRefusedAgain);
     }
 
