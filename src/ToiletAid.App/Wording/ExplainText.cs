@@ -133,7 +133,9 @@ public sealed class ExplainText(KnowledgeBase knowledge)
     private static string Bring(QuestionValue value)
     {
         string changes = value.ChangeShare > 0 ? $" For {SlotText.OfHundred(value.ChangeShare)} of 100 people like this the answer would put another kind first." : string.Empty;
-        string must = value.MustBeAsked ? " Without it one rule about the first plan cannot be applied." : string.Empty;
+        string must = !value.MustBeAsked ? string.Empty
+            : value.Question.Id == QuestionIds.Place.Text || value.Question.Id == QuestionIds.Posture.Text ? " Without it the first plan may be in a position that is not the person's."
+            : " Without it one rule about the first plan cannot be applied.";
         return $"{value.Question.Prompt}{changes}{must}";
     }
 

@@ -22,10 +22,10 @@ public sealed record Outlook
     /// <summary>Kinds that are as good as equal on these answers, the best first: one to three.</summary>
     public ImmutableArray<Aid> Tier { get => field.IsDefault ? [] : field; init; }
 
-    /// <summary>Share of people who would give these answers for whom the first kind is best once everything is asked, 0 to 1; as calibrated.</summary>
+    /// <summary>How often the first kind is best once everything is asked, of people who would give these answers, 0 to 1; as calibrated.</summary>
     public double Share { get; init; }
 
-    /// <summary>The same before it is calibrated.</summary>
+    /// <summary>Share of these people and of their weightings for whom it comes first, 0 to 1; before it is calibrated.</summary>
     public double RawShare { get; init; }
 
     /// <summary>The question that would decide best between the kinds; null where none would.</summary>

@@ -108,6 +108,11 @@ public sealed class QuestionPlanner
         var split = new AnswerSplit(people, [.. rows.Select(r => r.Gains)], choices);
         double lossLeft = Math.Max(0, perfect - gains[choices[split.First]]);
         var (must, settingUp) = MustBeAsked(known, open, people, [.. rows.Select(r => r.Alternatives)], first, depth == Depth.Quick ? Severity.Urgent : Severity.Moderate);
+        if (Position(known, open, people) is { } position)
+        {
+            must.Add(position);
+        }
+
         if (lossLeft > _knowledge.Evidence.Value("planner.loss-much." + Words.Of(depth)))
         {
             left += (int)_knowledge.Evidence.Value("planner.more." + Words.Of(depth));
@@ -137,16 +142,15 @@ public sealed class QuestionPlanner
 
         ImmutableArray<Question> all = [.. Merge(next, [.. ordered.Where(v => must.Contains(v.Question)).Select(v => v.Question)], ordered)];
         all = all.IsEmpty && !open.IsEmpty ? [.. MayRuleOut(known, ordered)] : all;
-        var tier = Tier(people, rows, first);
         return new()
         {
             Enough = !all.IsEmpty ? Enough.Not : open.IsEmpty ? Enough.AllAsked : enough == Enough.Not ? Enough.Budget : enough,
             Next = all,
             Values = ordered,
             First = firsts[first] > 0 ? _knowledge.Catalogue.Aids[first] : null,
-            Tier = firsts[first] > 0 ? tier.Kinds : [],
-            RawShare = tier.Share,
-            Share = _knowledge.People.Certainty.Of(tier.Share),
+            Tier = Tier(firsts),
+            RawShare = firsts[first],
+            Share = _knowledge.People.Certainty.Of(firsts[first]),
             LossLeft = lossLeft,
             Deciding = ordered.Where(v => v.ChangeShare >= _knowledge.Evidence.Value("planner.change-share")).MaxBy(v => v.Gain)?.Question,
         };
@@ -157,6 +161,20 @@ public sealed class QuestionPlanner
     {
         var waits = _advisor.FirstWaitsFor(known).ToHashSet(StringComparer.Ordinal);
         return ordered.Select(v => v.Question).Where(q => waits.Contains(q.Id));
+    }
+
+    /// <summary>Where the person cleans, or else in what position, where too many of the likely people could not use a plan in a position that is assumed.</summary>
+    private Question? Position(Answers known, ImmutableArray<Question> open, LikelyPerson[] people)
+    {
+        var asked = open.FirstOrDefault(q => q.Id == QuestionIds.Place.Text) ?? open.FirstOrDefault(q => q.Id == QuestionIds.Posture.Text);
+        if (asked is null)
+        {
+            return null;
+        }
+
+        var assumed = PlanSpace.Postures(known);
+        double others = people.Sum(p => assumed.All(PlanSpace.Postures(p.Answers).Contains) ? 0 : p.Weight);
+        return others >= _knowledge.Evidence.Value("planner.position-share") ? asked : null;
     }
 
     /// <summary>The mean of what people have, by their weights.</summary>
@@ -212,31 +230,23 @@ public sealed class QuestionPlanner
         _ => false,
     };
 
-    /// <summary>The kinds that are first for most people, until they hold nearly all of them, beginning with the one that is best on the whole.</summary>
-    private (ImmutableArray<Aid> Kinds, double Share) Tier(LikelyPerson[] people, Foreseen[] rows, int first)
+    /// <summary>The kinds that are first for most people and weightings, until they hold nearly all of them, beginning with the one that is best on the whole.</summary>
+    private ImmutableArray<Aid> Tier(double[] firsts)
     {
-        var aids = _knowledge.Catalogue.Aids;
-        double[] shares = new double[aids.Length];
-        for (int i = 0; i < people.Length; i++)
-        {
-            int best = Largest(rows[i].Firsts);
-            shares[best] += rows[i].Firsts[best] > 0 ? people[i].Weight : 0;
-        }
-
         var kinds = ImmutableArray.CreateBuilder<Aid>();
         double sum = 0, enough = _knowledge.Evidence.Value("planner.tier-share");
-        foreach (int kind in Enumerable.Range(0, aids.Length).OrderByDescending(k => k == first).ThenByDescending(k => shares[k]))
+        foreach (int kind in Enumerable.Range(0, firsts.Length).OrderByDescending(k => firsts[k]))
         {
-            if (kinds.Count == MostOfATier || (kinds.Count > 0 && (sum >= enough || shares[kind] == 0)))
+            if (kinds.Count == MostOfATier || sum >= enough || firsts[kind] == 0)
             {
                 break;
             }
 
-            kinds.Add(aids[kind]);
-            sum += shares[kind];
+            kinds.Add(_knowledge.Catalogue.Aids[kind]);
+            sum += firsts[kind];
         }
 
-        return (kinds.ToImmutable(), shares[first]);
+        return kinds.ToImmutable();
     }
 
     private int Budget(Depth depth) => (int)_knowledge.Evidence.Value("planner.budget." + Words.Of(depth));

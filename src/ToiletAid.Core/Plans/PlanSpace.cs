@@ -49,9 +49,9 @@ internal sealed class PlanSpace
         return known.Choice(QuestionIds.Posture) switch
         {
             null => inBedNow ? InBed : OnASeat,
-            Posture.Reclined when known.Is(OptionIds.PlaceCommode, OptionIds.PlaceOwnToilet, OptionIds.PlaceSharedOrPublicToilet) => [Posture.Reclined],
+            Posture.Reclined when inBedNow => [Posture.Reclined, Posture.SideLying],
+            Posture.Reclined => [Posture.Reclined],
             Posture.SideLying => [Posture.SideLying],
-            Posture.Reclined => [Posture.Reclined, Posture.SideLying],
             { } inBed when inBedNow => [inBed],
             Posture.HalfStanding => [Posture.HalfStanding, .. OnASeat],
             Posture.Standing => [Posture.Standing, .. OnASeat],
