@@ -40,6 +40,7 @@ public sealed class Advisor
     private readonly Dictionary<PriorityOrder, WeightSample> _weights;
     private readonly List<WeightSample> _shapes;
     private readonly ReachMemory _reach;
+    private readonly PlanLists _plans;
     private readonly Lazy<LikelyPeople> _people;
     private (Answers Known, ScreenedPlans Plans)? _last;
 
@@ -61,6 +62,7 @@ public sealed class Advisor
         _functions = new(knowledge);
         _weights = [];
         _shapes = [];
+        _plans = new(knowledge.Catalogue, knowledge.Evidence);
         _gain = knowledge.Evidence.Value("plans.add-on-gain");
         _hazards = new(knowledge.Rules, knowledge.Questions, knowledge.Evidence);
         _reach = reach;
@@ -72,6 +74,7 @@ public sealed class Advisor
         _knowledge = of._knowledge with { Catalogue = catalogue };
         _settings = of._settings;
         _functions = new(_knowledge);
+        _plans = new(catalogue, _knowledge.Evidence);
         _gain = of._gain;
         _hazards = of._hazards;
         _weights = of._weights;
@@ -133,9 +136,11 @@ public sealed class Advisor
     }
 
     /// <summary>The plan that <see cref="Advise"/> puts first, without how sure that is; null when none can be offered.</summary>
-    internal Plan? First(Answers known)
+    /// <param name="known">Answers as given.</param>
+    /// <param name="butForGrip">The same for a person of whom only the grip may differ; null where there is none.</param>
+    internal Plan? First(Answers known, ScreenedPlans? butForGrip = null)
     {
-        var (hands, sample, offered, _) = Screened(known);
+        var (hands, sample, offered, _) = Screened(known, butForGrip);
         return offered.Count == 0 ? null : Ranking(hands, sample, Likely(known)).First(offered);
     }
 
@@ -167,12 +172,15 @@ public sealed class Advisor
 
     /// <summary>What is offered on these answers and what is not. Ranking and asking on look at the same answers one after the other, so
     /// the last is kept.</summary>
-    internal ScreenedPlans Screened(Answers known)
+    /// <param name="known">Answers as given.</param>
+    /// <param name="butForGrip">The same for a person of whom only the grip may differ: what does not depend on it is not worked out again.</param>
+    internal ScreenedPlans Screened(Answers known, ScreenedPlans? butForGrip = null)
     {
         if (_last is null || !ReferenceEquals(_last.Value.Known, known))
         {
-            var (appraiser, sample) = Appraise(known, _settings.ValueDraws);
-            var hands = Hands(appraiser);
+            var appraiser = Appraise(_knowledge, known, _settings.ValueDraws, butForGrip?.Appraiser);
+            var sample = Weights(Priorities.Of(known).Order);
+            var hands = Hands(appraiser, butForGrip?.Hands);
             var (offered, ruledOut) = Choose(hands, sample.Set);
             _last = (known, new(hands, sample, offered, ruledOut));
         }
@@ -192,9 +200,9 @@ public sealed class Advisor
     /// <param name="people">People who would give the answers; null to draw what is not known by itself.</param>
     internal PlanRanking Ranking(HandTasks hands, WeightSample weights, Answers[]? people) => new(_knowledge, _hazards, _settings, hands, weights, people);
 
-    private Appraiser Appraise(KnowledgeBase knowledge, Answers known, int draws)
+    private Appraiser Appraise(KnowledgeBase knowledge, Answers known, int draws, Appraiser? butForGrip = null)
     {
-        var untried = new Appraiser(knowledge, known, _reach.Of(known, draws), _functions);
+        var untried = new Appraiser(knowledge, known, butForGrip?.Reach ?? _reach.Of(known, draws), _functions, butForGrip);
         return known.Trials.IsEmpty ? untried
             : untried with { Tried = TrialEvidence.Of(knowledge, known.Trials, plan => PlanSpread.Of(knowledge, untried, plan, _settings.Seed, draws)) };
     }
@@ -269,29 +277,34 @@ public sealed class Advisor
         HandTasks hands, WeightSet weights, Func<Aid, bool>? kinds = null, Func<Plan, bool>? plans = null)
     {
         var appraiser = hands.Appraiser;
-        var space = new PlanSpace(_knowledge.Catalogue, _knowledge.Evidence, appraiser.Known);
-        var variants = new VariantChoice(_knowledge, _hazards, appraiser, p => Worth(hands, p, weights));
+        var plansOf = _plans.Of(appraiser.Known);
+        var variants = new VariantChoice(_knowledge, hands, p => Worth(hands, p, weights));
         var offered = new List<Offer>();
         var ruledOut = ImmutableArray.CreateBuilder<RuledOutAid>();
         foreach (var aid in _knowledge.Catalogue.Aids.Where(a => kinds is null || kinds(a)))
         {
+            var list = plansOf(aid);
             var closest = default(RuledOutAid);
             (Offer Offer, double Worth)? best = null;
             var refused = new List<(Plan Plan, PlanCheck Check)>();
             bool? handWillDo = null;
-            var checks = ByValue(space, aid, hands, weights).Where(p => plans is null || plans(p.Plan)).Select(p => (p.Plan, p.Worth, Check: new Lazy<PlanCheck>(() => PlanCheck.Of(_knowledge, _hazards, appraiser, p.Plan)))).ToList();
-            foreach (var (plan, worth, lazy) in checks)
+            int[] order = ByValue(list, hands, weights, plans, out double[] worths);
+            var checks = new PlanCheck?[worths.Length];
+            PlanCheck Check(int i) => checks[i] ??= PlanCheck.Of(_knowledge, hands, list.Plans[i]);
+            foreach (int i in order)
             {
+                var plan = list.Plans[i];
+
                 // A second tool is advised only where the own hand cannot do what is left.
-                if (plan.TakesTwoTools && (handWillDo ??= checks.Any(c => c.Plan.Companion?.Reach == ReachKind.BareHand && c.Check.Value.Reasons.IsEmpty)))
+                if (plan.TakesTwoTools && (handWillDo ??= Array.Exists(order, o => list.Plans[o].Companion?.Reach == ReachKind.BareHand && Check(o).Reasons.IsEmpty)))
                 {
                     continue;
                 }
 
-                var check = lazy.Value;
+                var check = Check(i);
                 if (check.Reasons.IsEmpty)
                 {
-                    best = (new(plan, check.Demands, check.Unclear), worth);
+                    best = (new(plan, check.Demands, check.Unclear), worths[i]);
                     break;
                 }
 
@@ -319,22 +332,29 @@ public sealed class Advisor
         return (offered, ruledOut.ToImmutable());
     }
 
-    /// <summary>Plans of a method, best first. An add-on that only helps must earn its place, so that nobody is handed things for nothing.</summary>
-    private IEnumerable<(Plan Plan, double Worth)> ByValue(PlanSpace space, Aid aid, HandTasks hands, WeightSet weights)
+    /// <summary>Places of the plans of a method that are looked at, best first. An add-on that only helps must earn its place, so that nobody is handed things for nothing.</summary>
+    private int[] ByValue(PlanList list, HandTasks hands, WeightSet weights, Func<Plan, bool>? looked, out double[] worths)
     {
-        Plan[] plans = [.. space.Of(aid)];
-        double[] values = [.. plans.Select(plan => Worth(hands, plan, weights))];
-        int[] order = [.. Enumerable.Range(0, plans.Length)];
+        double[] values = new double[list.Plans.Length];
+        var order = new List<int>(values.Length);
+        for (int i = 0; i < values.Length; i++)
+        {
+            values[i] = Worth(hands, list.Plans[i], weights);
+            if (looked is null || looked(list.Plans[i]))
+            {
+                order.Add(i);
+            }
+        }
 
-        // Keys are made only where values are equal, and once.
-        string?[] keys = new string?[plans.Length];
-        string Key(int i) => keys[i] ??= plans[i].Key;
-        Array.Sort(order, (a, b) => values[b].CompareTo(values[a]) is not 0 and var by ? by : string.CompareOrdinal(Key(a), Key(b)));
-        return order.Select(i => (plans[i], values[i]));
+        order.Sort((a, b) => values[b].CompareTo(values[a]) is not 0 and var by ? by : string.CompareOrdinal(list.Key(a), list.Key(b)));
+        worths = values;
+        return [.. order];
     }
 
     /// <summary>What the person's own hands can do besides a plan.</summary>
-    internal HandTasks Hands(Appraiser appraiser) => new(_knowledge, _hazards, appraiser);
+    /// <param name="appraiser">Values plans.</param>
+    /// <param name="butForGrip">The same for a person of whom only the grip may differ; null where there is none.</param>
+    internal HandTasks Hands(Appraiser appraiser, HandTasks? butForGrip = null) => new(_knowledge, _hazards, appraiser, butForGrip);
 
     /// <summary>Worth in the middle case less what add-ons that only help must earn.</summary>
     private double Worth(HandTasks hands, Plan plan, WeightSet weights) => OfMiddle(hands, plan, weights) - (_gain * plan.AddOns.Count(a => a.OnlyHelps));

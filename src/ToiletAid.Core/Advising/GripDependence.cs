@@ -30,7 +30,8 @@ public sealed record GripDependence(double WeakNewtons, double StrongNewtons, Pl
         }
 
         double weak = grip.At(knowledge.Evidence.Value("grip.weak-share")), strong = grip.At(knowledge.Evidence.Value("grip.strong-share"));
-        return new(weak, strong, advisor.First(With(known, weak)), advisor.First(With(known, strong)));
+        var screened = advisor.Screened(known);
+        return new(weak, strong, advisor.First(With(known, weak), screened), advisor.First(With(known, strong), screened));
     }
 
     private static Answers With(Answers known, double newtons) => known.With(QuestionIds.Grip, new(new AnswerValue.Number(newtons, "N"), HowObtained.Measured));

@@ -11,15 +11,18 @@ namespace ToiletAid.Core.Advising;
 /// <param name="Unclear">Rules that cannot tell yet.</param>
 internal sealed record PlanCheck(PlanDemands Demands, ImmutableArray<Finding> Reasons, ImmutableArray<RuleCheck> Unclear)
 {
-    internal static PlanCheck Of(KnowledgeBase knowledge, HazardTable hazards, Appraiser appraiser, Plan plan)
+    internal static PlanCheck Of(KnowledgeBase knowledge, HandTasks hands, Plan plan)
     {
-        var demands = appraiser.Demands(plan);
-        var context = new RuleContext(knowledge, appraiser.Known, plan, demands);
+        var settled = hands.Settled(plan);
+        var demands = hands.Appraiser.Demands(plan, settled.Reach);
+        var context = new RuleContext(knowledge, hands.Appraiser.Known, plan, demands);
         var reasons = ImmutableArray.CreateBuilder<Finding>();
         var unclear = ImmutableArray.CreateBuilder<RuleCheck>();
-        foreach (var rule in hazards.RulesOut)
+        var rules = hands.MayRuleOut;
+        for (int i = 0; i < rules.Length; i++)
         {
-            var outcome = rule.Check(context);
+            var (rule, exposed) = rules[i];
+            var outcome = rule.DependsOnGrip ? rule.Check(context, exposed) : settled.Outcomes[i] ??= rule.Check(context, exposed);
             if (outcome.Applies == true)
             {
                 reasons.Add(new(rule.Rule, outcome.Slots));

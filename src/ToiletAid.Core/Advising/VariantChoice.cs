@@ -10,10 +10,9 @@ namespace ToiletAid.Core.Advising;
 /// <remarks>Tried are the best plan that is allowed, and of the plans that are worth more but forbidden one for each set of reasons; where the variant
 /// lifts the reasons, the others that are forbidden for the same. So a variant that cannot matter costs a single look.</remarks>
 /// <param name="knowledge">Rules, and what must be earned.</param>
-/// <param name="hazards">The hazard table.</param>
-/// <param name="appraiser">Values plans.</param>
+/// <param name="hands">What rules say of plans, and what values them.</param>
 /// <param name="worth">Worth of a plan in the middle case, less what its add-ons must earn.</param>
-internal sealed class VariantChoice(KnowledgeBase knowledge, HazardTable hazards, Appraiser appraiser, Func<Plan, double> worth)
+internal sealed class VariantChoice(KnowledgeBase knowledge, HandTasks hands, Func<Plan, double> worth)
 {
     private readonly double _gain = knowledge.Evidence.Value("plans.add-on-gain");
 
@@ -59,5 +58,5 @@ internal sealed class VariantChoice(KnowledgeBase knowledge, HazardTable hazards
         return value > least && Check(usual, varied) is { Reasons.IsEmpty: true } check ? (new(plan, check.Demands, check.Unclear), value) : null;
     }
 
-    private PlanCheck Check(Plan usual, Aid varied) => PlanCheck.Of(knowledge, hazards, appraiser, usual with { Aid = varied });
+    private PlanCheck Check(Plan usual, Aid varied) => PlanCheck.Of(knowledge, hands, usual with { Aid = varied });
 }

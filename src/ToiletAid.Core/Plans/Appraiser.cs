@@ -18,8 +18,18 @@ internal sealed record Appraiser
     private readonly Dictionary<HandlingDemands, double> _scores = [];
     private readonly Dictionary<HandlingDemands, HandlingAssessment> _assessments = [];
 
-    internal Appraiser(KnowledgeBase knowledge, Answers known, ReachReport reach, CriterionFunctions functions)
+    // Of the middle case: all but handling, which alone depends on the grip.
+    private readonly Dictionary<Plan, double[]> _others;
+
+    /// <summary>Makes it for one person.</summary>
+    /// <param name="knowledge">What is known beforehand.</param>
+    /// <param name="known">Answers as given.</param>
+    /// <param name="reach">Reach in every posture and approach.</param>
+    /// <param name="functions">Criteria that depend neither on reach nor on the hand.</param>
+    /// <param name="butForGrip">The same for a person of whom only the grip may differ; null where there is none.</param>
+    internal Appraiser(KnowledgeBase knowledge, Answers known, ReachReport reach, CriterionFunctions functions, Appraiser? butForGrip = null)
     {
+        _others = butForGrip?._others ?? new(SamePlan.Object);
         _knowledge = knowledge;
         _functions = functions;
         Known = known;
@@ -64,22 +74,44 @@ internal sealed record Appraiser
     /// <summary>Predicted values of a plan, whatever was seen.</summary>
     internal double[] Predicted(Plan plan, DrawnPerson person)
     {
-        double[] values = new double[Criteria.Count];
         double handling = plan.Methods.Min(m => Handling(m, plan, person));
         if (handling == 0)
         {
             // A step that this hand cannot do at all makes the rest worth nothing to this person.
-            return values;
+            return new double[Criteria.Count];
         }
 
-        values[(int)Criterion.Reach] = plan.Methods.Min(m => ReachShare(m, plan, person.Draw));
+        double[]? values = null;
+        bool middle = ReferenceEquals(person, Middle);
+        if (middle && _others.TryGetValue(plan, out double[]? kept))
+        {
+            values = [.. kept];
+        }
+
+        if (values is null)
+        {
+            values = Others(plan, person);
+            if (middle)
+            {
+                _others[plan] = [.. values];
+            }
+        }
+
         values[(int)Criterion.Handling] = handling;
+        _knowledge.Clinic?.Apply(plan.Aid.Id, values);
+        return values;
+    }
+
+    /// <summary>Values on all criteria but handling, which is 0 here.</summary>
+    private double[] Others(Plan plan, DrawnPerson person)
+    {
+        double[] values = new double[Criteria.Count];
+        values[(int)Criterion.Reach] = plan.Methods.Min(m => ReachShare(m, plan, person.Draw));
         foreach (var criterion in Criteria.OfThePlan)
         {
             values[(int)criterion] = _functions.Of(criterion, plan, person.View);
         }
 
-        _knowledge.Clinic?.Apply(plan.Aid.Id, values);
         return values;
     }
 
@@ -91,7 +123,10 @@ internal sealed record Appraiser
     internal double Arrives(Plan plan, double[] values, int? draw) => Math.Max(values[(int)Criterion.Reach], ReachShare(plan.Aid, plan, draw));
 
     /// <summary>What a plan asks for in the middle case.</summary>
-    internal PlanDemands Demands(Plan plan) => ReachDemands(plan) with
+    internal PlanDemands Demands(Plan plan) => Demands(plan, ReachDemands(plan));
+
+    /// <summary>The same where <see cref="ReachDemands"/> were asked before.</summary>
+    internal PlanDemands Demands(Plan plan, PlanDemands reach) => reach with
     {
         Handling = Assessment(plan.Aid, plan),
         CompanionHandling = plan.Companion is { } c ? Assessment(c, plan) : null,

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using ToiletAid.Core.Catalogue;
 using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Person;
@@ -14,9 +15,13 @@ internal sealed class HandTasks
     private readonly Dictionary<Posture, bool> _pats = [];
     private readonly double _patted;
     private readonly RuleCheck? _noAir;
+    private readonly Dictionary<Plan, SettledPlan> _settled;
+    private ImmutableArray<(RuleCheck Rule, RuleOutcome? Exposed)> _mayRuleOut;
 
-    internal HandTasks(KnowledgeBase knowledge, HazardTable hazards, Appraiser appraiser)
+    internal HandTasks(KnowledgeBase knowledge, HazardTable hazards, Appraiser appraiser, HandTasks? butForGrip)
     {
+        _settled = butForGrip?._settled ?? new(SamePlan.Object);
+        _mayRuleOut = butForGrip?._mayRuleOut ?? default;
         _knowledge = knowledge;
         _hazards = hazards;
         _appraiser = appraiser;
@@ -38,6 +43,34 @@ internal sealed class HandTasks
 
     /// <summary>True where the grasp is enough to hold on to something fixed, or is not known.</summary>
     internal bool Holds { get; }
+
+    /// <summary>Rules that may rule a plan out for this person, each with whether the person is exposed, where that is the same for every plan. Most rules are
+    /// settled by the answers alone, and there are hundreds of plans.</summary>
+    internal ImmutableArray<(RuleCheck Rule, RuleOutcome? Exposed)> MayRuleOut
+    {
+        get
+        {
+            if (_mayRuleOut.IsDefault)
+            {
+                // No condition on the answers looks at the plan, so any will do.
+                var person = new RuleContext(_knowledge, _appraiser.Known, new() { Aid = _knowledge.Catalogue.Aids[0], AddOns = [], Posture = Posture.Seated }, new());
+                _mayRuleOut = [.. _hazards.RulesOut.Select(r => (r, Exposed: r.Exposed(person))).Where(r => r.Exposed?.Applies != false)];
+            }
+
+            return _mayRuleOut;
+        }
+    }
+
+    /// <summary>What is the same of a plan whatever the grip.</summary>
+    internal SettledPlan Settled(Plan plan)
+    {
+        if (!_settled.TryGetValue(plan, out var settled))
+        {
+            _settled[plan] = settled = new(_appraiser.ReachDemands(plan), new RuleOutcome?[MayRuleOut.Length]);
+        }
+
+        return settled;
+    }
 
     /// <summary>True where the bare hand can take up paper and gets to the skin in this posture, as the rules ask of a hand that cleans.</summary>
     /// <remarks>Only what the skin forbids does not count: paper is laid on where nothing may stroke.</remarks>

@@ -95,8 +95,8 @@ internal static class PlanFeatures
     private static IEnumerable<PlanFeature> OfReach() =>
     [
         // Reach.
-        new("no-way", c => RuleOutcome.If(c.Demands.Need is { Allowed: true } need && need.SharePossible < c.Value("reach.least-share")).With(Way(c.Plan))) { Slots = ["approach"], DependsOnReach = true },
-        new("hand-seen-short", c => RuleOutcome.If(c.Demands.ByBareHand && c.Demands.SeenShort && Short(c)).With(Way(c.Plan))) { Slots = ["approach"], DependsOnReach = true },
+        new("no-way", c => If(c.Demands.Need is { Allowed: true } need && need.SharePossible < c.Value("reach.least-share"), c, c => [Way(c.Plan)])) { Slots = ["approach"], DependsOnReach = true },
+        new("hand-seen-short", c => If(c.Demands.ByBareHand && c.Demands.SeenShort && Short(c), c, c => [Way(c.Plan)])) { Slots = ["approach"], DependsOnReach = true },
         new("hand-short", HandShort) { Slots = ["approach", "needed"], DependsOnReach = true },
         new("aid-short", AidShort) { Slots = ["approach", "length", "needed", "share"], DependsOnReach = true },
         new("length-unsure", c => Unsure(c, byHand: false)) { Slots = ["share"], DependsOnReach = true },
@@ -177,19 +177,25 @@ internal static class PlanFeatures
         c.Demands.Need is { Allowed: true } need && need.SharePossible >= c.Value("reach.least-share") && c.Demands.ReachShare < c.Value("reach.least-share");
 
     private static RuleOutcome HandShort(RuleContext c) =>
-        RuleOutcome.If(c.Demands is { ByBareHand: true, SeenShort: false } && Short(c)).With(
-            Way(c.Plan), new Slot("needed", c.Demands.Need?.MissingForBareHand ?? 0, Dimension.Length));
+        If(c.Demands is { ByBareHand: true, SeenShort: false } && Short(c), c, static c =>
+            [Way(c.Plan), new Slot("needed", c.Demands.Need?.MissingForBareHand ?? 0, Dimension.Length)]);
 
     private static RuleOutcome AidShort(RuleContext c) =>
-        RuleOutcome.If(!c.Demands.ByBareHand && Short(c)).With(
+        If(!c.Demands.ByBareHand && Short(c), c, static c =>
+        [
             Way(c.Plan),
             new Slot("length", c.Demands.GivenLength, Dimension.Length),
             new Slot("needed", c.Demands.Need?.MedianLength ?? 0, Dimension.Length),
-            new Slot("share", c.Demands.ReachShare, Dimension.Number));
+            new Slot("share", c.Demands.ReachShare, Dimension.Number),
+        ]);
 
     private static RuleOutcome Unsure(RuleContext c, bool byHand) =>
-        RuleOutcome.If(c.Demands.Need is not null && c.Demands.ByBareHand == byHand && c.Demands.ReachShare < c.Value("reach.sure-share"))
-            .With(new Slot("share", c.Demands.ReachShare, Dimension.Number));
+        If(c.Demands.Need is not null && c.Demands.ByBareHand == byHand && c.Demands.ReachShare < c.Value("reach.sure-share"), c, static c =>
+            [new Slot("share", c.Demands.ReachShare, Dimension.Number)]);
+
+    /// <summary>It applies, with the numbers of the case, or not: those of a case that is none are never made.</summary>
+    private static RuleOutcome If(bool applies, RuleContext c, Func<RuleContext, ImmutableArray<Slot>> slots) =>
+        applies ? RuleOutcome.Yes.With(slots(c)) : RuleOutcome.No;
 
     private static PlanFeature Step(string name, Func<RuleContext, OperationHandling, bool> fails, Func<OperationHandling, string> question) =>
         new(name, c => Failing(c, fails, question)) { Slots = ["operation", "force", "capacity"], DependsOnHand = true };
@@ -197,8 +203,14 @@ internal static class PlanFeatures
     /// <summary>What is assumed of a hand rules nothing out; it only lowers the value.</summary>
     private static RuleOutcome Failing(RuleContext c, Func<RuleContext, OperationHandling, bool> fails, Func<OperationHandling, string> question)
     {
-        var unclear = RuleOutcome.No;
-        foreach (var operation in (IEnumerable<OperationHandling>)[.. c.Demands.Handling?.Operations ?? [], .. c.Demands.CompanionHandling?.Operations ?? []])
+        var outcome = c.Demands.Handling is { } main ? Failing(c, main, RuleOutcome.No, fails, question) : RuleOutcome.No;
+        return outcome.Applies == true || c.Demands.CompanionHandling is not { } companion ? outcome : Failing(c, companion, outcome, fails, question);
+    }
+
+    private static RuleOutcome Failing(
+        RuleContext c, HandlingAssessment handling, RuleOutcome unclear, Func<RuleContext, OperationHandling, bool> fails, Func<OperationHandling, string> question)
+    {
+        foreach (var operation in handling.Operations)
         {
             if (!fails(c, operation))
             {

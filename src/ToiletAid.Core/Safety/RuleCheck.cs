@@ -1,4 +1,5 @@
 using ToiletAid.Core.Knowledge;
+using ToiletAid.Core.Person;
 
 namespace ToiletAid.Core.Safety;
 
@@ -7,6 +8,7 @@ public sealed record RuleCheck
 {
     private readonly Condition _brings;
     private readonly Condition _exposed;
+    private readonly bool _exposedByAnswers;
 
     internal RuleCheck(Rule rule, Condition brings, Condition exposed)
     {
@@ -14,8 +16,10 @@ public sealed record RuleCheck
         _brings = brings;
         _exposed = exposed;
         DependsOnHand = brings.Features.Any(f => f.DependsOnHand);
+        DependsOnGrip = DependsOnHand || Questions.Contains(QuestionIds.Grip, StringComparer.Ordinal);
         DependsOnReach = brings.Features.Any(f => f.DependsOnReach);
         OfThePerson = brings is Condition.Always;
+        _exposedByAnswers = !exposed.Features.Any();
     }
 
     /// <summary>The words.</summary>
@@ -26,6 +30,9 @@ public sealed record RuleCheck
 
     /// <summary>True when it looks at what the hand does, which is drawn together with the values.</summary>
     public bool DependsOnHand { get; }
+
+    /// <summary>True when how strong the hand is can change it.</summary>
+    internal bool DependsOnGrip { get; }
 
     /// <summary>True when it looks at how far the hand reaches.</summary>
     public bool DependsOnReach { get; }
@@ -38,9 +45,16 @@ public sealed record RuleCheck
 
     /// <summary>Whether it applies: the plan brings it, and the person is exposed to it.</summary>
     /// <param name="context">Person and plan.</param>
-    public RuleOutcome Check(RuleContext context)
+    public RuleOutcome Check(RuleContext context) => Check(context, null);
+
+    /// <summary>Whether the person is exposed, as far as that is the same for every plan; null where it takes the plan to tell.</summary>
+    /// <param name="person">The person; the plan is not looked at.</param>
+    internal RuleOutcome? Exposed(RuleContext person) => _exposedByAnswers ? _exposed.Of(person) : null;
+
+    /// <summary>The same as <see cref="Check(RuleContext)"/>, with what <see cref="Exposed"/> said.</summary>
+    internal RuleOutcome Check(RuleContext context, RuleOutcome? exposed)
     {
         var brought = _brings.Of(context);
-        return brought.Applies == false ? brought : brought & _exposed.Of(context);
+        return brought.Applies == false ? brought : brought & (exposed ?? _exposed.Of(context));
     }
 }

@@ -61,8 +61,9 @@ internal sealed record RulePerson(string Rule, string Who, string Fires, string 
         }
 
         var (appraiser, _) = Advisor.Appraise(known, 4);
+        var hands = Advisor.Hands(appraiser);
         var space = new PlanSpace(Cases.AsUsual.Catalogue, Cases.AsUsual.Evidence, known);
-        var refused = Cases.AsUsual.Catalogue.Aids.SelectMany(space.Of).SelectMany(p => PlanCheck.Of(Cases.AsUsual, Cases.Hazards, appraiser, p).Reasons);
+        var refused = Cases.AsUsual.Catalogue.Aids.SelectMany(space.Of).SelectMany(p => PlanCheck.Of(Cases.AsUsual, hands, p).Reasons);
         return [.. refused.Concat(Advisor.Advise(known).Ranked.SelectMany(r => r.Cautions)).Select(f => f.Rule.Id)];
     }
 

@@ -24,7 +24,7 @@ public sealed class StrengthTests
     public void Ten_newtons_are_not_more_than_a_hand_of_twenty_can_give(double grip, string? rule)
     {
         var (appraiser, _) = Advisor.Appraise(Cases.Able.Choose("grip", grip, "N").Choose("pinch", 40, "N"), 4);
-        string[] said = [.. PlanCheck.Of(Cases.Knowledge, Cases.Hazards, appraiser, TrialCases.Plan("tongs")).Reasons.Select(r => r.Rule.Id).Where(id => id.StartsWith("too-", StringComparison.Ordinal))];
+        string[] said = [.. PlanCheck.Of(Cases.Knowledge, Advisor.Hands(appraiser), TrialCases.Plan("tongs")).Reasons.Select(r => r.Rule.Id).Where(id => id.StartsWith("too-", StringComparison.Ordinal))];
 
         Assert.Equal(rule is null ? [] : [rule], said);
     }
@@ -61,8 +61,9 @@ public sealed class StrengthTests
         var stiff = catalogue with { Aids = [.. catalogue.Aids.Select(a => a.Id == "tongs" ? a with { Operations = [.. a.Operations.Select(o => o.Kind == OperationKind.Hold ? o with { Force = o.Force with { Value = 600 } } : o)] } : a)] };
         var knowledge = Cases.Knowledge with { Catalogue = stiff };
         var known = grip is { } measured ? Cases.Able.Choose("grip", measured, "N").Choose("pinch", 40, "N") : Cases.Able;
-        var (appraiser, _) = new Advisor(knowledge, Few).Appraise(known, 4);
-        var check = PlanCheck.Of(knowledge, Cases.Hazards, appraiser, TrialCases.Plan("tongs") with { Aid = stiff.Aids.Single(a => a.Id == "tongs") });
+        var advisor = new Advisor(knowledge, Few);
+        var (appraiser, _) = advisor.Appraise(known, 4);
+        var check = PlanCheck.Of(knowledge, advisor.Hands(appraiser), TrialCases.Plan("tongs") with { Aid = stiff.Aids.Single(a => a.Id == "tongs") });
 
         Assert.Equal(rule is null ? [] : [rule], check.Reasons.Select(r => r.Rule.Id).Where(id => id.StartsWith("too-", StringComparison.Ordinal)));
         Assert.Equal(grip is null, check.Unclear.Any(u => u.Id is "too-weak"));

@@ -1,0 +1,8 @@
+using ToiletAid.Core.Plans;
+
+namespace ToiletAid.Core.Safety;
+
+/// <summary>What is the same of a plan whatever the grip.</summary>
+/// <param name="Reach">What it asks of the reach.</param>
+/// <param name="Outcomes">What each rule says that does not depend on the grip, in the order of <see cref="HandTasks.MayRuleOut"/>; null where it was not asked.</param>
+internal sealed record SettledPlan(PlanDemands Reach, RuleOutcome?[] Outcomes);
