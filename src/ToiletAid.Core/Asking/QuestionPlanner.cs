@@ -226,6 +226,7 @@ public sealed class QuestionPlanner
     {
         "paper" => plan.Methods.Any(m => m.Paper is not null && m.Method != MethodKind.Helper),
         "way" => plan.Approach is not null,
+        "reach" => plan.Methods.Any(m => m.Reach != ReachKind.None),
         "supplies" => plan.Methods.Any(m => m.Paper is not null || m.Water is { Plumbed: false }),
         _ => false,
     };

@@ -57,7 +57,7 @@ public sealed record Question
     /// <summary>How much it takes to find out, against a question that is asked and answered: a measurement takes more.</summary>
     public double Effort { get => field > 0 ? field : 1; init; }
 
-    /// <summary>What of the set-up depends on it: paper, way, supplies; null for nothing.</summary>
+    /// <summary>What of the set-up depends on it: paper, way, supplies, or whether the first plan reaches; null for nothing.</summary>
     public string? SetsUp { get; init; }
 
     /// <summary>True for a wish of the person: while none is stated there is none, so it is assumed and not drawn.</summary>

@@ -98,7 +98,7 @@ internal sealed class LikelyPeople
         }
 
         var answers = _simulator.Complete(known, own, _asked);
-        return new(_coding, answers) { Weight = Fit(known, answers, own) };
+        return new(_coding, answers, known) { Weight = Fit(known, answers, own) };
     }
 
     /// <summary>How much likelier the answers so far are with those that were drawn.</summary>

@@ -8,19 +8,26 @@ namespace ToiletAid.Core.Simulation;
 /// <summary>Somebody who would give the answers so far, with answers to all other questions.</summary>
 internal sealed class LikelyPerson
 {
-    /// <summary>Answers that reach is worked out from here. Build is left at its spread: each build would have to be solved anew.</summary>
+    /// <summary>Answers that reach is worked out from here.</summary>
     private static readonly ImmutableArray<string> Landmarks = ["place", "posture", "reach-behind", "reach-front", "lean", "joints"];
+
+    /// <summary>Build counts only where it is known, and then it is the same for all: each drawn build would have to be solved anew.</summary>
+    private static readonly ImmutableArray<string> Build = ["age", "sex", "stature", "mass"];
 
     private Answers? _filled;
 
-    internal LikelyPerson(AnswerCoding coding, Answers answers)
+    /// <summary>Makes a person.</summary>
+    /// <param name="coding">How answers are numbered.</param>
+    /// <param name="answers">All answers.</param>
+    /// <param name="known">Those of them that were given.</param>
+    internal LikelyPerson(AnswerCoding coding, Answers answers, Answers known)
     {
         Coding = coding;
         Answers = answers;
         Codes = coding.Of(answers);
-        ForReach = LandmarksOf(answers);
+        ForReach = LandmarksOf(answers, known);
         ReachCodes = coding.Of(ForReach);
-        Key = KeyOf(Codes);
+        Key = KeyOf([.. Codes, .. ReachCodes]);
     }
 
     /// <summary>The same for people with the same answers.</summary>
@@ -47,9 +54,9 @@ internal sealed class LikelyPerson
     /// <summary>The same as numbers.</summary>
     internal int[] ReachCodes { get; }
 
-    private static Answers LandmarksOf(Answers answers)
+    private static Answers LandmarksOf(Answers answers, Answers known)
     {
-        var kept = Landmarks.Where(q => answers[q] is not null).Select(q => KeyValuePair.Create(q, answers[q]!));
+        var kept = Landmarks.Where(q => answers[q] is not null).Concat(Build.Where(known.Knows)).Select(q => KeyValuePair.Create(q, answers[q]!));
         return Answers.None.With(answers.Many(QuestionIds.Precautions) is { } some
             ? kept.Append(KeyValuePair.Create(QuestionIds.Precautions.Text, new Answer(new AnswerValue.Many([.. some.Where(AnswerMapping.IsAboutReach)]), HowObtained.Reported)))
             : kept);
