@@ -41,7 +41,7 @@ public sealed class ArticleInterview : IMeasuring
         _traits = new(knowledge);
 
         // Kinds of the shortlist first: what the therapist holds is most often one of those.
-        var ranked = advice.Ranked.Select(r => r.Plan.Aid.Id).ToList();
+        var ranked = advice.Ranked.Select(r => r.Plan.Aid.KindId).ToList();
         _kinds = [.. Kinds(knowledge).OrderBy(a => ranked.IndexOf(a.Id) is >= 0 and var at ? at : int.MaxValue)];
     }
 
@@ -83,7 +83,7 @@ public sealed class ArticleInterview : IMeasuring
     /// <inheritdoc/>
     public IEnumerable<string> Help() => _outlook?.Next is not { } next ? ["What cannot be found out is taken to be as in that kind."]
         : next.IsNumber ? [Number(next).How, $"Type the number with its unit if it is not {Number(next).Asked.Units[0].Name}."]
-        : [TraitText.Check(next), "Type yes or no."];
+        : [_traits.Check(next), "Type yes or no."];
 
     /// <inheritdoc/>
     public Reply Submit(string text)

@@ -99,7 +99,7 @@ public sealed class FitsText(KnowledgeBase knowledge)
         bool isSure = verdict.UsableShare >= knowledge.Evidence.Value("reach.sure-share");
         yield return $"It works for {SlotText.OfHundred(verdict.UsableShare)} of 100 people who would give these answers{(isSure ? string.Empty : ", so this is not sure")}.";
         yield return result.ComesFirst ? "With it, this kind comes first."
-            : result.First is { } first && first.Aid.Id != result.Facts.Kind.Id ? $"Another kind comes first: {PlanText.Lower(first.Aid.Name)}."
+            : result.First is { } first && first.Aid.KindId != result.Facts.Kind.Id ? $"Another kind comes first: {PlanText.Lower(first.Aid.Name)}."
             : "With it, another kind comes first: it is not as good as its kind usually is.";
     }
 

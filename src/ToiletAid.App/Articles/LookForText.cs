@@ -1,11 +1,13 @@
 using System.Text.Json;
 using Humanizer;
+using ToiletAid.App.Files;
 using ToiletAid.App.Typed;
 using ToiletAid.App.Wording;
 using ToiletAid.Core.Advising;
 using ToiletAid.Core.Fitting;
 using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Person;
+using ToiletAid.Core.Plans;
 
 namespace ToiletAid.App.Articles;
 
@@ -38,10 +40,14 @@ public sealed class LookForText(KnowledgeBase knowledge)
         }
 
         string first = PlanText.Lower(PlanText.Name(advice.Ranked[0].Plan));
-        return ranked is null || demand is null ? [$"Nothing has to be bought. First is: {first}."]
+        return ranked is null || demand is null ? [Bought(advice.Ranked[0].Plan) is { } bought ? $"No aid has to be bought. First is: {first}. For it {bought}." : $"Nothing has to be bought. First is: {first}."]
             : ArticleTrait.IsArticle(advice.Ranked[0].Plan.Aid) || ranked.Rank == 1 ? Lines(ranked, demand)
-            : [$"First comes what need not be bought: {first}.", .. Lines(ranked, demand)];
+            : [Bought(advice.Ranked[0].Plan) is { } only ? $"First comes {first}. For it {only}." : $"First comes what need not be bought: {first}.", .. Lines(ranked, demand)];
     }
+
+    /// <summary>What is bought for a plan without an aid; null for nothing. A rubber band for folded paper is at hand.</summary>
+    private static string? Bought(Plan plan) =>
+        plan.AddOns.Where(a => !a.PreparesPaper).Select(a => PlanText.Lower(a.Name)).ToList() is { Count: > 0 } names ? $"only this is bought: {names.Humanize("and")}" : null;
 
     /// <summary>What to look for, in lines.</summary>
     /// <param name="ranked">The plan.</param>
@@ -53,20 +59,30 @@ public sealed class LookForText(KnowledgeBase knowledge)
         string name = PlanText.Lower(ranked.Plan.Aid.Name);
         if (!ArticleTrait.IsArticle(ranked.Plan.Aid))
         {
-            return [$"Nothing is bought for this plan: {name}."];
+            return Bought(ranked.Plan) is { } only ? [$"For this plan {only}.", .. Items(demand)] : [$"Nothing is bought for this plan: {name}."];
         }
 
         return demand.Lines.Length == 0
             ? [Nothing(name, demand), .. About(ranked, demand)]
-            : [Opening(name, demand), .. Items(demand), .. Left(demand), .. About(ranked, demand)];
+            : [Opening(name, demand), .. Tools(demand), .. Items(demand), .. Left(demand), .. About(ranked, demand)];
     }
 
-    /// <summary>The numbered lines with their headings, for pages and papers.</summary>
+    /// <summary>The tools that the checks take, in one sentence; nothing where they take none.</summary>
+    /// <param name="demand">What the article must be like.</param>
+    public IEnumerable<string> Tools(ArticleDemand demand)
+    {
+        ArgumentNullException.ThrowIfNull(demand);
+        var tools = demand.Lines.SelectMany(l => _traits.Tools(l.Trait)).Distinct(StringComparer.Ordinal).ToList();
+        return tools.Count == 0 ? [] : [$"Take {tools.Humanize("and")} with you."];
+    }
+
+    /// <summary>The numbered lines with their headings, for pages and papers. A check that serves two lines is said once.</summary>
     /// <param name="demand">What the article must be like.</param>
     public IEnumerable<string> Items(ArticleDemand demand)
     {
         ArgumentNullException.ThrowIfNull(demand);
         int number = 0;
+        var said = new HashSet<string>(StringComparer.Ordinal);
         if (!demand.Musts.IsEmpty)
         {
             yield return "It must have:";
@@ -80,7 +96,11 @@ public sealed class LookForText(KnowledgeBase knowledge)
             }
 
             yield return $"{++number}. {_traits.Sentence(line)}";
-            yield return TraitText.Check(line.Trait);
+            string check = _traits.Check(line.Trait);
+            if (said.Add(check))
+            {
+                yield return check;
+            }
         }
     }
 
@@ -137,7 +157,8 @@ public sealed class LookForText(KnowledgeBase knowledge)
             }
 
             json.WriteString("text", _traits.Sentence(line));
-            json.WriteString("check", TraitText.Check(line.Trait));
+            json.WriteStrings("tools", _traits.Tools(line.Trait));
+            json.WriteString("check", _traits.Check(line.Trait));
             json.WriteEndObject();
         }
 

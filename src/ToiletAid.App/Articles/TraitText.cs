@@ -1,4 +1,6 @@
+using System.Collections.Immutable;
 using ToiletAid.App.Typed;
+using ToiletAid.Core.Evidence;
 using ToiletAid.Core.Fitting;
 using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Person;
@@ -11,6 +13,7 @@ namespace ToiletAid.App.Articles;
 public sealed class TraitText(KnowledgeBase knowledge)
 {
     private static readonly Unit Kilograms = Units.Find("kgf")!;
+    private static readonly Unit Centimetre = Units.Find("cm")!;
 
     /// <summary>The unit in which it is told.</summary>
     /// <param name="trait">A number.</param>
@@ -25,6 +28,8 @@ public sealed class TraitText(KnowledgeBase knowledge)
             ArticleTraitKind.Reservoir => "ml",
             ArticleTraitKind.LoadForce or ArticleTraitKind.ReleaseForce or ArticleTraitKind.WashForce => "N",
             ArticleTraitKind.Price => "money",
+            ArticleTraitKind.Carries => "kg",
+            ArticleTraitKind.WaterTemperature or ArticleTraitKind.FillTemperature => "C",
             _ => throw new ArgumentOutOfRangeException(nameof(trait), trait, "is no number"),
         })!;
     }
@@ -40,6 +45,11 @@ public sealed class TraitText(KnowledgeBase knowledge)
             return Has(line.Trait);
         }
 
+        if (line is { Limit: null, Sure: null })
+        {
+            return $"{Spoken.Capital(Bearer(line.Trait))} for more than this person weighs.";
+        }
+
         string bound = $"{(line.AtLeast ? "at least" : "at most")} {Amount(line.Trait, line.Limit ?? line.Sure!.Value, line.AtLeast)}";
         string sure = line.Sure is not { } s ? string.Empty
             : line.Limit is null ? ", to be sure"
@@ -47,30 +57,63 @@ public sealed class TraitText(KnowledgeBase knowledge)
         return $"{Spoken.Capital(Named(line.Trait, bound))}{sure}.";
     }
 
-    /// <summary>How it is checked, one sentence.</summary>
+    /// <summary>The same in short, with one number that is safe to go by, for a sheet on which a shop is only one thing among others.</summary>
+    /// <param name="line">The line.</param>
+    public string InShort(ArticleLine line)
+    {
+        ArgumentNullException.ThrowIfNull(line);
+        return line.Trait.Kind switch
+        {
+            ArticleTraitKind.WaterTemperature => $"Its hottest water is {Amount(line.Trait, line.Limit!.Value, false)} or less.",
+            ArticleTraitKind.FillTemperature => "A bath thermometer with it.",
+            _ => Sentence(line with { Limit = line.Sure ?? line.Limit, Sure = null }),
+        };
+    }
+
+    /// <summary>The tools that the check takes; none for what is read or tried.</summary>
     /// <param name="trait">What is checked.</param>
-    public static string Check(ArticleTrait trait)
+    public ImmutableArray<string> Tools(ArticleTrait trait)
     {
         ArgumentNullException.ThrowIfNull(trait);
         return trait.Kind switch
         {
-            ArticleTraitKind.Length => "Ruler: lay a string along it from mid grip to mid face or nozzle, and measure the string.",
-            ArticleTraitKind.JetReach => "Ruler: spray level over a basin, and measure how far it still hits as a jet.",
-            ArticleTraitKind.TipWidth => "Ruler: put the paper on, and measure the head across at its widest.",
-            ArticleTraitKind.FoldedLength => "Ruler: make it as small as for carrying, and measure the longest part.",
-            ArticleTraitKind.Mass => "Kitchen scale: weigh it without water and without paper.",
-            ArticleTraitKind.Reservoir => "Kitchen scale: weigh it empty, then full; the extra grams are its millilitres.",
-            ArticleTraitKind.LoadForce => "Luggage scale: hook it to the part that opens for the paper, and pull slowly.",
-            ArticleTraitKind.ReleaseForce => "Luggage scale: hook it to the lever or button, and pull slowly until it lets go.",
-            ArticleTraitKind.WashForce => "Luggage scale: hook it to the lever or trigger, and pull slowly until water flows.",
+            ArticleTraitKind.Length => ["a ruler", "a string"],
+            ArticleTraitKind.JetReach or ArticleTraitKind.TipWidth or ArticleTraitKind.FoldedLength or ArticleTraitKind.Curved => ["a ruler"],
+            ArticleTraitKind.TakesAddOn => [Thickness(trait) is null ? $"the {AddOn(trait.Of!)}" : "a ruler"],
+            ArticleTraitKind.Mass or ArticleTraitKind.Reservoir => ["a kitchen scale"],
+            ArticleTraitKind.LoadForce or ArticleTraitKind.ReleaseForce or ArticleTraitKind.WashForce => ["a luggage scale"],
+            _ => [],
+        };
+    }
+
+    /// <summary>How it is checked, one sentence or two.</summary>
+    /// <param name="trait">What is checked.</param>
+    public string Check(ArticleTrait trait)
+    {
+        ArgumentNullException.ThrowIfNull(trait);
+        return trait.Kind switch
+        {
+            ArticleTraitKind.Length => "Lay the string along it from mid grip to mid face or nozzle, and measure the string.",
+            ArticleTraitKind.JetReach => "Spray level over a basin, and measure how far it still hits as a jet.",
+            ArticleTraitKind.TipWidth => "Put the paper on, and measure the head across at its widest.",
+            ArticleTraitKind.FoldedLength => "Make it as small as for carrying, and measure the longest part.",
+            ArticleTraitKind.Mass => "Weigh it without water and without paper.",
+            ArticleTraitKind.Reservoir => "Weigh it empty, then full; the extra grams are its millilitres.",
+            ArticleTraitKind.LoadForce => "Hook the luggage scale to the part that opens for the paper, and pull slowly.",
+            ArticleTraitKind.ReleaseForce => "Hook the luggage scale to the lever or button, and pull slowly until it lets go.",
+            ArticleTraitKind.WashForce => "Hook the luggage scale to the lever or trigger, and pull slowly until water flows.",
             ArticleTraitKind.Price => "Ask for the price.",
+            ArticleTraitKind.Carries => "Read the weight limit on its label.",
+            ArticleTraitKind.WaterTemperature => "Read its highest setting on the label, or ask the maker.",
+            ArticleTraitKind.FillTemperature => "Buy a bath thermometer with it, and use it each time.",
             ArticleTraitKind.Curved => "Lay it along the ruler: a straight one touches it all along.",
             ArticleTraitKind.SoftTip => "Press the head with a thumb: a soft one gives.",
             ArticleTraitKind.OneHandLoad => "Put paper on with one hand, the other behind your back.",
             ArticleTraitKind.EasyLoad => "Put paper on: no end has to be tucked in or threaded.",
             ArticleTraitKind.ReleaseWithoutGrip => "Put paper on, and let it go with the flat hand or against your thigh.",
             ArticleTraitKind.WashWithoutGrip => "Work it with the flat hand, without closing the fingers.",
-            ArticleTraitKind.TakesAddOn => "Put it on in the shop, and pull: it must stay.",
+            ArticleTraitKind.TakesAddOn when Thickness(trait) is not null => $"Measure the handle across at the palm, or put the {AddOn(trait.Of!)} on it and pull: it must stay.",
+            ArticleTraitKind.TakesAddOn => $"Put the {AddOn(trait.Of!)} on it in the shop, and pull: it must stay.",
             _ => "Read the label, or ask the maker: it cannot be seen.",
         };
     }
@@ -105,6 +148,9 @@ public sealed class TraitText(KnowledgeBase knowledge)
             ArticleTraitKind.ReleaseForce => "Force to let go",
             ArticleTraitKind.WashForce => "Force to wash",
             ArticleTraitKind.Price => "Price",
+            ArticleTraitKind.Carries => "Weight limit",
+            ArticleTraitKind.WaterTemperature => "Highest water temperature",
+            ArticleTraitKind.FillTemperature => "Temperature of the water that is filled in",
             ArticleTraitKind.Curved => "Curved",
             ArticleTraitKind.SoftTip => "Soft head",
             ArticleTraitKind.OneHandLoad => "Paper put on with one hand",
@@ -130,7 +176,7 @@ public sealed class TraitText(KnowledgeBase knowledge)
         return $"{amount}, {Spoken.Amount((atLeast ? Math.Ceiling(tenths) : Math.Floor(tenths)) / 10, Units.Find("kg")!)} on the scale";
     }
 
-    private static string Named(ArticleTrait trait, string bound) => trait.Kind switch
+    private string Named(ArticleTrait trait, string bound) => trait.Kind switch
     {
         ArticleTraitKind.Length => $"{bound} long",
         ArticleTraitKind.JetReach => $"a jet of {bound}",
@@ -141,6 +187,9 @@ public sealed class TraitText(KnowledgeBase knowledge)
         ArticleTraitKind.LoadForce => $"{bound}, to put paper on",
         ArticleTraitKind.ReleaseForce => $"{bound}, to let go",
         ArticleTraitKind.WashForce => $"{bound}, to wash",
+        ArticleTraitKind.Carries => $"{Bearer(trait)} for {bound}",
+        ArticleTraitKind.WaterTemperature => $"water of {bound} at its highest setting",
+        ArticleTraitKind.FillTemperature => $"filled with water of {bound}",
         _ => $"a price of {bound}",
     };
 
@@ -152,9 +201,15 @@ public sealed class TraitText(KnowledgeBase knowledge)
         ArticleTraitKind.EasyLoad => "Paper goes on without tucking or threading.",
         ArticleTraitKind.ReleaseWithoutGrip => "Let go with the palm, or pressed against thigh, hip or seat.",
         ArticleTraitKind.WashWithoutGrip => "Water worked with palm or forearm.",
+        ArticleTraitKind.TakesAddOn when Thickness(trait) is { } thick => $"A handle {Spoken.Number(Centimetre.FromSi(thick.Low))} to {Spoken.Amount(Centimetre.FromSi(thick.High), Centimetre)} thick, or one that takes this: {AddOn(trait.Of!)}.",
         ArticleTraitKind.TakesAddOn => $"A handle that takes this: {AddOn(trait.Of!)}.",
         _ => $"No {trait.Of} where it touches the skin.",
     };
+
+    /// <summary>What is made for a weight: the article, or an add-on of the plan.</summary>
+    private string Bearer(ArticleTrait trait) => trait.Of is null ? "made" : $"the {AddOn(trait.Of)} made";
+
+    private Sourced? Thickness(ArticleTrait trait) => knowledge.Catalogue.AddOns.FirstOrDefault(a => a.Id == trait.Of)?.Thickness;
 
     private string AddOn(string id) => Wording.PlanText.Lower(knowledge.Catalogue.AddOns.FirstOrDefault(a => a.Id == id) is { } addOn ? addOn.Name : id);
 }

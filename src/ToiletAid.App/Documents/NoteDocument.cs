@@ -218,7 +218,12 @@ public sealed class NoteDocument(Case about)
         {
             var traits = new TraitText(about.Knowledge);
             yield return new Block.Heading(_words.Text("note.articles"), 3);
-            yield return new Block.Points([.. demand.Lines.Select(l => $"{_words.Text(l.IsMust ? "note.articles.must" : demand.IsFirst ? "note.articles.wish" : "note.articles.first")} {PlanText.Lower(traits.Sentence(l, unitTwice: true))} {TraitText.Check(l.Trait)}")]);
+            foreach (string tools in new LookForText(about.Knowledge).Tools(demand))
+            {
+                yield return new Block.Paragraph(tools);
+            }
+
+            yield return new Block.Points([.. demand.Lines.Select(l => $"{_words.Text(l.IsMust ? "note.articles.must" : demand.IsFirst ? "note.articles.wish" : "note.articles.first")} {PlanText.Lower(traits.Sentence(l, unitTwice: true))} {traits.Check(l.Trait)}")]);
         }
     }
 

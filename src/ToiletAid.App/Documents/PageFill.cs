@@ -34,6 +34,16 @@ internal static class PageFill
         return $"{(isLarge ? "ol.seen" : "li.drawn")} svg{{height:{height.ToString("0.#", CultureInfo.InvariantCulture)}em}}\n";
     }
 
+    /// <summary>Pages that a sheet takes with its drawings as small as they may be.</summary>
+    /// <param name="document">The sheet.</param>
+    /// <param name="spare">Lines that must stay free.</param>
+    internal static int Pages(Document document, double spare = 0)
+    {
+        bool isLarge = document.Blocks.OfType<Block.Steps>().Any(s => s.Large && s.Drawings.Any(d => d is not null));
+        double lines = spare + Of(document, isLarge ? LargeHeights[^1] : Heights[^1]), two = isLarge ? TwoPagesOfRows : TwoPages;
+        return lines <= OnePage ? 1 : lines <= two ? 2 : 1 + (int)Math.Ceiling(lines / two);
+    }
+
     /// <summary>Lines that a sheet takes with drawings of a height.</summary>
     private static double Of(Document document, double height) => 2 + document.Blocks.Sum(b => b switch
     {

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using Humanizer;
+using ToiletAid.App.Articles;
 using ToiletAid.App.Pictures;
 using ToiletAid.App.Wording;
 using ToiletAid.Core.Catalogue;
@@ -16,6 +17,15 @@ namespace ToiletAid.App.Documents;
 /// <param name="inPictures">True for large pictures with few words; null for what the answers ask for. The helper's sheet is always in words.</param>
 public sealed class SheetDocument(Case about, bool toHelper, bool? inPictures = null)
 {
+    /// <summary>A decision: what is told besides would make the sheet longer, and stands in the note.</summary>
+    private const int MostOfANewOne = 3;
+
+    /// <summary>Lines that must stay free on the last page, since the room is only estimated (decision).</summary>
+    private const int Spare = 3;
+
+    /// <summary>Pages of a sheet: one leaf, printed on both sides.</summary>
+    private const int MostPages = 2;
+
     /// <summary>Who follows one step at a time goes by a picture better than by a page of text (a decision of this project). Who sees nothing is read to.</summary>
     private readonly bool _inPictures = !toHelper && about.Chosen is not null && about.Advice.Stops.IsEmpty
         && (inPictures ?? (about.Session.Answers.Is(OptionIds.StepsOne) && !about.Session.Answers.Is(OptionIds.SightNone)));
@@ -23,9 +33,14 @@ public sealed class SheetDocument(Case about, bool toHelper, bool? inPictures = 
     private readonly DocumentData _words = about.Words;
 
     /// <summary>The sheet.</summary>
-    public Document Make() => new Document(
-        Title(), about.English.Tag, LargePrint: true,
-        [.. Head(), .. Body(), .. Foot()]).In(about.English);
+    public Document Make()
+    {
+        var sheet = Of([.. Head(), .. Body(), .. Foot()]);
+        var longer = Of([.. Head(), .. Body(), .. NewOne(), .. Foot()]);
+        return PageFill.Pages(longer, Spare) <= Math.Min(MostPages, PageFill.Pages(sheet, Spare)) ? longer : sheet;
+    }
+
+    private Document Of(Block[] blocks) => new Document(Title(), about.English.Tag, LargePrint: true, [.. blocks]).In(about.English);
 
     /// <summary>What is done, and by whom.</summary>
     private string Title()
@@ -149,6 +164,17 @@ public sealed class SheetDocument(Case about, bool toHelper, bool? inPictures = 
         string[] others = [.. about.Chosen!.Cautions.Where(c => c.Rule.Severity != Severity.Urgent).Select(c => PlainRules.Of(c, toHelper))];
         Block[] told = [.. urgent, .. others.Length > 0 ? (Block[])[new Block.Points([.. others])] : []];
         return told.Length > 0 ? [new Block.Heading(_words.Text(heading)), .. told] : [];
+    }
+
+    /// <summary>What a new one must be like, in short: it is bought by the person or the family, who have this sheet and not the note. Left out where it would take another page.</summary>
+    private IEnumerable<Block> NewOne()
+    {
+        if (about.Advice.Stops.IsEmpty && !_inPictures && about.Demand() is { Musts: { IsEmpty: false } musts })
+        {
+            var traits = new TraitText(about.Knowledge);
+            yield return new Block.Heading(_words.Text("sheet.new-one"));
+            yield return new Block.Points([.. musts.Take(MostOfANewOne).Select(traits.InShort)]);
+        }
     }
 
     private IEnumerable<Block> Foot()

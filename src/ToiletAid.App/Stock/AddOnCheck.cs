@@ -16,11 +16,12 @@ internal static class AddOnCheck
         }
 
         addOn.OnlyMembers(
-            "id", "name", "summary", "holdsTheHand", "gripShare", "preparesPaper", "roomGained", "steadies", "showsTheSkin", "changesFixtures", "extraSteps", "materials", "upkeep");
+            "id", "name", "summary", "holdsTheHand", "gripShare", "thickness", "preparesPaper", "roomGained", "steadies", "showsTheSkin", "changesFixtures", "extraSteps", "materials", "upkeep");
         MemberCheck.Id(addOn);
         MemberCheck.Text(addOn, "name");
         MemberCheck.Text(addOn, "summary");
         MemberCheck.Sourced(addOn, "gripShare", required: false);
+        MemberCheck.Sourced(addOn, "thickness", required: false);
         MemberCheck.Sourced(addOn, "roomGained", required: false);
         foreach (string flag in (string[])["holdsTheHand", "preparesPaper", "steadies", "showsTheSkin", "changesFixtures"])
         {

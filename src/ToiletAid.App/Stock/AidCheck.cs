@@ -16,7 +16,7 @@ internal static class AidCheck
     [
         "id", "name", "summary", "method", "reach", "length", "jetReach", "shape", "tip", "tipWidth", "mass", "foldedLength", "operations", "paper",
         "water", "coverage", "rubbing", "soilTouched", "easyToClean", "noticeable", "noise", "steps", "needsSight", "materials", "approaches", "postures",
-        "addOns", "companions", "changesFixtures", "needsBin", "upkeep", "variants",
+        "addOns", "companions", "changesFixtures", "needsBin", "upkeep", "variants", "articleOf",
     ];
 
     /// <summary>Checks an aid.</summary>
@@ -30,6 +30,7 @@ internal static class AidCheck
 
         aid.OnlyMembers(Members);
         MemberCheck.Id(aid);
+        ArticleOf(aid, names);
         MemberCheck.Text(aid, "name");
         MemberCheck.Text(aid, "summary");
         var method = MemberCheck.Word<MethodKind>(aid, "method", required: true);
@@ -65,6 +66,25 @@ internal static class AidCheck
         Water(aid, method);
         UpkeepCheck.Check(aid);
         VariantCheck.Check(aid, reach);
+    }
+
+    /// <summary>An article counts as one with its kind, which is built in.</summary>
+    private static void ArticleOf(JsonWalker aid, StockNames names)
+    {
+        if (aid.Member("articleOf") is not { } of)
+        {
+            return;
+        }
+
+        string? kind = of.Element.ValueKind == JsonValueKind.String ? of.Element.GetString() : null;
+        if (kind is null || !names.Kinds.Contains(kind))
+        {
+            of.Fault("unknown-kind", $"{of.Quote()} is not a built-in kind, use one of {string.Join(", ", names.Kinds)}");
+        }
+        else if (aid.Member("id") is { Element.ValueKind: JsonValueKind.String } id && id.Element.GetString() is { } own && names.Kinds.Contains(own))
+        {
+            of.Fault("kind-is-no-article", $"{own} is a kind itself and no article of one, leave articleOf out or give another id");
+        }
     }
 
     private static void Lengths(JsonWalker aid, ReachKind? reach)

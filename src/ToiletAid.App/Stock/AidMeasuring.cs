@@ -128,6 +128,11 @@ public sealed class AidMeasuring(AidCatalogue catalogue) : IMeasuring
         // One article is no variant of a kind and has none.
         aid.Remove("variants");
         aid["id"] = _id ?? _kind!.Id;
+        if (_id is { } own && !catalogue.Aids.Any(a => a.Id == own))
+        {
+            aid.Insert(1, "articleOf", _kind!.Id);
+        }
+
         aid["name"] = _name ?? _kind!.Name;
         if (_shape is { } shape)
         {

@@ -81,7 +81,8 @@ public sealed class StockReader(AidCatalogue below)
         var addOns = root.Required("addOns")?.Items().ToImmutableArray() ?? [];
         var names = new StockNames(
             [.. below.Aids.Select(a => a.Id), .. aids.Select(Id).OfType<string>()],
-            [.. below.AddOns.Select(a => a.Id), .. addOns.Select(Id).OfType<string>()]);
+            [.. below.AddOns.Select(a => a.Id), .. addOns.Select(Id).OfType<string>()],
+            [.. below.Aids.Select(a => a.Id)]);
         Twice(aids);
         Twice(addOns);
         foreach (var aid in aids)

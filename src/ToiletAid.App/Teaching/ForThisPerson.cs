@@ -19,7 +19,7 @@ internal sealed class ForThisPerson(TeachingWords words, Advice advice, Answers 
     internal string Of(Aid aid)
     {
         string name = words.Name(aid);
-        if (advice.Ranked.FirstOrDefault(r => r.Plan.Aid.Id == aid.Id) is { } ranked)
+        if (advice.Ranked.FirstOrDefault(r => r.Plan.Aid.Id == aid.Id || r.Plan.Aid.KindId == aid.Id) is { } ranked)
         {
             name += ranked.Plan.Variant is not { } variant ? string.Empty : ranked.Otherwise.IsEmpty ? $" {variant.Has}" : $" {variant.Has}, and only so,";
             string sure = $"for {SlotText.OfHundred(ranked.FirstShare)} of 100 people like this";

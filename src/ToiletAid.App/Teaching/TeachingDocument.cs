@@ -80,7 +80,7 @@ public sealed class TeachingDocument(KnowledgeBase knowledge)
         }
 
         string name = _words.Name(aid);
-        return [.. new TeachingText(_words).GoodFor(name, counted), TeachingText.Overall(name, counted, _counted.People)];
+        return [.. new TeachingText(_words).GoodFor(name, counted, _counted.People), TeachingText.Overall(name, counted, _counted.People)];
     }
 
     private IEnumerable<string> NotFor(Aid aid) => new TeachingText(_words).NotFor(_words.Name(aid), Counted(aid), [.. _rules.RulesOut(aid)]);

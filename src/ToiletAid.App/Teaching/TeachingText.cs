@@ -18,7 +18,7 @@ internal sealed class TeachingText(TeachingWords words)
         $"Of {Number(people)} made-up people, {name} came first for {Number(counted.First)} and was ruled out for {Number(counted.RuledOut)}.";
 
     /// <summary>For whom a kind is good.</summary>
-    internal IEnumerable<string> GoodFor(string name, KindTeaching counted)
+    internal IEnumerable<string> GoodFor(string name, KindTeaching counted, int people)
     {
         foreach (var s in counted.GoodFor)
         {
@@ -33,6 +33,10 @@ internal sealed class TeachingText(TeachingWords words)
         if (counted.GoodFor.IsEmpty && counted.Near.IsEmpty)
         {
             yield return $"No one answer speaks for {name}. It can still be the best for one person.";
+            foreach (var other in counted.Others)
+            {
+                yield return $"Of the {Number(people - counted.RuledOut)} who can use it, {words.Kinds[other.Kind]} came first for {Number(other.First)}. It was mostly ahead in {words.Gains[other.Because]}.";
+            }
         }
     }
 

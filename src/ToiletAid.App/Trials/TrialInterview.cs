@@ -137,7 +137,7 @@ public sealed class TrialInterview
     {
         _plan = int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out int place)
             ? _plans.FirstOrDefault(p => p.Rank == place)
-            : _plans.FirstOrDefault(p => p.Plan.Aid.Id.Equals(text, StringComparison.OrdinalIgnoreCase));
+            : _plans.FirstOrDefault(p => p.Plan.Aid.Id.Equals(text, StringComparison.OrdinalIgnoreCase) || p.Plan.Aid.KindId.Equals(text, StringComparison.OrdinalIgnoreCase));
         return _plan is { } plan ? new(true, $"{PlanText.Name(plan.Plan)}.") : new(false, $"Not one of the plans on offer. Type a number from 1 to {_plans.Length}.");
     }
 

@@ -93,6 +93,11 @@ public static class AdviceJson
         }
 
         json.WriteEndObject();
+        if (!ranked.AlsoFits.IsEmpty)
+        {
+            json.WriteStrings("alsoFits", ranked.AlsoFits.Select(a => a.Id));
+        }
+
         json.WriteNumber("value", Rounded(ranked.Value));
         json.WriteNumber("firstOfWeightings", Rounded(ranked.FirstOfWeightings));
         json.WriteNumber("firstShare", Rounded(ranked.FirstShare));

@@ -177,6 +177,7 @@ public sealed class AdviceText(KnowledgeBase knowledge)
     [
         HowSure(plan, advice),
         .. OnlySo(plan),
+        .. plan.AlsoFits.IsEmpty ? [] : (string[])[$"Also in stock and possible: {plan.AlsoFits.Select(a => PlanText.Lower(a.Name)).Humanize("and")}."],
         .. plan.Tried.SelectMany(t => new TrialText(knowledge).Lines(t)),
         .. Reasons(plan),
         .. Demands(plan),

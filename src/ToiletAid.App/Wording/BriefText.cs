@@ -164,7 +164,7 @@ public sealed class BriefText(KnowledgeBase knowledge)
     {
         if (advice.Grip is { } grip)
         {
-            bool stays = grip.WithWeak?.Aid.Id == first.Plan.Aid.Id && grip.WithStrong?.Aid.Id == first.Plan.Aid.Id;
+            bool stays = grip.WithWeak?.Aid.KindId == first.Plan.Aid.KindId && grip.WithStrong?.Aid.KindId == first.Plan.Aid.KindId;
             return stays ? "Grip was not measured and would not change it." : "Grip was not measured and could change it.";
         }
 

@@ -40,6 +40,11 @@ public sealed class ExplainText(KnowledgeBase knowledge)
             yield break;
         }
 
+        if (advice.Ranked.FirstOrDefault(r => r.Plan.Aid.KindId == knowledge.Catalogue.KindOf(aid)) is { } other && !advice.RuledOut.Any(r => r.Aid.Id == aid))
+        {
+            yield return $"Another of its kind stands for it, in place {other.Rank} of {advice.Ranked.Length}: {PlanText.Lower(other.Plan.Aid.Name)}.";
+        }
+
         foreach (var ruledOut in advice.RuledOut.Where(r => r.Aid.Id == aid))
         {
             yield return $"{ruledOut.Aid.Name} is ruled out.";
@@ -114,7 +119,7 @@ public sealed class ExplainText(KnowledgeBase knowledge)
             yield break;
         }
 
-        string[] others = [.. outlook.Tier.Prepend(outlook.First).Where(a => a.Id != first.Plan.Aid.Id).Select(a => PlanText.Lower(a.Name)).Distinct(StringComparer.Ordinal)];
+        string[] others = [.. outlook.Tier.Prepend(outlook.First).Where(a => a.KindId != first.Plan.Aid.KindId).Select(a => PlanText.Lower(a.Name)).Distinct(StringComparer.Ordinal)];
         if (others.Length > 0 && first.FirstShare < BriefText.FairlySure)
         {
             yield return $"About as good on these answers: {others.Humanize("and")}.";

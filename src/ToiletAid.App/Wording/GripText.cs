@@ -49,7 +49,7 @@ public static class GripText
         json.WriteEndObject();
     }
 
-    private static bool Stays(Plan? plan, RankedPlan first) => plan?.Aid.Id == first.Plan.Aid.Id;
+    private static bool Stays(Plan? plan, RankedPlan first) => plan?.Aid.KindId == first.Plan.Aid.KindId;
 
     private static string Would(Plan? plan) => plan is null
         ? "no plan could be offered"

@@ -48,13 +48,13 @@ public sealed class PanelText(KnowledgeBase knowledge)
         var tool = one.Advice.Ranked[0];
         string among = agreement.ConcordanceOf(number) is { } w ? $", raters with each other W {Figure(w)}" : string.Empty;
         string start = $"Case {one.Code}, {Figure(agreement.Distance(number))} grades apart on average{among}.";
-        if (tool.Plan.Aid.Id == panel)
+        if (tool.Plan.Aid.KindId == panel)
         {
             return $"{start} Both put {PlanText.Method(tool.Plan)} first.";
         }
 
         string firsts = $"{start} The tool puts {PlanText.Method(tool.Plan)} first, the raters {PlanText.Lower(Name(panel))}.";
-        if (one.Advice.Ranked.FirstOrDefault(r => r.Plan.Aid.Id == panel) is { } other)
+        if (one.Advice.Ranked.FirstOrDefault(r => r.Plan.Aid.KindId == panel) is { } other)
         {
             int most = Enumerable.Range(0, tool.Criteria.Length).MaxBy(c => one.Advice.Weights[c] * (tool.Criteria[c] - other.Criteria[c]));
             return $"{firsts} What drives it is {PlanText.Lower(PlanText.Of((Criterion)most))}: {SlotText.OfHundred(tool.Criteria[most])} of 100 against {SlotText.OfHundred(other.Criteria[most])}, with a weight of {SlotText.OfHundred(one.Advice.Weights[most])} of 100.";

@@ -54,7 +54,7 @@ public sealed class TrialText(KnowledgeBase knowledge)
     public static IEnumerable<string> Moved(RankedPlan tried, Advice after)
     {
         string name = PlanText.Method(tried.Plan);
-        var now = after.Ranked.FirstOrDefault(r => r.Plan.Aid.Id == tried.Plan.Aid.Id);
+        var now = after.Ranked.FirstOrDefault(r => r.Plan.Aid.KindId == tried.Plan.Aid.KindId);
         yield return now is null ? $"{Spoken.Capital(name)} can no longer be offered."
             : now.Rank == tried.Rank ? $"The trial counts for more than the calculation. {Spoken.Capital(name)} stays in place {now.Rank}."
             : $"The trial counts for more than the calculation. {Spoken.Capital(name)} moves from place {tried.Rank} to place {now.Rank}.";

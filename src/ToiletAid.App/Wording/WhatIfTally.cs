@@ -67,7 +67,7 @@ public sealed class WhatIfTally
         }
 
         Changed++;
-        var key = (move.Before?.Plan.Aid.Id ?? string.Empty, move.After?.Plan.Aid.Id ?? string.Empty);
+        var key = (move.Before?.Plan.Aid.KindId ?? string.Empty, move.After?.Plan.Aid.KindId ?? string.Empty);
         if (!_moves.TryGetValue(key, out var why))
         {
             _moves[key] = why = new(StringComparer.Ordinal);
@@ -90,7 +90,7 @@ public sealed class WhatIfTally
             return;
         }
 
-        Add(_kinds, plan.Aid.Id);
+        Add(_kinds, plan.Aid.KindId);
         if (plan.Companion is { } companion)
         {
             Add(_companions, companion.Id);

@@ -89,9 +89,9 @@ public sealed class Advisor
     /// <param name="prices">What supplies cost.</param>
     public Advisor WithStock(AidCatalogue catalogue, Prices prices) => new(_knowledge with { Catalogue = catalogue, Prices = prices }, _settings, _reach);
 
-    /// <summary>An advisor that takes one kind as this article is, and shares all that does not depend on it. Both serve one thread.</summary>
+    /// <summary>An advisor that takes one kind as this article is, leaves out its other articles, and shares all that does not depend on it. Both serve one thread.</summary>
     /// <param name="article">The article, with the id of the kind that it stands for.</param>
-    internal Advisor With(Aid article) => new(this, _knowledge.Catalogue.Under(new([article.AsArticle()], [])));
+    internal Advisor With(Aid article) => new(this, _knowledge.Catalogue.WithOnly(article.AsArticle()));
 
     /// <summary>Advice on these answers: red flags alone where there is one, else the plans in order.</summary>
     /// <param name="known">Answers as given, nothing assumed, and trials.</param>
@@ -167,7 +167,7 @@ public sealed class Advisor
 
         var (hands, sample, offered, _) = Screened(known);
         double[] values = offered.Count == 0 ? [] : Ranking(hands, sample, Likely(known)).Expected(offered);
-        return offered.Select((o, i) => (o.Plan.Aid.Id, Value: values[i])).ToDictionary(p => p.Id, p => p.Value, StringComparer.Ordinal);
+        return offered.Select((o, i) => (Id: o.Plan.Aid.KindId, Value: values[i])).ToDictionary(p => p.Id, p => p.Value, StringComparer.Ordinal);
     }
 
     /// <summary>What is offered on these answers and what is not. Ranking and asking on look at the same answers one after the other, so
@@ -281,55 +281,58 @@ public sealed class Advisor
         var variants = new VariantChoice(_knowledge, hands, p => Worth(hands, p, weights));
         var offered = new List<Offer>();
         var ruledOut = ImmutableArray.CreateBuilder<RuledOutAid>();
-        foreach (var aid in _knowledge.Catalogue.Aids.Where(a => kinds is null || kinds(a)))
+        foreach (var kind in _knowledge.Catalogue.Aids.Where(a => kinds is null || kinds(a)).GroupBy(a => a.KindId, StringComparer.Ordinal))
         {
-            var list = plansOf(aid);
-            var closest = default(RuledOutAid);
-            (Offer Offer, double Worth)? best = null;
-            var refused = new List<(Plan Plan, PlanCheck Check)>();
-            bool? handWillDo = null;
-            int[] order = ByValue(list, hands, weights, plans, out double[] worths);
-            var checks = new PlanCheck?[worths.Length];
-            PlanCheck Check(int i) => checks[i] ??= PlanCheck.Of(_knowledge, hands, list.Plans[i]);
-            foreach (int i in order)
+            // What is in the cupboard need not be bought: the kind as it usually is must be better by what an add-on must earn.
+            var all = kind.Select(aid => Best(aid, plansOf(aid), hands, weights, variants, plans)).ToList();
+            var possible = all.Where(b => b.Offer is not null).OrderByDescending(b => b.Worth - (b.Aid.ArticleOf is null && all.Count > 1 ? _gain : 0)).ToList();
+            if (possible.Count > 0)
             {
-                var plan = list.Plans[i];
-
-                // A second tool is advised only where the own hand cannot do what is left.
-                if (plan.TakesTwoTools && (handWillDo ??= Array.Exists(order, o => list.Plans[o].Companion?.Reach == ReachKind.BareHand && Check(o).Reasons.IsEmpty)))
-                {
-                    continue;
-                }
-
-                var check = Check(i);
-                if (check.Reasons.IsEmpty)
-                {
-                    best = (new(plan, check.Demands, check.Unclear), worths[i]);
-                    break;
-                }
-
-                refused.Add((plan, check));
-                if (closest is null || check.Reasons.Length < closest.Reasons.Length)
-                {
-                    closest = new(aid, plan, check.Reasons);
-                }
+                offered.Add(possible[0].Offer! with { AlsoFits = [.. possible.Skip(1).Where(b => b.Aid.ArticleOf is not null).Select(b => b.Aid)] });
             }
 
-            if ((aid.Variants.IsEmpty ? null : variants.Better(aid, refused, best, closest)) is { } varied)
-            {
-                offered.Add(varied);
-            }
-            else if (best is { } usual)
-            {
-                offered.Add(usual.Offer);
-            }
-            else if (closest is not null)
-            {
-                ruledOut.Add(closest);
-            }
+            ruledOut.AddRange(all.Where(b => b.Offer is null && b.Closest is not null && (possible.Count == 0 || b.Aid.ArticleOf is not null)).Select(b => b.Closest!));
         }
 
         return (offered, ruledOut.ToImmutable());
+    }
+
+    /// <summary>The best plan of one kind or article, and its worth; without one, what rules out the plan that came closest.</summary>
+    private (Aid Aid, Offer? Offer, double Worth, RuledOutAid? Closest) Best(Aid aid, PlanList list, HandTasks hands, WeightSet weights, VariantChoice variants, Func<Plan, bool>? plans)
+    {
+        var closest = default(RuledOutAid);
+        (Offer Offer, double Worth)? best = null;
+        var refused = new List<(Plan Plan, PlanCheck Check)>();
+        bool? handWillDo = null;
+        int[] order = ByValue(list, hands, weights, plans, out double[] worths);
+        var checks = new PlanCheck?[worths.Length];
+        PlanCheck Check(int i) => checks[i] ??= PlanCheck.Of(_knowledge, hands, list.Plans[i]);
+        foreach (int i in order)
+        {
+            var plan = list.Plans[i];
+
+            // A second tool is advised only where the own hand cannot do what is left.
+            if (plan.TakesTwoTools && (handWillDo ??= Array.Exists(order, o => list.Plans[o].Companion?.Reach == ReachKind.BareHand && Check(o).Reasons.IsEmpty)))
+            {
+                continue;
+            }
+
+            var check = Check(i);
+            if (check.Reasons.IsEmpty)
+            {
+                best = (new(plan, check.Demands, check.Unclear), worths[i]);
+                break;
+            }
+
+            refused.Add((plan, check));
+            if (closest is null || check.Reasons.Length < closest.Reasons.Length)
+            {
+                closest = new(aid, plan, check.Reasons);
+            }
+        }
+
+        best = (aid.Variants.IsEmpty ? null : variants.Better(aid, refused, best, closest)) ?? best;
+        return (aid, best?.Offer, best?.Worth ?? 0, closest);
     }
 
     /// <summary>Places of the plans of a method that are looked at, best first. An add-on that only helps must earn its place, so that nobody is handed things for nothing.</summary>

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ToiletAid.Core.Catalogue;
 using ToiletAid.Core.Plans;
 using ToiletAid.Core.Safety;
 
@@ -15,4 +16,7 @@ internal sealed record Offer(Plan Plan, PlanDemands Demands, ImmutableArray<Rule
         : this(plan, demands, unclear, [])
     {
     }
+
+    /// <summary>Other articles of its kind that a plan is allowed with, the best first.</summary>
+    internal ImmutableArray<Aid> AlsoFits { get; init; } = [];
 }

@@ -49,6 +49,7 @@ internal sealed class PlanRanking(KnowledgeBase knowledge, HazardTable hazards, 
                 Rank = rank + 1,
                 Plan = offers[i].Plan,
                 Otherwise = offers[i].Otherwise,
+                AlsoFits = offers[i].AlsoFits,
                 Value = expected[i],
                 Criteria = [.. Mean(means, i)],
                 FirstOfWeightings = ofWeightings[i],
@@ -69,7 +70,7 @@ internal sealed class PlanRanking(KnowledgeBase knowledge, HazardTable hazards, 
                 ComparedWith = other is { } c ? offers[c].Plan : null,
                 IsAhead = rank + 1 < order.Length,
                 Cautions = cautions,
-                Tried = [.. hands.Appraiser.Known.Trials.Where(t => t.Trial.Plan.Aid == offers[i].Plan.Aid.Id)],
+                Tried = [.. hands.Appraiser.Known.Trials.Where(t => knowledge.Catalogue.KindOf(t.Trial.Plan.Aid) == offers[i].Plan.Aid.KindId)],
                 Unsettled = unsettled,
             });
         }
@@ -78,7 +79,7 @@ internal sealed class PlanRanking(KnowledgeBase knowledge, HazardTable hazards, 
     }
 
     private double Usable(Offer offer, CriterionValues values, int at) =>
-        knowledge.Clinic?.Works(offer.Plan.Aid.Id, values.WorthShare(at)) ?? values.WorthShare(at);
+        knowledge.Clinic?.Works(offer.Plan.Aid.KindId, values.WorthShare(at)) ?? values.WorthShare(at);
 
     /// <summary>Best first: what is first for most people and priorities, for it is tried before it is bought, and what fails then is replaced by the
     /// next. Plans that are first as often, or never, stand by their expected value; those that are beaten whatever the weights stand last.</summary>

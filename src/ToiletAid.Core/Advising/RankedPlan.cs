@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ToiletAid.Core.Catalogue;
 using ToiletAid.Core.Person;
 using ToiletAid.Core.Plans;
 
@@ -15,6 +16,9 @@ public sealed record RankedPlan
 
     /// <summary>What rules the kind out as it usually is, the plainest first, where it is possible in this variant only; empty otherwise.</summary>
     public required ImmutableArray<Finding> Otherwise { get; init; }
+
+    /// <summary>Other articles of the kind in the clinic's stock with which a plan is allowed, the best first.</summary>
+    public required ImmutableArray<Aid> AlsoFits { get; init; }
 
     /// <summary>Expected value, 0 to 1.</summary>
     public required double Value { get; init; }

@@ -16,12 +16,12 @@ internal sealed class VariantChoice(KnowledgeBase knowledge, HandTasks hands, Fu
 {
     private readonly double _gain = knowledge.Evidence.Value("plans.add-on-gain");
 
-    /// <summary>The best plan in a variant; null where no variant matters.</summary>
+    /// <summary>The best plan in a variant, and its worth; null where no variant matters.</summary>
     /// <param name="aid">The kind.</param>
     /// <param name="refused">Plans of the kind as it usually is that rules forbid and that are worth at least what the allowed one is; all, where none is allowed.</param>
     /// <param name="usual">The best plan of the kind as it usually is, and its worth; null where none is allowed.</param>
     /// <param name="closest">The plan that came closest where none is allowed.</param>
-    internal Offer? Better(Aid aid, List<(Plan Plan, PlanCheck Check)> refused, (Offer Offer, double Worth)? usual, RuledOutAid? closest)
+    internal (Offer Offer, double Worth)? Better(Aid aid, List<(Plan Plan, PlanCheck Check)> refused, (Offer Offer, double Worth)? usual, RuledOutAid? closest)
     {
         var groups = refused.GroupBy(r => string.Join('+', r.Check.Reasons.Select(f => f.Rule.Id)), r => r.Plan, StringComparer.Ordinal).ToList();
         double least = usual?.Worth + _gain ?? double.NegativeInfinity;
@@ -48,7 +48,7 @@ internal sealed class VariantChoice(KnowledgeBase knowledge, HandTasks hands, Fu
             }
         }
 
-        return best?.Offer is { } offer ? offer with { Otherwise = usual is null ? closest!.Reasons : [] } : null;
+        return best is { } found ? (found.Offer with { Otherwise = usual is null ? closest!.Reasons : [] }, found.Worth) : null;
     }
 
     private (Offer Offer, double Worth)? Allowed(Plan usual, Aid varied, double least)

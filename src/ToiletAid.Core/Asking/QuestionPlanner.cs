@@ -202,7 +202,7 @@ public sealed class QuestionPlanner
     private (HashSet<Question> Safety, IEnumerable<Question> SettingUp) MustBeAsked(Answers known, ImmutableArray<Question> open, LikelyPerson[] people, double[][] rows, int kind, Severity least)
     {
         double[] means = Mean(people, i => rows[i]);
-        int first = Enumerable.Range(0, means.Length).Where(k => Worths.KindOf(k) == kind).MaxBy(k => means[k]), who = 0;
+        int first = Enumerable.Range(0, means.Length).Where(k => _worths.KindOf(k) == kind).MaxBy(k => means[k]), who = 0;
         for (int i = 1; i < people.Length; i++)
         {
             who = rows[i][first] > rows[who][first] ? i : who;
@@ -270,7 +270,7 @@ public sealed class QuestionPlanner
             {
                 if (row.Alternatives[k] > 0)
                 {
-                    row.Gains[Worths.KindOf(k)] = allowed;
+                    row.Gains[_worths.KindOf(k)] = allowed;
                 }
             }
 

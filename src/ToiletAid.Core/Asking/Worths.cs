@@ -31,6 +31,7 @@ internal sealed class Worths
     private readonly int _draws;
     private readonly double _gain;
     private readonly Dictionary<string, int> _aids;
+    private readonly int[] _kindOf;
     private readonly Dictionary<string, int> _aidVariants;
     private readonly RuleCheck[] _byAnswers;
     private readonly RuleCheck[] _byReach;
@@ -73,6 +74,7 @@ internal sealed class Worths
         _reach = new(knowledge, seed, 4096);
         _gain = knowledge.Evidence.Value("plans.add-on-gain");
         _aids = knowledge.Catalogue.Aids.Select((a, i) => KeyValuePair.Create(a.Id, i)).ToDictionary(StringComparer.Ordinal);
+        _kindOf = [.. knowledge.Catalogue.Aids.Select(a => knowledge.Catalogue.Aids.IndexOf(knowledge.Catalogue.Aids.First(b => b.KindId == a.KindId)))];
         _aidVariants = knowledge.Catalogue.Aids.SelectMany(a => a.Variants.Select(v => a.As(v).Key)).Distinct(StringComparer.Ordinal).Select((key, i) => KeyValuePair.Create(key, i)).ToDictionary(StringComparer.Ordinal);
         _criteria = [.. Criteria.OfThePlan.Select(_ => new AnswerMemo<double[]>())];
     }
@@ -80,8 +82,8 @@ internal sealed class Worths
     /// <summary>How many alternatives there are: each kind in each posture and way.</summary>
     internal int Alternatives => _aids.Count * Postures * Ways;
 
-    /// <summary>The kind of an alternative, by its place in the catalogue.</summary>
-    internal static int KindOf(int alternative) => alternative / (Postures * Ways);
+    /// <summary>The kind of an alternative, by its place in the catalogue; that of an article is the place of its kind.</summary>
+    internal int KindOf(int alternative) => _kindOf[alternative / (Postures * Ways)];
 
     /// <summary>The number of an alternative.</summary>
     internal int Alternative(Aid aid, Posture posture, Approach? approach) =>
@@ -199,7 +201,7 @@ internal sealed class Worths
     }
 
     /// <summary>A value of a method after what the clinic learnt of it.</summary>
-    private double Learnt(Outfit outfit, Criterion criterion, double value) => _knowledge.Clinic?.Apply(outfit.Plan.Aid.Id, criterion, value) ?? value;
+    private double Learnt(Outfit outfit, Criterion criterion, double value) => _knowledge.Clinic?.Apply(outfit.Plan.Aid.KindId, criterion, value) ?? value;
 
     private WeightSample SampleOf(Answers answers)
     {

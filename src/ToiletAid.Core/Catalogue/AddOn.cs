@@ -21,6 +21,9 @@ public sealed record AddOn
     /// <summary>Share of the grip force that is still asked for with it, 0 to 1; null where it changes nothing.</summary>
     public Sourced? GripShare { get; init; }
 
+    /// <summary>Thickness that it gives a handle, m; a handle that is as thick needs no such add-on. Null where it changes nothing.</summary>
+    public Sourced? Thickness { get; init; }
+
     /// <summary>True when paper is folded ahead of time, so that loading asks for no fine handling and one hand.</summary>
     public bool PreparesPaper { get; init; }
 

@@ -10,6 +10,12 @@ public sealed record Aid
     /// <summary>Stable id, kebab-case.</summary>
     public required string Id { get; init; }
 
+    /// <summary>Id of the kind that it is an article of, as a clinic's stock has them; null for a kind.</summary>
+    public string? ArticleOf { get; init; }
+
+    /// <summary>Id of its kind: what counts as one where kinds are compared.</summary>
+    public string KindId => ArticleOf ?? Id;
+
     /// <summary>Descriptive name in the trade's words.</summary>
     public required string Name { get; init; }
 

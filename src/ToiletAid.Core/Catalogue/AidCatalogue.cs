@@ -13,6 +13,18 @@ public sealed record AidCatalogue(ImmutableArray<Aid> Aids, ImmutableArray<AddOn
         Merge(Aids, stock.Aids, a => a.Id),
         Merge(AddOns, stock.AddOns, a => a.Id));
 
+    /// <summary>The kind that an id belongs to: of an article its kind, of anything else itself.</summary>
+    /// <param name="id">Id of a kind or an article.</param>
+    public string KindOf(string id) => Aids.FirstOrDefault(a => a.Id == id)?.KindId ?? id;
+
+    /// <summary>This catalogue with one article alone in place of its kind and of all articles of that kind.</summary>
+    /// <param name="article">The article, under the id of its kind or its own.</param>
+    internal AidCatalogue WithOnly(Aid article)
+    {
+        int at = Aids.IndexOf(Aids.First(a => a.KindId == article.KindId));
+        return this with { Aids = [.. Aids.Select((a, i) => i == at ? article : a).Where((a, i) => i == at || a.KindId != article.KindId)] };
+    }
+
     private static ImmutableArray<T> Merge<T>(ImmutableArray<T> below, ImmutableArray<T> above, Func<T, string> id)
         where T : class
     {

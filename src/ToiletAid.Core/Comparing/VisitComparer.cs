@@ -58,7 +58,7 @@ public sealed class VisitComparer(KnowledgeBase knowledge, Advisor advisor)
             .OrderBy(p => p.After ?? int.MaxValue).ThenBy(p => p.Before),
     ];
 
-    private static int? Place(Advice advice, Aid aid) => advice.Ranked.FirstOrDefault(r => r.Plan.Aid.Id == aid.Id)?.Rank;
+    private static int? Place(Advice advice, Aid aid) => advice.Ranked.FirstOrDefault(r => r.Plan.Aid.KindId == aid.KindId)?.Rank;
 
     /// <summary>The earlier answers with those changes made that are real, and what was tried since.</summary>
     private static Answers OnlyReal(Answers from, ImmutableArray<AnswerDifference> differences, ImmutableArray<PastTrial> trials) => differences

@@ -18,9 +18,10 @@ public sealed class Explainer(KnowledgeBase knowledge, Advisor advisor)
 
     /// <summary>The smallest change of one answer, else of two, that puts a method first.</summary>
     /// <param name="known">Answers as given.</param>
-    /// <param name="aid">Id of the method.</param>
+    /// <param name="aid">Id of the method; an article stands for its kind.</param>
     public WhyNot WhyNot(Answers known, string aid)
     {
+        aid = knowledge.Catalogue.KindOf(aid);
         if (IsFirst(known, aid))
         {
             return new(aid, true, [], 0);
@@ -54,19 +55,19 @@ public sealed class Explainer(KnowledgeBase knowledge, Advisor advisor)
     /// <summary>Changes of one known answer, no larger than it may be wrong, that put another method first: the next option of what was seen or told, one error of what was measured.</summary>
     public ImmutableArray<Counterfactual> Counterfactuals(Answers known)
     {
-        string? first = advisor.Rank(known).Ranked.FirstOrDefault()?.Plan.Aid.Id;
+        string? first = advisor.Rank(known).Ranked.FirstOrDefault()?.Plan.Aid.KindId;
         return
         [
             .. AnswerChanges.Of(knowledge, known)
                 .Where(c => c.Size == 1 && known.Knows(c.Question.Id) && c.Question.MayBeWrong)
                 .Where(c => QuickRanking.First(_quick.Values(c.In(known))) != first)
-                .Select(c => (Change: c, First: advisor.Rank(c.In(known)).Ranked.FirstOrDefault()?.Plan.Aid.Id))
+                .Select(c => (Change: c, First: advisor.Rank(c.In(known)).Ranked.FirstOrDefault()?.Plan.Aid.KindId))
                 .Where(c => c.First is not null && c.First != first)
                 .Select(c => new Counterfactual(c.Change, c.First!)),
         ];
     }
 
-    private bool IsFirst(Answers known, string aid) => advisor.Rank(known).Ranked.FirstOrDefault()?.Plan.Aid.Id == aid;
+    private bool IsFirst(Answers known, string aid) => advisor.Rank(known).Ranked.FirstOrDefault()?.Plan.Aid.KindId == aid;
 
     /// <summary>How far the method is ahead of the best other one, below 0 when it is behind; -infinity when it is ruled out.</summary>
     private double Gap(Answers known, string aid)

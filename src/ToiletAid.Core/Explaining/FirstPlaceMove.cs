@@ -13,7 +13,7 @@ namespace ToiletAid.Core.Explaining;
 public sealed record FirstPlaceMove(RankedPlan? Before, RankedPlan? After, bool Stopped, Rule? RuledOut, bool IsNew, Criterion? CarriedBy)
 {
     /// <summary>True when another kind of aid is first.</summary>
-    public bool IsChanged => Before?.Plan.Aid.Id != After?.Plan.Aid.Id;
+    public bool IsChanged => Before?.Plan.Aid.KindId != After?.Plan.Aid.KindId;
 
     /// <summary>Compares advice on the same person before and after.</summary>
     public static FirstPlaceMove Of(Advice before, Advice after)
@@ -28,11 +28,11 @@ public sealed record FirstPlaceMove(RankedPlan? Before, RankedPlan? After, bool 
             return move;
         }
 
-        var still = was is null ? null : after.Ranked.FirstOrDefault(p => p.Plan.Aid.Id == was.Plan.Aid.Id);
+        var still = was is null ? null : after.Ranked.FirstOrDefault(p => p.Plan.Aid.KindId == was.Plan.Aid.KindId);
         return move with
         {
-            RuledOut = was is null || still is not null ? null : after.RuledOut.FirstOrDefault(r => r.Aid.Id == was.Plan.Aid.Id)?.Reasons[0].Rule,
-            IsNew = now is not null && before.Ranked.All(p => p.Plan.Aid.Id != now.Plan.Aid.Id),
+            RuledOut = was is null || still is not null ? null : after.RuledOut.FirstOrDefault(r => r.Aid.KindId == was.Plan.Aid.KindId)?.Reasons[0].Rule,
+            IsNew = now is not null && before.Ranked.All(p => p.Plan.Aid.KindId != now.Plan.Aid.KindId),
             CarriedBy = now is null || still is null ? null : Carrier(after, now, still),
         };
     }

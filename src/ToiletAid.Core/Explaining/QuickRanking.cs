@@ -20,7 +20,7 @@ internal sealed class QuickRanking(Advisor advisor)
         var hands = advisor.Hands(appraiser);
         foreach (var offer in advisor.Choose(hands, weights.Set).Offered)
         {
-            values[offer.Plan.Aid.Id] = ExpectedValues.WeightedSum(hands.Values(offer.Plan, appraiser.Middle), weights.Set.Centroid);
+            values[offer.Plan.Aid.KindId] = ExpectedValues.WeightedSum(hands.Values(offer.Plan, appraiser.Middle), weights.Set.Centroid);
         }
 
         return values;

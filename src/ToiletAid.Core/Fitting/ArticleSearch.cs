@@ -36,7 +36,9 @@ public sealed class ArticleSearch(KnowledgeBase knowledge, Advisor advisor)
             lines.AddRange(trait.IsNumber ? Numbers(judge, kind, trait, standing, isFirst) : Features(judge, kind, trait, standing, isFirst));
         }
 
-        var ordered = lines.OrderByDescending(l => l.IsMust).ThenByDescending(l => l.Fails).ToList();
+        // Safety first: what a rule asks for is never left out.
+        lines.AddRange(new ArticleRules(knowledge).Of(known, plan));
+        var ordered = lines.OrderByDescending(l => l.IsMust).ThenByDescending(l => l.Trait.IsOfARule).ThenByDescending(l => l.Fails).ToList();
         var kept = ordered.Take(ArticleDemand.MostLines).ToList();
         return new(plan, isFirst, standing.UsableShare, [.. kept.Where(l => l.IsMust)], [.. kept.Where(l => !l.IsMust)], ordered.Count - kept.Count);
     }

@@ -7,13 +7,16 @@ namespace ToiletAid.Core.Fitting;
 
 /// <summary>One thing about an article: a number that is measured, or something that it has or has not.</summary>
 /// <param name="Kind">Which.</param>
-/// <param name="Of">Id of the add-on or the material; null for the others.</param>
+/// <param name="Of">Id of the add-on or the material; null for the article itself.</param>
 public sealed record ArticleTrait(ArticleTraitKind Kind, string? Of = null)
 {
     private static readonly ImmutableArray<string> Materials = ["latex", "silicone", "nickel"];
 
     /// <summary>True for what is measured, false for what it has or has not.</summary>
     public bool IsNumber => Kind < ArticleTraitKind.Curved;
+
+    /// <summary>True for a limit that only rules ask for: it is read off a label or kept by a thermometer.</summary>
+    public bool IsOfARule => Kind is ArticleTraitKind.Carries or ArticleTraitKind.WaterTemperature or ArticleTraitKind.FillTemperature;
 
     /// <summary>True where more is better for whoever uses it, false where less is; a long one is heavier to hold, so that it may be both.</summary>
     public bool MoreReaches => Kind is ArticleTraitKind.Length or ArticleTraitKind.JetReach;

@@ -33,6 +33,15 @@ public enum ArticleTraitKind
     /// <summary>Price, in the clinic's currency.</summary>
     Price,
 
+    /// <summary>Mass of the person that it, or the add-on, is made for, kg. Rules ask for it, and no ranking depends on it.</summary>
+    Carries,
+
+    /// <summary>Warmest water that it makes, °C. Rules ask for it, and no ranking depends on it.</summary>
+    WaterTemperature,
+
+    /// <summary>Warmest water that is filled into it, °C. Rules ask for it, and no ranking depends on it.</summary>
+    FillTemperature,
+
     /// <summary>It is curved, or can be set to a curve.</summary>
     Curved,
 

@@ -49,7 +49,7 @@ public sealed record CaseloadEntry(string Person, DateOnly Seen, string? InUse, 
             }
         }
 
-        string? first = inUse is null ? advise(profile.Latest.Answers).Ranked.FirstOrDefault()?.Plan.Aid.Id : null;
+        string? first = inUse is null ? advise(profile.Latest.Answers).Ranked.FirstOrDefault()?.Plan.Aid.KindId : null;
         return new(profile.Person, profile.Sessions.Max(s => s.Date), inUse, [.. givenUp.Distinct()], first);
     }
 }

@@ -38,7 +38,7 @@ public sealed record PersonOutcome(ImmutableArray<FirstTry> Tries, int Unknown, 
                     continue;
                 }
 
-                if (tries.Any(t => t.Aid == plan.Aid.Id) || Deciding(knowledge, plan, trial) is not { } run)
+                if (tries.Any(t => t.Aid == plan.Aid.KindId) || Deciding(knowledge, plan, trial) is not { } run)
                 {
                     continue;
                 }
@@ -47,7 +47,7 @@ public sealed record PersonOutcome(ImmutableArray<FirstTry> Tries, int Unknown, 
                 known = known.With(known.Trials[..^(trials.Length - i)]);
                 tries.Add(new()
                 {
-                    Aid = plan.Aid.Id,
+                    Aid = plan.Aid.KindId,
                     Predicted = trial.Predicted ?? predict(known, plan),
                     Decided = run.Run.Kind,
                     Findings = run.Findings,

@@ -12,5 +12,5 @@ public sealed record PanelCase(string Code, Answers Known, Advice Advice)
 {
     /// <summary>The place that the tool gives each kind, in their order; null for one that it rules out.</summary>
     /// <param name="kinds">Ids of the kinds.</param>
-    public ImmutableArray<int?> Tool(ImmutableArray<string> kinds) => [.. kinds.Select(k => Advice.Ranked.FirstOrDefault(r => r.Plan.Aid.Id == k)?.Rank)];
+    public ImmutableArray<int?> Tool(ImmutableArray<string> kinds) => [.. kinds.Select(k => Advice.Ranked.FirstOrDefault(r => r.Plan.Aid.KindId == k)?.Rank)];
 }

@@ -98,7 +98,7 @@ internal sealed record Appraiser
         }
 
         values[(int)Criterion.Handling] = handling;
-        _knowledge.Clinic?.Apply(plan.Aid.Id, values);
+        _knowledge.Clinic?.Apply(plan.Aid.KindId, values);
         return values;
     }
 

@@ -89,23 +89,23 @@ public sealed class TrialEvidence
     /// <summary>A run of a plan.</summary>
     private sealed record Seen(Plan Plan, RunFindings Findings, double[] Prior, double Precision)
     {
-        internal bool SpeaksFor(Plan plan) => Failed(plan) || (Findings.Failures.IsEmpty && plan.Aid.Id == Plan.Aid.Id);
+        internal bool SpeaksFor(Plan plan) => Failed(plan) || (Findings.Failures.IsEmpty && plan.Aid.KindId == Plan.Aid.KindId);
 
         /// <summary>True when the run shows that the plan fails.</summary>
         internal bool Failed(Plan plan) => IsKin(plan) && Findings.Failures.Any(f => WouldFail(plan, f));
 
         /// <summary>True when the run shows that the plan works.</summary>
-        internal bool Worked(Plan plan) => Findings.Failures.IsEmpty && plan.Aid.Id == Plan.Aid.Id && Shares(plan, Criterion.Reach) && Shares(plan, Criterion.Handling);
+        internal bool Worked(Plan plan) => Findings.Failures.IsEmpty && plan.Aid.KindId == Plan.Aid.KindId && Shares(plan, Criterion.Reach) && Shares(plan, Criterion.Handling);
 
         /// <summary>What the run saw of a criterion of a plan; null when it saw nothing of it. Harm counts where it is worse than was predicted; that one try did no
         /// harm says nothing.</summary>
         internal double? Saw(Plan plan, Criterion criterion, double predicted) =>
-            !Findings.Failures.IsEmpty || plan.Aid.Id != Plan.Aid.Id || !Shares(plan, criterion) || Findings.Seen[(int)criterion] is not { } seen ? null
+            !Findings.Failures.IsEmpty || plan.Aid.KindId != Plan.Aid.KindId || !Shares(plan, criterion) || Findings.Seen[(int)criterion] is not { } seen ? null
             : criterion is Criterion.Skin or Criterion.Contact ? Math.Min(seen, predicted)
             : seen;
 
         /// <summary>A failure with a method alone is one of every plan in which that method comes first or follows.</summary>
-        private bool IsKin(Plan plan) => plan.Aid.Id == Plan.Aid.Id || (Plan.Companion is null && plan.Companion?.Id == Plan.Aid.Id);
+        private bool IsKin(Plan plan) => plan.Aid.KindId == Plan.Aid.KindId || (Plan.Companion is null && plan.Companion?.Id == Plan.Aid.KindId);
 
         /// <summary>True when nothing about the plan is easier in what failed. What a hand could not do with a kind counts against each of its variants: which
         /// step it was, and whether a variant eases it, is not noted.</summary>
@@ -122,8 +122,8 @@ public sealed class TrialEvidence
             _ => SameVariant(plan),
         };
 
-        /// <summary>True also of another kind, with which no variant is in common.</summary>
-        private bool SameVariant(Plan plan) => plan.Aid.Id != Plan.Aid.Id || plan.Variant?.Id == Plan.Variant?.Id;
+        /// <summary>True also of another kind, with which no variant and no article is in common.</summary>
+        private bool SameVariant(Plan plan) => plan.Aid.KindId != Plan.Aid.KindId || plan.Aid.Key == Plan.Aid.Key;
 
         private bool SameForHand(Plan plan) => SameVariant(plan) || (plan.Aid.Operations.SequenceEqual(Plan.Aid.Operations) && plan.Aid.Mass == Plan.Aid.Mass && plan.Aid.Steps == Plan.Aid.Steps);
 

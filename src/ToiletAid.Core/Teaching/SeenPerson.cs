@@ -26,11 +26,15 @@ public sealed class SeenPerson
         _chosen = questions.All
             .Where(q => q.Kind is QuestionKind.Choice or QuestionKind.Many && answers.Knows(q.Id))
             .ToFrozenDictionary(q => q.Id, q => answers.Many(q.Id) ?? (answers.Choice(q.Id) is { } one ? [one] : []), StringComparer.Ordinal);
-        _places = advice.Ranked.ToFrozenDictionary(r => r.Plan.Aid.Id, r => r.Rank, StringComparer.Ordinal);
+        First = advice.Ranked.FirstOrDefault()?.Plan.Aid.KindId;
+        _places = advice.Ranked.ToFrozenDictionary(r => r.Plan.Aid.KindId, r => r.Rank, StringComparer.Ordinal);
         _ahead = advice.Ranked.Length < 2 ? FrozenDictionary<string, ImmutableArray<double>>.Empty : advice.Ranked.ToFrozenDictionary(
-            r => r.Plan.Aid.Id, r => Ahead(r, advice.Ranked[r.Rank == 1 ? 1 : 0], advice.Weights), StringComparer.Ordinal);
+            r => r.Plan.Aid.KindId, r => Ahead(r, advice.Ranked[r.Rank == 1 ? 1 : 0], advice.Weights), StringComparer.Ordinal);
         _ruledOut = advice.RuledOut.ToFrozenDictionary(r => r.Aid.Id, r => r.Reasons.Select(f => f.Rule.Id).Distinct(StringComparer.Ordinal).ToImmutableArray(), StringComparer.Ordinal);
     }
+
+    /// <summary>The kind that comes first; null where nothing can be offered.</summary>
+    public string? First { get; }
 
     /// <summary>Kinds that are ruled out, each with the rules that do it.</summary>
     public IReadOnlyDictionary<string, ImmutableArray<string>> RuledOut => _ruledOut;

@@ -30,6 +30,9 @@ public static class TeachingLimits
     /// <summary>Smallest lift of standing behind another kind.</summary>
     public const double LeastBehindLift = 0.1;
 
+    /// <summary>Most other kinds that are told where nothing speaks for one.</summary>
+    public const int MostOthers = 2;
+
     /// <summary>Most statements of one sort about one kind: more would not be heard to the end.</summary>
     public const int Most = 4;
 }

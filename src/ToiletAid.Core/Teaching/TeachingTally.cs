@@ -15,12 +15,14 @@ public sealed class TeachingTally(QuestionSet questions, IReadOnlyList<SeenPerso
     public KindTeaching Of(string kind)
     {
         var good = Told(TeachingEvent.First(kind));
+        var near = good.IsEmpty ? Told(TeachingEvent.Near(kind)) : [];
         return new(
             kind,
             people.Count(p => p.Place(kind) == 1),
             people.Count(p => p.RuledOut.ContainsKey(kind)),
             good,
-            good.IsEmpty ? Told(TeachingEvent.Near(kind)) : [],
+            near,
+            good.IsEmpty && near.IsEmpty ? Others(kind) : [],
             Told(TeachingEvent.RuledOut(kind)),
             Told(TeachingEvent.Behind(kind)));
     }
@@ -92,6 +94,23 @@ public sealed class TeachingTally(QuestionSet questions, IReadOnlyList<SeenPerso
         }
 
         return new(question, options, TeachingCause.Criterion, Words.Of(Moved(with, without, kind, happened.SpeaksForIt)), count);
+    }
+
+    /// <summary>What comes first for those who can use a kind.</summary>
+    private ImmutableArray<TeachingOther> Others(string kind) =>
+    [
+        .. people.Where(p => p.Place(kind) > 1)
+            .GroupBy(p => p.First!, StringComparer.Ordinal)
+            .OrderByDescending(g => g.Count()).ThenBy(g => g.Key, StringComparer.Ordinal)
+            .Take(TeachingLimits.MostOthers)
+            .Select(g => new TeachingOther(g.Key, g.Count(), Words.Of(Behind([.. g], kind)))),
+    ];
+
+    /// <summary>The criterion on which a kind lies furthest behind the first.</summary>
+    private static Criterion Behind(List<SeenPerson> some, string kind)
+    {
+        double[] mean = Mean(some, kind);
+        return (Criterion)Enumerable.Range(0, mean.Length).MinBy(i => mean[i]);
     }
 
     /// <summary>The rule that happens most more often among some people than among others, and by how much for one of them.</summary>

@@ -47,7 +47,7 @@ internal static class WhyCommand
         var known = profile.Latest.Answers;
         var advice = advisor.Advise(known);
         string? about = aid ?? advice.Ranked.FirstOrDefault()?.Plan.Aid.Id;
-        var whyNot = about is null || !advice.Stops.IsEmpty || about == advice.Ranked.FirstOrDefault()?.Plan.Aid.Id ? null : explainer.WhyNot(known, about);
+        var whyNot = about is null || !advice.Stops.IsEmpty || advice.Ranked.FirstOrDefault()?.Plan.Aid is { } top && (about == top.Id || about == top.KindId) ? null : explainer.WhyNot(known, about);
         var counterfactuals = advice.Ranked.IsEmpty ? [] : explainer.Counterfactuals(known);
         string[] why = [.. about is null || !advice.Stops.IsEmpty ? new AdviceText(knowledge).Lines(advice, known, 1) : text.Why(advice, about)];
         notice?.Dispose();

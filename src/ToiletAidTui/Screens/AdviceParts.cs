@@ -51,7 +51,7 @@ internal sealed class AdviceParts(KnowledgeBase knowledge, Advisor advisor, Ques
     {
         var advice = advisor.Advise(session.Answers);
         var text = new ExplainText(knowledge);
-        bool isFirst = aid == advice.Ranked.FirstOrDefault()?.Plan.Aid.Id;
+        bool isFirst = aid == advice.Ranked.FirstOrDefault()?.Plan.Aid.KindId;
         return
         [
             .. advice.Stops.IsEmpty ? text.Why(advice, aid) : advice.Stops.Select(AdviceText.Sentence),

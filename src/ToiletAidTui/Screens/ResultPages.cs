@@ -33,7 +33,10 @@ internal static class ResultPages
     }
 
     /// <summary>The result of a visit that was saved before.</summary>
-    internal static Page Saved(Shell shell, Profile profile)
+    /// <param name="shell">The screens.</param>
+    /// <param name="profile">The profile.</param>
+    /// <param name="path">Where it is saved.</param>
+    internal static Page Saved(Shell shell, Profile profile, string path)
     {
         var parts = shell.Services.Result(profile.Latest);
         return new ListPage(PageName, Title, parts.Brief,
@@ -41,6 +44,7 @@ internal static class ResultPages
             .. Levels(parts, profile.Latest),
             new("Why not another kind", s => s.Push(WhyNot(s, profile.Latest))),
             .. ArticlePages.Entries(() => profile.Latest),
+            SideBySide(path),
             new("Record a trial", s => s.Press(new(KeyAction.Trial))),
             new("Go back", s => s.Pop()),
         ], inSentence: true)
@@ -51,6 +55,7 @@ internal static class ResultPages
     [
         new("Why not another kind", s => s.Push(WhyNot(s, visit.Ranked))),
         .. ArticlePages.Entries(() => visit.Ranked),
+        SideBySide(visit.IsUnsaved ? null : visit.Path),
         new("Record a trial", s => Over(s, KeyAction.Trial)),
         new("Write a note", s => Over(s, KeyAction.Note)),
         new("Write a document", s => Document(s, visit)),
@@ -87,6 +92,9 @@ internal static class ResultPages
     /// <summary>What takes a search, and so is worked out only when it is asked for.</summary>
     private static Entry Change(Session session) =>
         new(LevelText.WhatWouldChange, s => s.Push(Detail(LevelText.WhatWouldChange, s.Services.Counterfactuals(session))));
+
+    /// <summary>Kinds for teaching, with what each means for the person where the visit is saved.</summary>
+    private static Entry SideBySide(string? path) => new("Kinds side by side", s => s.Push(ToolPages.Explain(s, path)));
 
     private static TextPage Detail(string title, ImmutableArray<string> lines) => new($"result {title}", [$"{title}.", .. lines], isDetail: true);
 

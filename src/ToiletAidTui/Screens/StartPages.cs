@@ -198,7 +198,7 @@ internal static class StartPages
         $"Profile of {stored.Profile.Person}. {(stored.Profile.Sessions.Length == 1 ? "1 visit" : $"{stored.Profile.Sessions.Length} visits")}, the latest on {IsoDay.Of(stored.Profile.InTime[^1].Date)}.", [],
     [
         new("New visit for this person", s => s.Push(Stopped(s.Services, Now(s, stored, path), path, () => New(s, Now(s, stored, path), path)) ?? New(s, Now(s, stored, path), path))),
-        new("Result of the latest visit", s => s.Push(ResultPages.Saved(s, Now(s, stored, path).Profile))),
+        new("Result of the latest visit", s => s.Push(ResultPages.Saved(s, Now(s, stored, path).Profile, path))),
         .. stored.Profile.Sessions.Length < 2 ? (Entry[])[] : [new("Compare the last two visits", s => ToolPages.Compared(s, path))],
         new("Record a trial", s => s.Press(new(KeyAction.Trial))),
         new("Write a note for today", s => s.Press(new(KeyAction.Note))),

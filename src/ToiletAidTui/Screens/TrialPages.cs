@@ -81,7 +81,7 @@ internal static class TrialPages
                 shell.Replace(ResultPages.Make(shell, visit));
                 break;
             case ResultPages.PageName:
-                shell.Replace(ResultPages.Saved(shell, saved.Profile));
+                shell.Replace(ResultPages.Saved(shell, saved.Profile, visit.Path!));
                 break;
             case StartPages.ProfileName:
                 shell.Replace(StartPages.Opened(saved, visit.Path!));

@@ -70,8 +70,17 @@ public sealed class StockCheckTests
         { "aids.0.upkeep.price.value", "-3", "at aids[0].upkeep.price: ", "must enclose value -3" },
     };
 
+    /// <summary>What counts as one with a kind must name one.</summary>
+    public static TheoryData<string, string?, string, string> FaultsOfArticles => new()
+    {
+        { "aids.0.articleOf", "\"long-clam\"", "at aids[0].articleOf: ", "long-clam is not a built-in kind, use one of by-hand, long-clamp, " },
+        { "aids.0.articleOf", "7", "at aids[0].articleOf: ", "7 is not a built-in kind" },
+        { "aids.0.articleOf", "\"tongs\"", "at aids[0].articleOf: ", "long-clamp is a kind itself and no article of one, leave articleOf out or give another id" },
+    };
+
     [Theory]
     [MemberData(nameof(Faults))]
+    [MemberData(nameof(FaultsOfArticles))]
     public void A_fault_is_told_in_one_sentence_with_place_and_fix(string member, string? json, string place, string message)
     {
         using var folder = new TempFolder();

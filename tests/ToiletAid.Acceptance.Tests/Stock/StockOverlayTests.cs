@@ -56,6 +56,31 @@ public sealed class StockOverlayTests
         Assert.NotEmpty(GivenLengths(stock, "long-clamp"));
     }
 
+    /// <summary>Measured twice, it stands once in the shortlist, by the name of the better one, and has the share that its kind has alone.</summary>
+    [Fact]
+    public void Articles_that_were_kept_count_as_one_with_their_kind()
+    {
+        using var folder = new TempFolder();
+        string stock = Path.Combine(folder.Path, "stock.json"), person = DemoPeople.File("k-014-stiff-shoulder");
+        foreach (string length in (string[])["length=20", "length=21"])
+        {
+            Assert.Equal(0, Cli.Run("", "fits", person, "short-soft", length, "--save", stock).Code);
+        }
+
+        using var alone = JsonDocument.Parse(Cli.Run("", "rank", person, "--format", "json", "--top", "99").Output);
+        using var stocked = JsonDocument.Parse(Cli.Run("", "rank", person, "--format", "json", "--top", "99", "--aids", stock).Output);
+        static List<JsonElement> Plans(JsonDocument json) => [.. json.RootElement[0].GetProperty("shortlist").EnumerateArray()];
+        static string Aid(JsonElement plan) => plan.GetProperty("plan").GetProperty("aid").GetString()!;
+
+        Assert.Equal("short-soft", Aid(Plans(alone)[0]));
+        Assert.Equal("short-soft-2", Aid(Plans(stocked)[0]));
+        Assert.Equal(["short-soft-1"], Plans(stocked)[0].GetProperty("alsoFits").EnumerateArray().Select(a => a.GetString()));
+        Assert.Single(Plans(stocked), p => Aid(p).StartsWith("short-soft", StringComparison.Ordinal));
+        Assert.InRange(Plans(stocked)[0].GetProperty("firstShare").GetDouble(), Plans(alone)[0].GetProperty("firstShare").GetDouble() - 0.02, 1);
+        Assert.Contains("Also in stock and possible: short folding holder with soft wide head, article short-soft-1.", Cli.Run("", "rank", person, "--aids", stock).Output, StringComparison.Ordinal);
+        Assert.StartsWith("Another of its kind stands for it, in place 1 of ", Cli.Run("", "why", person, "--aid", "short-soft-1", "--aids", stock).Output, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void A_price_that_the_clinic_sets_is_counted_and_is_no_placeholder_any_more()
     {

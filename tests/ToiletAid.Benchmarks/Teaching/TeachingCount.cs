@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text.Json;
 using ToiletAid.App.Files;
+using ToiletAid.App.Teaching;
 using ToiletAid.Benchmarks.Interviews;
 using ToiletAid.Core.Person;
 using ToiletAid.Core.Teaching;
@@ -23,6 +24,7 @@ internal static class TeachingCount
         json.WriteNumber("format", 1);
         json.WriteString("basis", "computed");
         json.WriteString("source", string.Create(CultureInfo.InvariantCulture, $"dotnet run -c Release --project tests/ToiletAid.Benchmarks -- teaching --seed {arguments.Seed} --people {arguments.People}"));
+        json.WriteString("data", CountedData.Hash());
         json.WriteNumber("people", people.Count);
         json.WriteStartArray("kinds");
         foreach (var aid in knowledge.Catalogue.Aids)
@@ -34,6 +36,17 @@ internal static class TeachingCount
             json.WriteNumber("ruledOut", kind.RuledOut);
             Write(json, "goodFor", kind.GoodFor);
             Write(json, "near", kind.Near);
+            json.WriteStartArray("others");
+            foreach (var other in kind.Others)
+            {
+                json.WriteStartObject();
+                json.WriteString("kind", other.Kind);
+                json.WriteNumber("first", other.First);
+                json.WriteString("because", other.Because);
+                json.WriteEndObject();
+            }
+
+            json.WriteEndArray();
             Write(json, "notFor", kind.NotFor);
             Write(json, "behind", kind.Behind);
             json.WriteEndObject();

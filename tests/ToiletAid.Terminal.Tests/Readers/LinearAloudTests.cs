@@ -15,5 +15,29 @@ public sealed class LinearAloudTests
         Assert.Equal("Error: 99 is not a number from 1 to 15 and not a name from the list. Type none for none of them. Not 1 to 15. Numbers:", Joined(aloud.Press("99\r", "Numbers:")).TrimStart('9', ' '));
     }
 
+    /// <summary>From the start to the last page of the text, which is longer than a screen.</summary>
+    [Fact]
+    public void Kinds_side_by_side_are_said_once_page_by_page()
+    {
+        const string More = "Enter for more, or stop:";
+        string wanted = Joined(Cli.Run("", "explain", "tongs", "spray-wash").Output.Split('\n'));
+        using var aloud = new Reader(Reader.Yasr, "--linear");
+        aloud.Start("Number 1 to 8:");
+        string asked = Joined(aloud.Press("Kinds side by side\r", "Numbers:"));
+        Assert.Contains("5. Toilet-paper tongs", asked, StringComparison.Ordinal);
+        string said = Joined(aloud.Press("5 8\r", More)), all = string.Empty;
+        int pages = 1;
+        for (; said.EndsWith(More, StringComparison.Ordinal); pages++)
+        {
+            all += ' ' + said[..^More.Length].TrimEnd();
+            said = Joined(aloud.Press("\r", ":"));
+        }
+
+        all = Joined([all, said]);
+        Assert.InRange(pages, 3, 12);
+        Assert.Contains(wanted, all, StringComparison.Ordinal);
+        Assert.Equal(all.IndexOf(wanted, StringComparison.Ordinal), all.LastIndexOf(wanted[..60], StringComparison.Ordinal));
+    }
+
     private static string Joined(IEnumerable<string> lines) => string.Join(' ', string.Join(' ', lines).Split(' ', StringSplitOptions.RemoveEmptyEntries));
 }

@@ -73,5 +73,24 @@ public sealed class LineTypingTests : IDisposable
         Assert.Equal(0, terminal.Exit());
     }
 
+    [Theory]
+    [InlineData("k", true)]
+    [InlineData("K", true)]
+    [InlineData("", false)]
+    [InlineData("x", false)]
+    public void K_keeps_an_article_in_the_stock_and_nothing_else_does(string key, bool isKept)
+    {
+        string stock = Path.Combine(_home.Path, "stock.json");
+        using var terminal = new PtySession([BuiltProgram.Path, "fits", DemoPeople.File("k-014-stiff-shoulder"), "short-soft", "--save", stock], _home.Environment());
+        terminal.Until("Centimetres, or unknown: ");
+        terminal.Send("20\n");
+        terminal.Until("K keeps it in ");
+        Assert.False(File.Exists(stock));
+        terminal.Send(key + "\n");
+        terminal.Until(isKept ? "Saved short-soft-1 in " : "Nothing was saved.");
+        Assert.Equal(0, terminal.Exit());
+        Assert.Equal(isKept, File.Exists(stock));
+    }
+
     private PtySession Run() => new([BuiltProgram.Path, "assess", "--linear"], _home.Environment());
 }
