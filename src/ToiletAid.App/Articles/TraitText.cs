@@ -47,7 +47,7 @@ public sealed class TraitText(KnowledgeBase knowledge)
 
         if (line is { Limit: null, Sure: null })
         {
-            return $"{Spoken.Capital(Bearer(line.Trait))} for more than this person weighs.";
+            return $"{Spoken.Capital(Bearer(line.Trait))} above what this person weighs.";
         }
 
         string bound = $"{(line.AtLeast ? "at least" : "at most")} {Amount(line.Trait, line.Limit ?? line.Sure!.Value, line.AtLeast)}";
@@ -187,9 +187,9 @@ public sealed class TraitText(KnowledgeBase knowledge)
         ArticleTraitKind.LoadForce => $"{bound}, to put paper on",
         ArticleTraitKind.ReleaseForce => $"{bound}, to let go",
         ArticleTraitKind.WashForce => $"{bound}, to wash",
-        ArticleTraitKind.Carries => $"{Bearer(trait)} for {bound}",
+        ArticleTraitKind.Carries => $"{Bearer(trait)} of {bound}",
         ArticleTraitKind.WaterTemperature => $"water of {bound} at its highest setting",
-        ArticleTraitKind.FillTemperature => $"filled with water of {bound}",
+        ArticleTraitKind.FillTemperature => $"water of {bound} when it is filled",
         _ => $"a price of {bound}",
     };
 
@@ -207,7 +207,7 @@ public sealed class TraitText(KnowledgeBase knowledge)
     };
 
     /// <summary>What is made for a weight: the article, or an add-on of the plan.</summary>
-    private string Bearer(ArticleTrait trait) => trait.Of is null ? "made" : $"the {AddOn(trait.Of)} made";
+    private string Bearer(ArticleTrait trait) => trait.Of is null ? "a weight limit" : $"a weight limit for the {AddOn(trait.Of)}";
 
     private Sourced? Thickness(ArticleTrait trait) => knowledge.Catalogue.AddOns.FirstOrDefault(a => a.Id == trait.Of)?.Thickness;
 

@@ -98,7 +98,7 @@ public sealed class ArticleSearchTests(ITestOutputHelper output)
         var plan = Advise(known, "seat-wash")[0];
         var line = new ArticleSearch(Cases.Knowledge, new Advisor(Cases.Knowledge, Settings)).Of(known, plan.Plan, plan.Rank == 1).Musts[0];
 
-        Assert.Equal("Made for more than this person weighs.", new TraitText(Cases.Knowledge).Sentence(line));
+        Assert.Equal("A weight limit above what this person weighs.", new TraitText(Cases.Knowledge).Sentence(line));
     }
 
     private static List<RankedPlan> Advise(Answers known, params string[] kinds)
