@@ -2,6 +2,7 @@ using ToiletAid.App.Files;
 using ToiletAid.Core.Advising;
 using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Person;
+using ToiletAid.Core.Simulation;
 
 namespace ToiletAid.Core.Tests.Advising;
 
@@ -43,5 +44,32 @@ public sealed class GripDependenceTests
             var measured = known.With("grip", new(new AnswerValue.Number(newtons, "N"), HowObtained.Measured));
             Assert.Equal(Advisor.Advise(measured).Ranked[0].Plan.Key, plan!.Key);
         }
+    }
+
+    /// <summary>What does not depend on grip is taken over from the ranking without it; another advisor, who works out everything anew, must come to the same.</summary>
+    [Fact]
+    public void What_is_said_of_a_weak_and_a_strong_grip_is_what_a_ranking_from_scratch_comes_to()
+    {
+        var simulator = new PeopleSimulator(Knowledge, BuiltIn.People());
+        var advisor = new Advisor(Knowledge, new() { WeightDraws = 500 });
+        int differ = 0;
+        foreach (var known in Enumerable.Range(0, 150).Select(n => simulator.Make(52, n, Depth.Quick, new(2026, 1, 1)).Latest.Answers.Without("grip")))
+        {
+            if (GripDependence.Of(Knowledge, advisor, known) is not { } grip)
+            {
+                continue;
+            }
+
+            foreach (var (newtons, plan) in new[] { (grip.WeakNewtons, grip.WithWeak), (grip.StrongNewtons, grip.WithStrong) })
+            {
+                var anew = new Advisor(Knowledge, new() { WeightDraws = 500, AsksGrip = false });
+                var measured = known.With("grip", new(new AnswerValue.Number(newtons, "N"), HowObtained.Measured));
+                Assert.Equal(anew.Advise(measured).Ranked.FirstOrDefault()?.Plan.Key, plan?.Key);
+            }
+
+            differ += grip.WithWeak?.Key != grip.WithStrong?.Key ? 1 : 0;
+        }
+
+        Assert.InRange(differ, 1, 150);
     }
 }
