@@ -21,15 +21,13 @@ internal static class PageFill
     /// <summary>The rule for a sheet's drawings; empty for what has none.</summary>
     internal static string Style(Document document)
     {
-        var steps = document.Blocks.OfType<Block.Steps>().Where(s => s.Drawings.Any(d => d is not null)).ToList();
-        if (!document.LargePrint || steps.Count == 0)
+        if (!document.LargePrint || !Drawn(document).Any())
         {
             return string.Empty;
         }
 
-        bool isLarge = steps.Exists(s => s.Large);
-        double[] heights = isLarge ? LargeHeights : Heights;
-        double most = Of(document, heights[^1]) <= OnePage ? OnePage : isLarge ? TwoPagesOfRows : TwoPages;
+        var (isLarge, heights, two) = Sizes(document);
+        double most = Of(document, heights[^1]) <= OnePage ? OnePage : two;
         double height = heights.FirstOrDefault(h => Of(document, h) <= most, heights[^1]);
         return $"{(isLarge ? "ol.seen" : "li.drawn")} svg{{height:{height.ToString("0.#", CultureInfo.InvariantCulture)}em}}\n";
     }
@@ -37,12 +35,18 @@ internal static class PageFill
     /// <summary>Pages that a sheet takes with its drawings as small as they may be.</summary>
     /// <param name="document">The sheet.</param>
     /// <param name="spare">Lines that must stay free.</param>
-    internal static int Pages(Document document, double spare = 0)
+    internal static int Pages(Document document, double spare)
     {
-        bool isLarge = document.Blocks.OfType<Block.Steps>().Any(s => s.Large && s.Drawings.Any(d => d is not null));
-        double lines = spare + Of(document, isLarge ? LargeHeights[^1] : Heights[^1]), two = isLarge ? TwoPagesOfRows : TwoPages;
+        var (_, heights, two) = Sizes(document);
+        double lines = spare + Of(document, heights[^1]);
         return lines <= OnePage ? 1 : lines <= two ? 2 : 1 + (int)Math.Ceiling(lines / two);
     }
+
+    private static IEnumerable<Block.Steps> Drawn(Document document) => document.Blocks.OfType<Block.Steps>().Where(s => s.Drawings.Any(d => d is not null));
+
+    /// <summary>Whether the drawings are the large ones, the heights that they may have, and the lines of two pages.</summary>
+    private static (bool IsLarge, double[] Heights, double TwoPages) Sizes(Document document) =>
+        Drawn(document).Any(s => s.Large) ? (true, LargeHeights, TwoPagesOfRows) : (false, Heights, TwoPages);
 
     /// <summary>Lines that a sheet takes with drawings of a height.</summary>
     private static double Of(Document document, double height) => 2 + document.Blocks.Sum(b => b switch

@@ -35,8 +35,14 @@ public sealed class SheetDocument(Case about, bool toHelper, bool? inPictures = 
     /// <summary>The sheet.</summary>
     public Document Make()
     {
-        var sheet = Of([.. Head(), .. Body(), .. Foot()]);
-        var longer = Of([.. Head(), .. Body(), .. NewOne(), .. Foot()]);
+        Block[] body = [.. Head(), .. Body()], more = [.. NewOne()], foot = [.. Foot()];
+        var sheet = Of([.. body, .. foot]);
+        if (more.Length == 0)
+        {
+            return sheet;
+        }
+
+        var longer = Of([.. body, .. more, .. foot]);
         return PageFill.Pages(longer, Spare) <= Math.Min(MostPages, PageFill.Pages(sheet, Spare)) ? longer : sheet;
     }
 

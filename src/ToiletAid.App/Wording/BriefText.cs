@@ -164,8 +164,7 @@ public sealed class BriefText(KnowledgeBase knowledge)
     {
         if (advice.Grip is { } grip)
         {
-            bool stays = grip.WithWeak?.Aid.KindId == first.Plan.Aid.KindId && grip.WithStrong?.Aid.KindId == first.Plan.Aid.KindId;
-            return stays ? "Grip was not measured and would not change it." : "Grip was not measured and could change it.";
+            return GripText.Stays(grip, first) ? "Grip was not measured and would not change it." : "Grip was not measured and could change it.";
         }
 
         return null;

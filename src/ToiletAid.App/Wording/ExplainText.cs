@@ -119,7 +119,7 @@ public sealed class ExplainText(KnowledgeBase knowledge)
             yield break;
         }
 
-        string[] others = [.. outlook.Tier.Prepend(outlook.First).Where(a => a.KindId != first.Plan.Aid.KindId).Select(a => PlanText.Lower(a.Name)).Distinct(StringComparer.Ordinal)];
+        string[] others = [.. outlook.Tier.Where(a => a.KindId != first.Plan.Aid.KindId).Select(a => PlanText.Lower(a.Name))];
         if (others.Length > 0 && first.FirstShare < BriefText.FairlySure)
         {
             yield return $"About as good on these answers: {others.Humanize("and")}.";

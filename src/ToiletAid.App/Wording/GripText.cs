@@ -41,13 +41,16 @@ public static class GripText
         }
 
         json.WriteStartObject(name);
-        json.WriteBoolean("firstPlaceStays", Stays(grip.WithWeak, first) && Stays(grip.WithStrong, first));
+        json.WriteBoolean("firstPlaceStays", Stays(grip, first));
         json.WriteRounded("weakNewtons", grip.WeakNewtons);
         json.WriteString("firstWithWeak", grip.WithWeak?.Aid.Id);
         json.WriteRounded("strongNewtons", grip.StrongNewtons);
         json.WriteString("firstWithStrong", grip.WithStrong?.Aid.Id);
         json.WriteEndObject();
     }
+
+    /// <summary>True where neither a weak nor a strong grip would put another kind first.</summary>
+    internal static bool Stays(GripDependence grip, RankedPlan first) => Stays(grip.WithWeak, first) && Stays(grip.WithStrong, first);
 
     private static bool Stays(Plan? plan, RankedPlan first) => plan?.Aid.KindId == first.Plan.Aid.KindId;
 
