@@ -96,7 +96,7 @@ public sealed class FitsText(KnowledgeBase knowledge)
             yield return "Paper is let go by pressing it against thigh, hip or seat.";
         }
 
-        bool isSure = verdict.UsableShare >= knowledge.Evidence.Value("reach.sure-share");
+        bool isSure = verdict.UsableShare >= knowledge.Evidence.Value(EvidenceIds.ReachSureShare);
         yield return $"It works for {SlotText.OfHundred(verdict.UsableShare)} of 100 people who would give these answers{(isSure ? string.Empty : ", so this is not sure")}.";
         yield return result.ComesFirst ? "With it, this kind comes first."
             : result.First is { } first && first.Aid.KindId != result.Facts.Kind.Id ? $"Another kind comes first: {PlanText.Lower(first.Aid.Name)}."

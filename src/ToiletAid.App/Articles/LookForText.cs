@@ -17,7 +17,7 @@ public sealed class LookForText(KnowledgeBase knowledge)
 {
     private readonly TraitText _traits = new(knowledge);
 
-    private string SureOf => SlotText.OfHundred(knowledge.Evidence.Value("reach.sure-share"));
+    private string SureOf => SlotText.OfHundred(knowledge.Evidence.Value(EvidenceIds.ReachSureShare));
 
     /// <summary>The plan that is meant where none is named: the first of which something is bought; null when there is none.</summary>
     /// <param name="advice">The advice.</param>
@@ -117,7 +117,7 @@ public sealed class LookForText(KnowledgeBase knowledge)
         json.WriteString("aid", ranked.Plan.Aid.Id);
         json.WriteString("name", PlanText.Name(ranked.Plan));
         json.WriteNumber("usableShare", Math.Round(demand.UsableShare, 4));
-        json.WriteNumber("sureShare", knowledge.Evidence.Value("reach.sure-share"));
+        json.WriteNumber("sureShare", knowledge.Evidence.Value(EvidenceIds.ReachSureShare));
         json.WriteNumber("leftOut", demand.LeftOut);
         Write(json, "musts", demand.Musts);
         Write(json, "wishes", demand.Wishes);

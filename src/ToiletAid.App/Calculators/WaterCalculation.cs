@@ -189,7 +189,7 @@ public sealed class WaterCalculation : Calculation
         }
 
         var limit = new Slot("limit", _limit, Dimension.Temperature);
-        double example = _knowledge.Evidence.Value("scald.example");
+        double example = _knowledge.Evidence.Value(EvidenceIds.ScaldExample);
         yield return "Caution. " + (_settings.FeelsHeat
             ? SlotText.Fill(_knowledge.Rules[RuleIds.WarmWater].Text, [limit])
             : SlotText.Fill(

@@ -61,7 +61,7 @@ internal sealed class ClinicReader(KnowledgeBase knowledge)
 
         string? data = root.Required("data")?.Text();
         double? people = Number(root, "people", 0, MostPeople, whole: true), tries = Number(root, "tries", 0, MostPeople, whole: true);
-        double least = knowledge.Evidence.Value("clinic.least-people");
+        double least = knowledge.Evidence.Value(EvidenceIds.ClinicLeastPeople);
         if (people < least)
         {
             root.Member("people")!.Value.Fault("too-few", string.Create(CultureInfo.InvariantCulture, $"it rests on {people} people, which tells less than the built-in values, wait until there are {least}"));
@@ -97,7 +97,7 @@ internal sealed class ClinicReader(KnowledgeBase knowledge)
         at.OnlyMembers("aid", "people", "failed", "expected", "factor", "low", "high", "why", "shifts");
         string? aid = at.Required("aid") is { Element.ValueKind: not JsonValueKind.Null } a ? Id(a) : null;
         double? people = People(at), failed = Number(at, "failed", 0, people ?? MostPeople, whole: true), expected = Number(at, "expected", 0, people ?? MostPeople);
-        var limits = knowledge.Evidence["clinic.factor"];
+        var limits = knowledge.Evidence[EvidenceIds.ClinicFactor];
         double? factor = Number(at, "factor", limits.Low, limits.High);
         var range = Range(at, limits.Low, limits.High, factor);
         at.Required("why")?.Text();
@@ -123,7 +123,7 @@ internal sealed class ClinicReader(KnowledgeBase knowledge)
             c.Fault("unknown-word", $"{c.Quote()} is not a criterion, use {string.Join(", ", Words.All<Criterion>())}");
         }
 
-        var limits = knowledge.Evidence["clinic.shift"];
+        var limits = knowledge.Evidence[EvidenceIds.ClinicShift];
         double? people = People(at), predicted = Number(at, "predicted", 0, 1), seen = Number(at, "seen", 0, 1), by = Number(at, "by", limits.Low, limits.High);
         var range = Range(at, limits.Low, limits.High, by);
         at.Required("why")?.Text();
@@ -135,7 +135,7 @@ internal sealed class ClinicReader(KnowledgeBase knowledge)
     private double? People(JsonWalker at)
     {
         double? people = Number(at, "people", 0, MostPeople, whole: true);
-        double least = knowledge.Evidence.Value("clinic.least-cell");
+        double least = knowledge.Evidence.Value(EvidenceIds.ClinicLeastCell);
         if (people > 0 && people < least)
         {
             at.Member("people")!.Value.Fault("small-cell", string.Create(CultureInfo.InvariantCulture, $"{people} people could be told apart, a cell has none or at least {least}, save it again with toiletaid outcomes --save"));

@@ -44,7 +44,7 @@ public static class BodyTablesReader
 
         try
         {
-            return new BodyTables(regressions.MoveToImmutable(), new EvidenceTable(numbers));
+            return new BodyTables(regressions.MoveToImmutable(), new NumberTable(numbers));
         }
         catch (Exception e) when (e is KeyNotFoundException or ArgumentException)
         {

@@ -14,7 +14,7 @@ public static class BuiltInNorms
 
     /// <summary>The numbers of <see cref="HandCoefficients"/>, by id.</summary>
     /// <exception cref="JsonException">The file is not as it should be.</exception>
-    public static EvidenceTable HandNumbers() => new(BuiltIn.Load("hand.json", KnowledgeJson.Default.EvidenceFile).Numbers);
+    public static NumberTable HandNumbers() => new(BuiltIn.Load("hand.json", KnowledgeJson.Default.EvidenceFile).Numbers);
 
     /// <summary>Everything that the assessment of the hand needs.</summary>
     /// <exception cref="JsonException">A file is not as it should be.</exception>

@@ -10,7 +10,7 @@ namespace ToiletAid.App.Files;
 /// <param name="Paper">Numbers of paper.</param>
 /// <param name="Water">Numbers of water.</param>
 /// <param name="Prices">Placeholder prices.</param>
-public sealed record BuiltInSupplies(EvidenceTable Numbers, PaperCoefficients Paper, WaterCoefficients Water, Prices Prices)
+public sealed record BuiltInSupplies(NumberTable Numbers, PaperCoefficients Paper, WaterCoefficients Water, Prices Prices)
 {
     /// <summary>Reads them.</summary>
     /// <exception cref="System.Text.Json.JsonException">The file is not as it should be.</exception>
@@ -18,7 +18,7 @@ public sealed record BuiltInSupplies(EvidenceTable Numbers, PaperCoefficients Pa
     public static BuiltInSupplies Load()
     {
         var file = BuiltIn.Load("supplies.json", KnowledgeJson.Default.SuppliesFile);
-        var numbers = new EvidenceTable(file.Numbers);
+        var numbers = new NumberTable(file.Numbers);
         var burns = new BurnTable(file.Burns.Rows, file.Burns.Basis, file.Burns.Source);
         return new(numbers, new(numbers, file.Stool.Rows), new(numbers, burns), Prices.From(numbers));
     }

@@ -3,6 +3,7 @@ using System.Collections.Immutable;
 using System.Security.Cryptography;
 using System.Text.Json;
 using ToiletAid.App.Wording;
+using ToiletAid.Core.Knowledge;
 
 namespace ToiletAid.App.Teaching;
 
@@ -19,7 +20,7 @@ public static class CountedData
         "topic", "prompt", "observe", "why", "label", "meaning", "below", "setsUp", "safety", "usually", "certainty", "askingSteps");
 
     /// <summary>Beginnings of the names of numbers that the ranking of somebody who answered everything does not use.</summary>
-    private static readonly ImmutableArray<string> Elsewhere = ["planner.", "trial.", "clinic.", "caseload.", "change.", "error.", "fitting.", "grip.weak-share", "grip.strong-share"];
+    private static readonly ImmutableArray<string> Elsewhere = ["planner.", "trial.", "clinic.", "caseload.", "change.", "error.", "fitting.", EvidenceIds.GripWeakShare.Text, EvidenceIds.GripStrongShare.Text];
 
     /// <summary>A short fingerprint of the built-in data.</summary>
     public static string Hash() => Hash(name =>

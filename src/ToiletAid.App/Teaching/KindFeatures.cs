@@ -5,6 +5,7 @@ using ToiletAid.App.Documents;
 using ToiletAid.App.Wording;
 using ToiletAid.Core.Catalogue;
 using ToiletAid.Core.Evidence;
+using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Person;
 
 namespace ToiletAid.App.Teaching;
@@ -71,7 +72,7 @@ internal sealed class KindFeatures(EvidenceTable evidence)
     {
         Tip.Water => "touches the skin with water only.",
         Tip.Fingers => "puts fingers to the skin.",
-        _ => $"has a {(aid.Tip == Tip.Soft ? "soft" : "hard")} head, {(aid.TipWidth is { } w ? $"{Centimetres(w.Value)} wide. That is {(w.Value > evidence.Value("cleaning.too-wide") ? "wide" : "narrow")} for a cleft" : "of no stated width")}.",
+        _ => $"has a {(aid.Tip == Tip.Soft ? "soft" : "hard")} head, {(aid.TipWidth is { } w ? $"{Centimetres(w.Value)} wide. That is {(w.Value > evidence.Value(EvidenceIds.CleaningTooWide) ? "wide" : "narrow")} for a cleft" : "of no stated width")}.",
     };
 
     private static string Cover(Aid aid) => aid switch
@@ -199,7 +200,7 @@ internal sealed class KindFeatures(EvidenceTable evidence)
 
     private string Mind(Aid aid) => aid.Steps == 0
         ? "leaves every step to the helper."
-        : $"has {"step".ToQuantity(aid.Steps)} to keep in mind. {(aid.NeedsSight.Value >= evidence.Value("learning.sight-matters") ? "It goes partly by eye." : "It goes by touch.")}";
+        : $"has {"step".ToQuantity(aid.Steps)} to keep in mind. {(aid.NeedsSight.Value >= evidence.Value(EvidenceIds.LearningSightMatters) ? "It goes partly by eye." : "It goes by touch.")}";
 
     /// <summary>What a hand does in a step, as a noun.</summary>
     internal static string Doing(Aid aid, Operation step) => step.Kind switch

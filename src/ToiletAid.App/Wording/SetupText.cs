@@ -20,7 +20,7 @@ public sealed class SetupText(RankedPlan ranked, Answers known, KnowledgeBase kn
     internal const int DaysAhead = 7;
 
     private readonly Plan _plan = ranked.Plan;
-    private readonly double _leanWorthSaying = knowledge.Evidence.Value("balance.lean-said");
+    private readonly double _leanWorthSaying = knowledge.Evidence.Value(EvidenceIds.BalanceLeanSaid);
 
     /// <summary>The steps in order, each short enough to be read out by itself.</summary>
     public IReadOnlyList<string> Steps() => [.. Each().Select(s => s.Text)];
@@ -38,11 +38,11 @@ public sealed class SetupText(RankedPlan ranked, Answers known, KnowledgeBase kn
 
     /// <summary>How many steps in a row the person follows; null for all of them, or when it is not known.</summary>
     public int? FollowedInARow => known.Is(OptionIds.StepsOne) ? 1
-        : known.Is(OptionIds.StepsTwoOrThree) ? (int)knowledge.Evidence.Value("learning.follows.two-or-three")
+        : known.Is(OptionIds.StepsTwoOrThree) ? (int)knowledge.Evidence.Value(EvidenceIds.LearningFollows[OptionIds.StepsTwoOrThree.Text])
         : null;
 
     /// <summary>What water is never to be warmer than, degrees Celsius.</summary>
-    internal double WarmestCelsius => knowledge.Water.LimitCelsius(HeatSense.BurnsSooner(known, knowledge.Evidence.Value("scald.old")));
+    internal double WarmestCelsius => knowledge.Water.LimitCelsius(HeatSense.BurnsSooner(known, knowledge.Evidence.Value(EvidenceIds.ScaldOld)));
 
     /// <summary>True where it is not the last paper that shows whether the skin is clean, but somebody who looks.</summary>
     internal bool SomebodyLooks => !SeesNothing && !ranked.HandPats && !HasPaperToLookAt;
@@ -371,7 +371,7 @@ public sealed class SetupText(RankedPlan ranked, Answers known, KnowledgeBase kn
         {
             string it = _plan.Companion is null || _plan.Aid.Reach != ReachKind.Handle ? "it" : PlanText.Lower(aid.Name);
             var release = aid.Operations.FirstOrDefault(o => o.Kind == OperationKind.Release);
-            bool touched = aid.SoilTouched.Value >= knowledge.Evidence.Value("contact.sheet-between");
+            bool touched = aid.SoilTouched.Value >= knowledge.Evidence.Value(EvidenceIds.ContactSheetBetween);
             yield return new(SetupAct.LetGo, release is { AgainstTheBody: true }
                 ? $"Hold {it} over the bowl and let the paper drop without touching it. {(reader == SetupReader.Therapist ? "The button can be pressed against the thigh or hip." : "You can press the button against your thigh or hip.")}"
                 : touched

@@ -63,7 +63,7 @@ public sealed class Advisor
         _weights = [];
         _shapes = [];
         _plans = new(knowledge.Catalogue, knowledge.Evidence);
-        _gain = knowledge.Evidence.Value("plans.add-on-gain");
+        _gain = knowledge.Evidence.Value(EvidenceIds.PlansAddOnGain);
         _hazards = new(knowledge.Rules, knowledge.Questions, knowledge.Evidence);
         _reach = reach;
         _people = new(() => new(knowledge, new(knowledge.Questions), [.. knowledge.Questions.All.Select(q => q.Depths.Contains(Depth.Full))], LikelyTraits, settings.ValueDraws, settings.Seed));

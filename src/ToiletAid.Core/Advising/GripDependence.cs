@@ -29,7 +29,7 @@ public sealed record GripDependence(double WeakNewtons, double StrongNewtons, Pl
             return null;
         }
 
-        double weak = grip.At(knowledge.Evidence.Value("grip.weak-share")), strong = grip.At(knowledge.Evidence.Value("grip.strong-share"));
+        double weak = grip.At(knowledge.Evidence.Value(EvidenceIds.GripWeakShare)), strong = grip.At(knowledge.Evidence.Value(EvidenceIds.GripStrongShare));
         var screened = advisor.Screened(known);
         return new(weak, strong, advisor.First(With(known, weak), screened), advisor.First(With(known, strong), screened));
     }

@@ -153,7 +153,7 @@ internal sealed class PlanRanking(KnowledgeBase knowledge, HazardTable hazards, 
     }
 
     private PlanSetup Setup(Plan plan) => PlanSetup.Of(
-        knowledge, plan, hands.Appraiser.Middle.View.StoolType, hands.Appraiser.Middle.View.CleansPerDay, burnsSooner: HeatSense.BurnsSooner(hands.Appraiser.Known, knowledge.Evidence.Value("scald.old")));
+        knowledge, plan, hands.Appraiser.Middle.View.StoolType, hands.Appraiser.Middle.View.CleansPerDay, burnsSooner: HeatSense.BurnsSooner(hands.Appraiser.Known, knowledge.Evidence.Value(EvidenceIds.ScaldOld)));
 
     /// <summary>Among those who can use both: who cannot use one of them is told of by the shares of use.</summary>
     private ImmutableArray<Reason> Reasons(CriterionValues values, int one, int other)

@@ -14,7 +14,7 @@ namespace ToiletAid.Core.Advising;
 /// <param name="worth">Worth of a plan in the middle case, less what its add-ons must earn.</param>
 internal sealed class VariantChoice(KnowledgeBase knowledge, HandTasks hands, Func<Plan, double> worth)
 {
-    private readonly double _gain = knowledge.Evidence.Value("plans.add-on-gain");
+    private readonly double _gain = knowledge.Evidence.Value(EvidenceIds.PlansAddOnGain);
 
     /// <summary>The best plan in a variant, and its worth; null where no variant matters.</summary>
     /// <param name="aid">The kind.</param>

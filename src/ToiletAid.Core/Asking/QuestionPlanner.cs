@@ -113,12 +113,12 @@ public sealed class QuestionPlanner
             must.Add(position);
         }
 
-        if (lossLeft > _knowledge.Evidence.Value("planner.loss-much." + Words.Of(depth)))
+        if (lossLeft > _knowledge.Evidence.Value(EvidenceIds.PlannerLossMuch[depth]))
         {
-            left += (int)_knowledge.Evidence.Value("planner.more." + Words.Of(depth));
+            left += (int)_knowledge.Evidence.Value(EvidenceIds.PlannerMore[depth]);
         }
 
-        double ahead = _knowledge.Evidence.Value("planner.ahead") * Math.Max(0, left - must.Count);
+        double ahead = _knowledge.Evidence.Value(EvidenceIds.PlannerAhead) * Math.Max(0, left - must.Count);
         var values = open.Select(q =>
         {
             var (gain, decides, changed) = split.Of(_coding.Index(q.Id));
@@ -128,7 +128,7 @@ public sealed class QuestionPlanner
         // What it tells apart helps the questions after it, so that counts the more, the more of them there may be.
         double Score(QuestionValue v) => (v.Gain + (ahead * v.Decides)) / v.Question.Effort;
         ImmutableArray<QuestionValue> ordered = [.. values.OrderByDescending(Score)];
-        var enough = lossLeft < _knowledge.Evidence.Value("planner.loss-limit." + Words.Of(depth)) || ordered.All(v => Score(v) <= 0) ? Enough.LittleLeft
+        var enough = lossLeft < _knowledge.Evidence.Value(EvidenceIds.PlannerLossLimit[depth]) || ordered.All(v => Score(v) <= 0) ? Enough.LittleLeft
             : left <= 0 ? Enough.Budget
             : Enough.Not;
         List<Question> next = enough == Enough.Not
@@ -152,7 +152,7 @@ public sealed class QuestionPlanner
             RawShare = firsts[first],
             Share = _knowledge.People.Certainty.Of(firsts[first]),
             LossLeft = lossLeft,
-            Deciding = ordered.Where(v => v.ChangeShare >= _knowledge.Evidence.Value("planner.change-share")).MaxBy(v => v.Gain)?.Question,
+            Deciding = ordered.Where(v => v.ChangeShare >= _knowledge.Evidence.Value(EvidenceIds.PlannerChangeShare)).MaxBy(v => v.Gain)?.Question,
         };
     }
 
@@ -174,7 +174,7 @@ public sealed class QuestionPlanner
 
         var assumed = PlanSpace.Postures(known);
         double others = people.Sum(p => assumed.All(PlanSpace.Postures(p.Answers).Contains) ? 0 : p.Weight);
-        return others >= _knowledge.Evidence.Value("planner.position-share") ? asked : null;
+        return others >= _knowledge.Evidence.Value(EvidenceIds.PlannerPositionShare) ? asked : null;
     }
 
     /// <summary>The mean of what people have, by their weights.</summary>
@@ -235,7 +235,7 @@ public sealed class QuestionPlanner
     private ImmutableArray<Aid> Tier(double[] firsts)
     {
         var kinds = ImmutableArray.CreateBuilder<Aid>();
-        double sum = 0, enough = _knowledge.Evidence.Value("planner.tier-share");
+        double sum = 0, enough = _knowledge.Evidence.Value(EvidenceIds.PlannerTierShare);
         foreach (int kind in Enumerable.Range(0, firsts.Length).OrderByDescending(k => firsts[k]))
         {
             if (kinds.Count == MostOfATier || sum >= enough || firsts[kind] == 0)
@@ -250,7 +250,7 @@ public sealed class QuestionPlanner
         return kinds.ToImmutable();
     }
 
-    private int Budget(Depth depth) => (int)_knowledge.Evidence.Value("planner.budget." + Words.Of(depth));
+    private int Budget(Depth depth) => (int)_knowledge.Evidence.Value(EvidenceIds.PlannerBudget[depth]);
 
     private Foreseen Row(LikelyPerson person)
     {
@@ -265,7 +265,7 @@ public sealed class QuestionPlanner
             int kinds = _knowledge.Catalogue.Aids.Length;
             _kept[person.Key] = row = new(new double[_worths.Alternatives], new double[kinds], new double[kinds]);
             _worths.Of(person, row.Alternatives, row.Firsts);
-            double allowed = _knowledge.Evidence.Value("planner.allowed-counts");
+            double allowed = _knowledge.Evidence.Value(EvidenceIds.PlannerAllowedCounts);
             for (int k = 0; k < row.Alternatives.Length; k++)
             {
                 if (row.Alternatives[k] > 0)

@@ -65,14 +65,14 @@ internal sealed class Worths
         Hazards = new(knowledge.Rules, knowledge.Questions, knowledge.Evidence);
         _byAnswers = [.. Hazards.RulesOut.Where(r => !r.DependsOnHand && !r.DependsOnReach)];
         _butForSkin = [.. _byAnswers.Where(r => !r.Questions.Contains(QuestionIds.Skin))];
-        _patted = knowledge.Evidence.Value("independence.patted");
+        _patted = knowledge.Evidence.Value(EvidenceIds.IndependencePatted);
         _byReach = [.. Hazards.RulesOut.Where(r => r.DependsOnReach)];
         _knowledge = knowledge;
         _functions = new(knowledge);
         _draws = draws;
         _seed = seed;
         _reach = new(knowledge, seed, 4096);
-        _gain = knowledge.Evidence.Value("plans.add-on-gain");
+        _gain = knowledge.Evidence.Value(EvidenceIds.PlansAddOnGain);
         _aids = knowledge.Catalogue.Aids.Select((a, i) => KeyValuePair.Create(a.Id, i)).ToDictionary(StringComparer.Ordinal);
         _kindOf = [.. knowledge.Catalogue.Aids.Select(a => knowledge.Catalogue.Aids.IndexOf(knowledge.Catalogue.Aids.First(b => b.KindId == a.KindId)))];
         _aidVariants = knowledge.Catalogue.Aids.SelectMany(a => a.Variants.Select(v => a.As(v).Key)).Distinct(StringComparer.Ordinal).Select((key, i) => KeyValuePair.Create(key, i)).ToDictionary(StringComparer.Ordinal);

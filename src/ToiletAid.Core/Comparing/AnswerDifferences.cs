@@ -85,7 +85,7 @@ public static class AnswerDifferences
         var (verdict, reason) = before is null || after is null ? (Verdict.Unknown, VerdictReason.OneVisitOnly)
             : !question.MayBeWrong ? (Verdict.Real, VerdictReason.Stated)
             : AnswerChanges.Steps(question, before.Value, after.Value) is not { } steps ? (Verdict.Unknown, VerdictReason.NoLimit)
-            : steps < knowledge.Evidence.Value("change.steps") ? (Verdict.WithinError, VerdictReason.FewSteps)
+            : steps < knowledge.Evidence.Value(EvidenceIds.ChangeSteps) ? (Verdict.WithinError, VerdictReason.FewSteps)
             : (Verdict.Real, VerdictReason.ManySteps);
         return new() { Question = question, From = before, To = after, Verdict = verdict, Reason = reason };
     }

@@ -11,7 +11,7 @@ public sealed record Prices(Sourced Roll, Sourced Wipe, Sourced WaterCubicMetre)
     /// <summary>The built-in placeholders.</summary>
     /// <param name="table">Evidence with every entry that starts with "cost.".</param>
     /// <exception cref="KeyNotFoundException">An entry is missing.</exception>
-    public static Prices From(EvidenceTable table) => new(table["cost.roll"], table["cost.wipe"], table["cost.water-cubic-metre"]);
+    public static Prices From(NumberTable table) => new(table["cost.roll"], table["cost.wipe"], table["cost.water-cubic-metre"]);
 
     /// <summary>A price that the clinic has set: no placeholder any more.</summary>
     /// <param name="amount">Amount, 0 or more.</param>

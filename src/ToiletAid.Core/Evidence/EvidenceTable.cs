@@ -2,7 +2,7 @@ using System.Collections.Frozen;
 
 namespace ToiletAid.Core.Evidence;
 
-/// <summary>Numbers with their origin, by id: every clinical limit, coefficient and threshold that code uses.</summary>
+/// <summary>Numbers with their origin, by id: every limit, coefficient and threshold of rules and criteria.</summary>
 public sealed class EvidenceTable
 {
     private readonly FrozenDictionary<string, Sourced> _items;
@@ -13,17 +13,18 @@ public sealed class EvidenceTable
         _items = items.ToFrozenDictionary(StringComparer.Ordinal);
 
     /// <summary>Every id of the table.</summary>
-    public IReadOnlyCollection<string> Ids => _items.Keys;
+    public IEnumerable<EvidenceId> Ids => _items.Keys.Select(id => new EvidenceId(id));
 
-    /// <summary>The entry called <paramref name="id"/>.</summary>
+    /// <summary>An entry.</summary>
     /// <exception cref="KeyNotFoundException">No such entry.</exception>
-    public Sourced this[string id] =>
-        _items.TryGetValue(id, out var item) ? item : throw new KeyNotFoundException($"no evidence entry '{id}'");
+    public Sourced this[EvidenceId id] =>
+        _items.TryGetValue(id.Text, out var item) ? item : throw new KeyNotFoundException($"no evidence entry '{id}'");
 
-    /// <summary>The most plausible value of the entry called <paramref name="id"/>, SI.</summary>
+    /// <summary>The most plausible value of an entry, SI.</summary>
     /// <exception cref="KeyNotFoundException">No such entry.</exception>
-    public double Value(string id) => this[id].Value;
+    public double Value(EvidenceId id) => this[id].Value;
 
-    /// <summary>True when there is an entry called <paramref name="id"/>.</summary>
-    public bool Has(string id) => _items.ContainsKey(id);
+    /// <summary>The id of an entry that data name, or null when there is none.</summary>
+    /// <param name="text">The id as the data have it.</param>
+    public EvidenceId? Find(string text) => _items.ContainsKey(text) ? new EvidenceId(text) : null;
 }

@@ -60,16 +60,16 @@ internal static class AnswerChanges
     /// <summary>A measured number moved by as much as measuring it twice may move it, down and up, no further than the question takes.</summary>
     private static IEnumerable<AnswerChange> Numbers(KnowledgeBase knowledge, Question q, AnswerValue.Number n)
     {
-        if (!knowledge.Evidence.Ids.Contains("error." + q.Id))
+        if (knowledge.Evidence.Find("error." + q.Id) is not { } error)
         {
             yield break;
         }
 
         var unit = Units.Find(n.Unit)!;
-        double error = unit.FromSi(knowledge.Evidence.Value("error." + q.Id)) - unit.FromSi(0);
+        double step = unit.FromSi(knowledge.Evidence.Value(error)) - unit.FromSi(0);
         foreach (int sign in (int[])[-1, 1])
         {
-            double moved = Within(q.Number!, n.Unit, Math.Round(n.Amount + (sign * error), 1));
+            double moved = Within(q.Number!, n.Unit, Math.Round(n.Amount + (sign * step), 1));
             if (moved != n.Amount)
             {
                 yield return new(q, n, n with { Amount = moved }, 1);
@@ -80,7 +80,7 @@ internal static class AnswerChanges
     private static IEnumerable<AnswerChange> Joints(KnowledgeBase knowledge, Question q, AnswerValue.Parts p)
     {
         // Rounded so far that whole degrees stay whole, and no further, because the unit may be radians.
-        double error = Math.Round(Units.Find(p.Unit)!.FromSi(knowledge.Evidence.Value("error.joints")), 6);
+        double error = Math.Round(Units.Find(p.Unit)!.FromSi(knowledge.Evidence.Value(EvidenceIds.ErrorJoints)), 6);
         return from part in p.Amounts
                from sign in (int[])[-1, 1]
                let moved = Within(q.Parts.First(x => x.Id == part.Key).Number, p.Unit, part.Value + (sign * error))

@@ -24,14 +24,14 @@ internal sealed class ArticleRules(KnowledgeBase knowledge)
             {
                 yield return new(trait, true) { Fails = HalfOfThem };
             }
-            else if (Math.Ceiling(mass + knowledge.Evidence.Value("error.mass")) is var least && least > knowledge.Evidence["seat.usual-limit"].Low)
+            else if (Math.Ceiling(mass + knowledge.Evidence.Value(EvidenceIds.ErrorMass)) is var least && least > knowledge.Evidence[EvidenceIds.SeatUsualLimit].Low)
             {
                 yield return new(trait, true) { Limit = least, Fails = HalfOfThem };
             }
         }
 
         // What heats its water keeps to a limit or not. What is filled is as warm as it is filled, which matters in a shop where a thermometer has to be bought.
-        bool burnsSooner = HeatSense.BurnsSooner(known, knowledge.Evidence.Value("scald.old"));
+        bool burnsSooner = HeatSense.BurnsSooner(known, knowledge.Evidence.Value(EvidenceIds.ScaldOld));
         if (plan.Aid.Water is { CanBeWarm: true } water && (water.LimitsTemperature || burnsSooner))
         {
             var kind = water.LimitsTemperature ? ArticleTraitKind.WaterTemperature : ArticleTraitKind.FillTemperature;

@@ -16,7 +16,7 @@ public sealed class ArticleSearch(KnowledgeBase knowledge, Advisor advisor)
     /// <summary>What is not a number counts as failed by every other article: nothing is known of how many have it (decision).</summary>
     private const double HalfOfThem = 0.5;
 
-    private readonly double _sureShare = knowledge.Evidence.Value("reach.sure-share");
+    private readonly double _sureShare = knowledge.Evidence.Value(EvidenceIds.ReachSureShare);
     private readonly ArticleSteps _steps = new(knowledge.Evidence);
 
     /// <summary>What to look for.</summary>

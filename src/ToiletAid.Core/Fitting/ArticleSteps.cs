@@ -1,4 +1,5 @@
 using ToiletAid.Core.Evidence;
+using ToiletAid.Core.Knowledge;
 
 namespace ToiletAid.Core.Fitting;
 
@@ -9,7 +10,7 @@ internal sealed class ArticleSteps(EvidenceTable evidence)
     /// <summary>Part of a step that rounding may cost.</summary>
     private const double Slack = 1e-6;
 
-    private readonly double _beyond = evidence.Value("fitting.beyond-range");
+    private readonly double _beyond = evidence.Value(EvidenceIds.FittingBeyondRange);
 
     /// <summary>Width of a kind's own range, SI, at least a step.</summary>
     internal double Width(ArticleTrait trait, Sourced range) => Math.Max(range.High - range.Low, Step(trait));
@@ -55,11 +56,11 @@ internal sealed class ArticleSteps(EvidenceTable evidence)
 
     private double Step(ArticleTrait trait) => trait.Kind switch
     {
-        ArticleTraitKind.Length or ArticleTraitKind.JetReach or ArticleTraitKind.FoldedLength => evidence.Value("fitting.step-length"),
-        ArticleTraitKind.TipWidth => evidence.Value("fitting.step-width"),
-        ArticleTraitKind.Mass => evidence.Value("fitting.step-mass"),
-        ArticleTraitKind.Reservoir => evidence.Value("fitting.step-reservoir"),
-        ArticleTraitKind.Price => evidence.Value("fitting.step-price"),
-        _ => evidence.Value("fitting.step-force"),
+        ArticleTraitKind.Length or ArticleTraitKind.JetReach or ArticleTraitKind.FoldedLength => evidence.Value(EvidenceIds.FittingStepLength),
+        ArticleTraitKind.TipWidth => evidence.Value(EvidenceIds.FittingStepWidth),
+        ArticleTraitKind.Mass => evidence.Value(EvidenceIds.FittingStepMass),
+        ArticleTraitKind.Reservoir => evidence.Value(EvidenceIds.FittingStepReservoir),
+        ArticleTraitKind.Price => evidence.Value(EvidenceIds.FittingStepPrice),
+        _ => evidence.Value(EvidenceIds.FittingStepForce),
     };
 }

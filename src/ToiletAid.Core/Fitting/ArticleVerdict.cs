@@ -42,7 +42,7 @@ public sealed record ArticleVerdict(ArticleFit Fit, ImmutableArray<string> With,
 
     private static ArticleVerdict Of(KnowledgeBase knowledge, Plan plan, PlanDemands demands, double usable)
     {
-        if (usable < knowledge.Evidence.Value("reach.least-share"))
+        if (usable < knowledge.Evidence.Value(EvidenceIds.ReachLeastShare))
         {
             return new(ArticleFit.DoesNotFit, [], false, plan, usable, []);
         }

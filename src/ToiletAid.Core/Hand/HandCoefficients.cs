@@ -7,7 +7,7 @@ namespace ToiletAid.Core.Hand;
 /// <summary>The numbers that the assessment of the hand rests on, taken from the evidence by id once; a missing one fails at once.</summary>
 /// <param name="table">Evidence with every entry that starts with "hand.".</param>
 /// <exception cref="KeyNotFoundException">An entry is missing.</exception>
-public sealed class HandCoefficients(EvidenceTable table)
+public sealed class HandCoefficients(NumberTable table)
 {
     private readonly double[,] _tremorMiss = new[,]
     {

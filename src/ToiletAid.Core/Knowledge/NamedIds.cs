@@ -1,4 +1,5 @@
 using ToiletAid.Core.Catalogue;
+using ToiletAid.Core.Evidence;
 using ToiletAid.Core.Person;
 
 namespace ToiletAid.Core.Knowledge;
@@ -18,5 +19,9 @@ public static class NamedIds
             .Concat(OptionIds.All.Where(o => !knowledge.Questions[o.Question].Options.Any(p => p.Id == o.Text)).Select(o => $"the option '{o.Text}' of '{o.Question}'"))
             .Concat(AddOnIds.All.Where(id => !knowledge.Catalogue.AddOns.Any(a => a.Id == id)).Select(id => $"the add-on '{id}'"))
             .Concat(RuleIds.All.Where(id => !knowledge.Rules.All.Any(r => r.Id == id)).Select(id => $"the rule '{id}'"))
+            .Concat(EvidenceIds.All.Concat(EvidenceIds.ByOption.SelectMany(f => Entries(f, knowledge))).Where(id => knowledge.Evidence.Find(id.Text) is null).Select(id => $"the number '{id}' of the evidence"))
             .FirstOrDefault();
+
+    private static IEnumerable<EvidenceId> Entries(EvidenceByOption family, KnowledgeBase knowledge) =>
+        knowledge.Questions[family.Question].Options.Select(o => o.Id).Except(family.Without.Select(o => o.Text)).Select(o => family[o]);
 }

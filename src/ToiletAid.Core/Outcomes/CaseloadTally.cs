@@ -1,5 +1,6 @@
 using ToiletAid.Core.Catalogue;
 using ToiletAid.Core.Evidence;
+using ToiletAid.Core.Knowledge;
 
 namespace ToiletAid.Core.Outcomes;
 
@@ -19,7 +20,7 @@ public sealed class CaseloadTally(AidCatalogue catalogue)
     public static int UsualWeeks(EvidenceTable evidence)
     {
         ArgumentNullException.ThrowIfNull(evidence);
-        return (int)evidence.Value("caseload.review-weeks");
+        return (int)evidence.Value(EvidenceIds.CaseloadReviewWeeks);
     }
 
     /// <summary>Counts a person.</summary>

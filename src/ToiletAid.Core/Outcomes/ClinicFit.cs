@@ -27,9 +27,9 @@ public sealed class ClinicFit
     {
         ArgumentNullException.ThrowIfNull(evidence);
         _evidence = evidence;
-        _leastCell = (int)evidence.Value("clinic.least-cell");
-        LeastPeople = (int)evidence.Value("clinic.least-people");
-        _surest = evidence.Value("clinic.surest");
+        _leastCell = (int)evidence.Value(EvidenceIds.ClinicLeastCell);
+        LeastPeople = (int)evidence.Value(EvidenceIds.ClinicLeastPeople);
+        _surest = evidence.Value(EvidenceIds.ClinicSurest);
     }
 
     /// <summary>Fewest people that coefficients may rest on.</summary>
@@ -49,7 +49,7 @@ public sealed class ClinicFit
         var (own, others) = Merge(tally.Kinds, k => k.People);
         var fitted = FailureShifts.Fit(
             [.. own.Append(others).Select(k => k.ToFit(_surest))],
-            SpreadPrior.Of(_evidence["clinic.common.log-odds"], _evidence["clinic.kinds.log-odds"]));
+            SpreadPrior.Of(_evidence[EvidenceIds.ClinicCommonLogOdds], _evidence[EvidenceIds.ClinicKindsLogOdds]));
         var criteria = Fitted.ToDictionary(c => c, c => Shifts(tally.Kinds, c));
         var all = tally.All;
         return new()
@@ -80,7 +80,7 @@ public sealed class ClinicFit
             here += tries.Count / (1 + Math.Exp(tries.LogOdds + shift));
         }
 
-        var limits = _evidence["clinic.factor"];
+        var limits = _evidence[EvidenceIds.ClinicFactor];
         return Rounded(Math.Clamp(here / predicted, limits.Low, limits.High));
     }
 
@@ -97,7 +97,7 @@ public sealed class ClinicFit
         KindTally[] seen = [.. own.Append(others).Where(k => k.ByCriterion[(int)criterion].Count >= _leastCell)];
         var fitted = MeanShifts.Fit(
             [.. seen.Select(k => (k.ByCriterion[(int)criterion].Shift, k.ByCriterion[(int)criterion].Precision))],
-            SpreadPrior.Of(_evidence["clinic.common.criterion"], _evidence["clinic.kinds.criterion"]));
+            SpreadPrior.Of(_evidence[EvidenceIds.ClinicCommonCriterion], _evidence[EvidenceIds.ClinicKindsCriterion]));
         return aid =>
         {
             int group = Array.FindIndex(seen, k => k.Aid == aid);
@@ -113,7 +113,7 @@ public sealed class ClinicFit
 
     private CriterionShift Of(Criterion criterion, CriterionTally cell, Shift shift)
     {
-        var limits = _evidence["clinic.shift"];
+        var limits = _evidence[EvidenceIds.ClinicShift];
         var interval = shift.Interval(Probability);
         return new(criterion, (int)cell.Count, Rounded(cell.Predicted), Rounded(cell.Seen), Within(shift.Mean), new(Within(interval.Low), Within(interval.High)));
 

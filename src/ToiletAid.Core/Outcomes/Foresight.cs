@@ -23,7 +23,7 @@ public sealed class Foresight
     internal Foresight(KnowledgeBase knowledge)
     {
         _questions = knowledge.Questions;
-        _fewest = knowledge.Evidence.Value("clinic.least-cell");
+        _fewest = knowledge.Evidence.Value(EvidenceIds.ClinicLeastCell);
     }
 
     /// <summary>Counts a try.</summary>

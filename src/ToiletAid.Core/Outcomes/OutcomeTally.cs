@@ -22,9 +22,9 @@ public sealed class OutcomeTally
         ArgumentNullException.ThrowIfNull(knowledge);
         _codes = [.. knowledge.Trials.Levels.Where(l => !l.NotTried).Select(l => l.Id)];
         _levels = new long[_codes.Length, _codes.Length];
-        _model = knowledge.Evidence.Value("trial.error.prediction");
-        _dry = knowledge.Evidence.Value("trial.error.dry");
-        _real = knowledge.Evidence.Value("trial.error.real");
+        _model = knowledge.Evidence.Value(EvidenceIds.TrialErrorPrediction);
+        _dry = knowledge.Evidence.Value(EvidenceIds.TrialErrorDry);
+        _real = knowledge.Evidence.Value(EvidenceIds.TrialErrorReal);
         Foresight = new(knowledge);
     }
 

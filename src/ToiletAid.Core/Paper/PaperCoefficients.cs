@@ -14,7 +14,7 @@ public sealed class PaperCoefficients
     /// <param name="stool">Paper by stool type, one row for each type from 1 to 7, in order.</param>
     /// <exception cref="KeyNotFoundException">An entry is missing.</exception>
     /// <exception cref="ArgumentException">Rows are not types 1 to 7, or layers or loads are not above 0.</exception>
-    public PaperCoefficients(EvidenceTable table, ImmutableArray<StoolPaper> stool)
+    public PaperCoefficients(NumberTable table, ImmutableArray<StoolPaper> stool)
     {
         bool complete = stool.Length == StoolTypes && stool.Select((row, i) => row.Type == i + 1 && row is { Layers: > 0, Loads: > 0 }).All(good => good);
         _stool = complete ? stool : throw new ArgumentException("one row for each stool type from 1 to 7 is needed", nameof(stool));

@@ -1,4 +1,5 @@
 using ToiletAid.Core.Catalogue;
+using ToiletAid.Core.Evidence;
 using ToiletAid.Core.Hand;
 using ToiletAid.Core.Interview;
 using ToiletAid.Core.Knowledge;
@@ -184,27 +185,27 @@ internal sealed record Appraiser
     /// <summary>Share of persons whose hand alone is enough because it was seen at the skin or past it; 0 where it was not. What was seen counts before what is computed.</summary>
     private double SeenAtTheSkin(Approach approach)
     {
-        string? seen = approach switch
+        EvidenceId? seen = approach switch
         {
-            Approach.Behind when Known.Choice(QuestionIds.ReachBehind) is (LandmarkBehind.TheCleft or LandmarkBehind.Tailbone or LandmarkBehind.WaistOrAbove) and var behind => "reach.hand-behind." + Words.Of(behind),
-            Approach.Front when Known.Choice(QuestionIds.ReachFront) is LandmarkFront.PastTheGroin and var front => "reach.hand-front." + Words.Of(front),
+            Approach.Behind when Known.Choice(QuestionIds.ReachBehind) is (LandmarkBehind.TheCleft or LandmarkBehind.Tailbone or LandmarkBehind.WaistOrAbove) and var behind => EvidenceIds.ReachHandBehind[behind],
+            Approach.Front when Known.Choice(QuestionIds.ReachFront) is LandmarkFront.PastTheGroin and var front => EvidenceIds.ReachHandFront[front],
             _ => null,
         };
-        return seen is null ? 0 : _knowledge.Evidence.Value(seen);
+        return seen is { } id ? _knowledge.Evidence.Value(id) : 0;
     }
 
     /// <summary>Share of persons whose hand alone may be enough though it was seen to stop short of the skin; null where it was not seen to. Pain, spasticity
     /// and weakness stop a hand that the joints would let pass, so that what was seen caps what is computed.</summary>
     private double? SeenShort(Approach approach)
     {
-        string? seen = (approach, Known.Choice(QuestionIds.ReachBehind), Known.Choice(QuestionIds.ReachFront)) switch
+        EvidenceId? seen = (approach, Known.Choice(QuestionIds.ReachBehind), Known.Choice(QuestionIds.ReachFront)) switch
         {
-            (Approach.Behind, (LandmarkBehind.NotPastTheHip or LandmarkBehind.OuterButtock) and { } behind, _) => "reach.hand-behind." + Words.Of(behind),
-            (Approach.Side, LandmarkBehind.NotPastTheHip and { } behind, _) => "reach.hand-behind." + Words.Of(behind),
-            (Approach.Front, _, (LandmarkFront.NotPastMidThigh or LandmarkFront.Groin) and { } front) => "reach.hand-front." + Words.Of(front),
+            (Approach.Behind, (LandmarkBehind.NotPastTheHip or LandmarkBehind.OuterButtock) and { } behind, _) => EvidenceIds.ReachHandBehind[behind],
+            (Approach.Side, LandmarkBehind.NotPastTheHip and { } behind, _) => EvidenceIds.ReachHandBehind[behind],
+            (Approach.Front, _, (LandmarkFront.NotPastMidThigh or LandmarkFront.Groin) and { } front) => EvidenceIds.ReachHandFront[front],
             _ => null,
         };
-        return seen is null ? null : _knowledge.Evidence.Value(seen);
+        return seen is { } id ? _knowledge.Evidence.Value(id) : null;
     }
 
     private double Length(Aid aid) => aid.Reach == ReachKind.BareHand ? Reach.HandReach : (aid.Length?.Value ?? 0) + (aid.JetReach?.Value ?? 0);

@@ -1,4 +1,5 @@
 using ToiletAid.Core.Evidence;
+using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Person;
 
 namespace ToiletAid.Core.Plans;
@@ -27,21 +28,21 @@ internal sealed class PersonView(EvidenceTable evidence, Answers filled)
 
     /// <summary>Share of the rubbing that counts as risk, 0 to 1.</summary>
     internal double Fragility => _fragility ??= Math.Min(1,
-        evidence.Value("skin.fragility." + Settled(filled, QuestionIds.Skin))
+        evidence.Value(EvidenceIds.SkinFragility[Settled(filled, QuestionIds.Skin)])
         + Warning(evidence, filled)
-        + (filled.Is(OptionIds.BleedingYes) ? evidence.Value("skin.bleeding") : 0)
-        + (filled.Is(OptionIds.SoreWhenWipedYes) ? evidence.Value("skin.sore") : 0));
+        + (filled.Is(OptionIds.BleedingYes) ? evidence.Value(EvidenceIds.SkinBleeding) : 0)
+        + (filled.Is(OptionIds.SoreWhenWipedYes) ? evidence.Value(EvidenceIds.SkinSore) : 0));
 
     /// <summary>Lack of warning by feeling, 0 none is lacking.</summary>
     internal double LackOfWarning => _lackOfWarning ??= Warning(evidence, filled);
 
     internal bool MarkedTremor => filled.Choice(QuestionIds.Tremor) == Tremor.Marked;
 
-    internal double DryCleaning => _dryCleaning ??= evidence.Value("cleaning.dry." + Settled(filled, QuestionIds.Stool));
+    internal double DryCleaning => _dryCleaning ??= evidence.Value(EvidenceIds.CleaningDry[Settled(filled, QuestionIds.Stool)]);
 
-    internal double MoistCleaning => _moistCleaning ??= evidence.Value("cleaning.moist." + Settled(filled, QuestionIds.Stool));
+    internal double MoistCleaning => _moistCleaning ??= evidence.Value(EvidenceIds.CleaningMoist[Settled(filled, QuestionIds.Stool)]);
 
-    internal double WashCleaning => _washCleaning ??= evidence.Value("cleaning.wash." + Settled(filled, QuestionIds.Stool));
+    internal double WashCleaning => _washCleaning ??= evidence.Value(EvidenceIds.CleaningWash[Settled(filled, QuestionIds.Stool)]);
 
     internal int StoolType => _stoolType ??= int.Parse(Settled(filled, QuestionIds.Stool), System.Globalization.CultureInfo.InvariantCulture);
 
@@ -51,9 +52,9 @@ internal sealed class PersonView(EvidenceTable evidence, Answers filled)
 
     internal string WantedMethod => Settled(filled, QuestionIds.Method);
 
-    internal double TouchCounts => _touchCounts ??= evidence.Value("contact.touch." + Settled(filled, QuestionIds.PaperTouch));
+    internal double TouchCounts => _touchCounts ??= evidence.Value(EvidenceIds.ContactTouch[Settled(filled, QuestionIds.PaperTouch)]);
 
-    internal double CleaningCounts => _cleaningCounts ??= evidence.Value(filled.Is(OptionIds.InfectionYes) ? "contact.cleaning-infection" : "contact.cleaning");
+    internal double CleaningCounts => _cleaningCounts ??= evidence.Value(filled.Is(OptionIds.InfectionYes) ? EvidenceIds.ContactCleaningInfection : EvidenceIds.ContactCleaning);
 
     /// <summary>Steps followed in a row; +infinity for four or more.</summary>
     internal double FollowsSteps => _followsSteps ??= StepsFollowed(evidence, Settled(filled, QuestionIds.Steps));
@@ -63,13 +64,13 @@ internal sealed class PersonView(EvidenceTable evidence, Answers filled)
 
     internal bool SomebodyPrompts => Settled(filled, QuestionIds.Helper) != OptionIds.HelperNever.Text;
 
-    internal double SightCounts => _sightCounts ??= evidence.Value("learning.sight." + Settled(filled, QuestionIds.Sight));
+    internal double SightCounts => _sightCounts ??= evidence.Value(EvidenceIds.LearningSight[Settled(filled, QuestionIds.Sight)]);
 
-    internal double CarryingCounts => _carryingCounts ??= evidence.Value("carrying.weight." + Settled(filled, QuestionIds.Carry));
+    internal double CarryingCounts => _carryingCounts ??= evidence.Value(EvidenceIds.CarryingWeight[Settled(filled, QuestionIds.Carry)]);
 
-    internal double NoticedCounts => _noticedCounts ??= evidence.Value("carrying.noticed." + Settled(filled, QuestionIds.Look));
+    internal double NoticedCounts => _noticedCounts ??= evidence.Value(EvidenceIds.CarryingNoticed[Settled(filled, QuestionIds.Look)]);
 
-    internal double HeardCounts => _heardCounts ??= evidence.Value("carrying.heard." + Settled(filled, QuestionIds.Noise));
+    internal double HeardCounts => _heardCounts ??= evidence.Value(EvidenceIds.CarryingHeard[Settled(filled, QuestionIds.Noise)]);
 
     internal double CleansPerDay => _cleansPerDay ??= AnswerMapping.Settled(filled, QuestionIds.Cleans);
 
@@ -79,13 +80,13 @@ internal sealed class PersonView(EvidenceTable evidence, Answers filled)
 
     internal bool SensitiveDrain => filled.Is(OptionIds.DrainSepticOrEasilyBlocked);
 
-    private static double Warning(EvidenceTable evidence, Answers filled) => evidence.Value("skin.feeling." + Settled(filled, QuestionIds.Feeling));
+    private static double Warning(EvidenceTable evidence, Answers filled) => evidence.Value(EvidenceIds.SkinFeeling[Settled(filled, QuestionIds.Feeling)]);
 
     /// <summary>Steps that somebody who gave an answer on steps follows in a row; +infinity for four or more, which is no upper end.</summary>
     /// <param name="evidence">Limits and coefficients.</param>
     /// <param name="steps">Option of the question on steps.</param>
     internal static double StepsFollowed(EvidenceTable evidence, string steps) =>
-        steps == OptionIds.StepsFourOrMore.Text ? double.PositiveInfinity : evidence.Value("learning.follows." + steps);
+        steps == OptionIds.StepsFourOrMore.Text ? double.PositiveInfinity : evidence.Value(EvidenceIds.LearningFollows[steps]);
 
     // What is assumed while nothing is known stands with the questions, and nowhere a second time.
     private static string Settled(Answers filled, string question) =>

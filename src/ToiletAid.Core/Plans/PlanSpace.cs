@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using ToiletAid.Core.Catalogue;
 using ToiletAid.Core.Evidence;
+using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Person;
 
 namespace ToiletAid.Core.Plans;
@@ -27,7 +28,7 @@ internal sealed class PlanSpace
         _postures = Postures(known);
         _hipLimit = known.Has(OptionIds.PrecautionHipFlexionLimit);
         _looksForHarm = known.Is(OptionIds.FeelingReduced, OptionIds.FeelingNone) && !known.Is(OptionIds.SightNone);
-        _short = known.Si(QuestionIds.Stature) < evidence.Value("body.short");
+        _short = known.Si(QuestionIds.Stature) < evidence.Value(EvidenceIds.BodyShort);
         _mayMount = !known.Is(OptionIds.FixturesNo) && (!known.Knows(QuestionIds.Place) || known.Is(OptionIds.PlaceOwnToilet));
     }
 

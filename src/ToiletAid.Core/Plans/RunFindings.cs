@@ -47,7 +47,7 @@ public sealed record RunFindings(bool WasTried, ImmutableArray<TrialFinding> Fai
     private static void See(double?[] seen, Criterion criterion, double value) => seen[(int)criterion] = Math.Min(seen[(int)criterion] ?? 1, value);
 
     private static double Effort(EvidenceTable evidence, int effort) =>
-        effort <= evidence.Value("trial.effort.light") ? 1
-        : effort < evidence.Value("trial.effort.hard") ? evidence.Value("trial.effort.middle-counts")
-        : evidence.Value("trial.effort.hard-counts");
+        effort <= evidence.Value(EvidenceIds.TrialEffortLight) ? 1
+        : effort < evidence.Value(EvidenceIds.TrialEffortHard) ? evidence.Value(EvidenceIds.TrialEffortMiddleCounts)
+        : evidence.Value(EvidenceIds.TrialEffortHardCounts);
 }

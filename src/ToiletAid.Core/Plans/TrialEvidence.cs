@@ -28,7 +28,7 @@ public sealed class TrialEvidence
     {
         ArgumentNullException.ThrowIfNull(knowledge);
         ArgumentNullException.ThrowIfNull(spread);
-        double model = knowledge.Evidence.Value("trial.error.prediction");
+        double model = knowledge.Evidence.Value(EvidenceIds.TrialErrorPrediction);
         var runs = ImmutableArray.CreateBuilder<Seen>();
         foreach (var trial in trials)
         {
@@ -82,7 +82,7 @@ public sealed class TrialEvidence
 
     private static double Precision(EvidenceTable evidence, RunKind kind)
     {
-        double error = evidence.Value(kind == RunKind.Real ? "trial.error.real" : "trial.error.dry");
+        double error = evidence.Value(kind == RunKind.Real ? EvidenceIds.TrialErrorReal : EvidenceIds.TrialErrorDry);
         return 1 / (error * error);
     }
 

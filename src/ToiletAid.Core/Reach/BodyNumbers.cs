@@ -5,7 +5,7 @@ namespace ToiletAid.Core.Reach;
 
 /// <summary>What a body, the seat below it and an aid are made of, beside the regressions; SI, ratios of stature where nothing else is said.</summary>
 /// <param name="numbers">Gives them by id.</param>
-internal sealed class BodyNumbers(EvidenceTable numbers)
+internal sealed class BodyNumbers(NumberTable numbers)
 {
     private readonly double[] _lengthError = ReachNumbers.ByHowObtained(numbers, "length");
     private readonly double[] _massError = ReachNumbers.ByHowObtained(numbers, "mass");
@@ -97,7 +97,7 @@ internal sealed class BodyNumbers(EvidenceTable numbers)
     public double MassError(HowObtained how) => _massError[(int)how];
 
     /// <summary>The smallest and the greatest of one sex in the survey of bodies.</summary>
-    internal sealed class SurveyRange(EvidenceTable numbers, Sex sex)
+    internal sealed class SurveyRange(NumberTable numbers, Sex sex)
     {
         /// <summary>kg.</summary>
         public double MassLeast { get; } = numbers.Value($"survey.{Words.Of(sex)}.mass-least");
@@ -113,7 +113,7 @@ internal sealed class BodyNumbers(EvidenceTable numbers)
     }
 
     /// <summary>How breadth and depth of the hips differ from what the survey of fit adults tells.</summary>
-    internal sealed class HipGirth(EvidenceTable numbers)
+    internal sealed class HipGirth(NumberTable numbers)
     {
         private readonly (double From, double Share, double Added) _women = (numbers.Value("girth.female.heavy-from"), numbers.Value("girth.female.heavy-share"), 0);
         private readonly (double From, double Share, double Added) _men = (numbers.Value("girth.male.heavy-from"), numbers.Value("girth.male.heavy-share"), numbers.Value("girth.male.added"));
@@ -137,7 +137,7 @@ internal sealed class BodyNumbers(EvidenceTable numbers)
     }
 
     /// <summary>How much longer arms are for the stature in older people, whose stature has shrunk and whose arms have not.</summary>
-    internal sealed class ArmForStature(EvidenceTable numbers)
+    internal sealed class ArmForStature(NumberTable numbers)
     {
         private readonly (double Female, double Male) _older = Pair(numbers, "60-to-74");
         private readonly (double Female, double Male) _oldest = Pair(numbers, "75-and-over");
@@ -168,7 +168,7 @@ internal sealed class BodyNumbers(EvidenceTable numbers)
             };
         }
 
-        private static (double Female, double Male) Pair(EvidenceTable numbers, string ages) =>
+        private static (double Female, double Male) Pair(NumberTable numbers, string ages) =>
             (numbers.Value($"arm-for-stature.female.{ages}"), numbers.Value($"arm-for-stature.male.{ages}"));
     }
 }

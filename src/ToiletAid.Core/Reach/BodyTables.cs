@@ -16,7 +16,7 @@ public sealed class BodyTables
     /// <param name="numbers">Every other number by id, SI.</param>
     /// <exception cref="KeyNotFoundException">A regression or a number is missing.</exception>
     /// <exception cref="ArgumentException">A regression is given twice.</exception>
-    public BodyTables(ImmutableArray<BodyRegression> regressions, EvidenceTable numbers)
+    public BodyTables(ImmutableArray<BodyRegression> regressions, NumberTable numbers)
     {
         ArgumentNullException.ThrowIfNull(numbers);
         var byKey = new Dictionary<(BodyMeasure, Sex), BodyRegression>();
@@ -41,7 +41,7 @@ public sealed class BodyTables
     public ImmutableArray<BodyRegression> Regressions { get; }
 
     /// <summary>Every other number, with its origin.</summary>
-    public EvidenceTable Numbers { get; }
+    public NumberTable Numbers { get; }
 
     /// <summary>The numbers as the model uses them.</summary>
     internal ReachNumbers Model { get; }

@@ -4,7 +4,7 @@ namespace ToiletAid.Core.Reach;
 
 /// <summary>What is taken as an answer about a person; SI.</summary>
 /// <param name="numbers">Gives them by id.</param>
-internal sealed class InputRanges(EvidenceTable numbers)
+internal sealed class InputRanges(NumberTable numbers)
 {
     public double StatureLeast { get; } = numbers.Value("input.stature-least");
 

@@ -5,7 +5,7 @@ namespace ToiletAid.Core.Reach;
 /// <summary>Where the landmarks lie that a hand is asked to get to; angles of the ellipse of the pelvis in rad, other places as shares of its
 /// half-axes.</summary>
 /// <param name="numbers">Gives them by id.</param>
-internal sealed class LandmarkNumbers(EvidenceTable numbers)
+internal sealed class LandmarkNumbers(NumberTable numbers)
 {
     /// <summary>How near the fingertips must come, m.</summary>
     public double NearEnough { get; } = numbers.Value("landmark.near-enough");

@@ -6,7 +6,7 @@ namespace ToiletAid.Core.Reach;
 /// <summary>What a posture leaves free and how it places thighs and pelvis; rad and shares.</summary>
 internal sealed class PostureNumbers
 {
-    public PostureNumbers(EvidenceTable numbers, Posture posture)
+    public PostureNumbers(NumberTable numbers, Posture posture)
     {
         Posture = posture;
         double Read(string name) => numbers.Value($"posture.{Words.Of(posture)}.{name}");

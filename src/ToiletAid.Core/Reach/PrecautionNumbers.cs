@@ -4,7 +4,7 @@ namespace ToiletAid.Core.Reach;
 
 /// <summary>Limits that precautions set, rad.</summary>
 /// <param name="numbers">Gives them by id.</param>
-internal sealed class PrecautionNumbers(EvidenceTable numbers)
+internal sealed class PrecautionNumbers(NumberTable numbers)
 {
     public double HipFlexionLimit { get; } = numbers.Value("precaution.hip-flexion-limit");
 

@@ -16,7 +16,7 @@ internal sealed class ReachNumbers
     private readonly double[] _halfAngles;
 
     /// <exception cref="KeyNotFoundException">A number is missing.</exception>
-    public ReachNumbers(EvidenceTable numbers)
+    public ReachNumbers(NumberTable numbers)
     {
         foreach (JointMotion motion in Enum.GetValues<JointMotion>())
         {
@@ -123,6 +123,6 @@ internal sealed class ReachNumbers
     public double LandmarkError(HowObtained how) => _landmarkError[(int)how];
 
     /// <summary>Errors of one kind, by <see cref="HowObtained"/>.</summary>
-    internal static double[] ByHowObtained(EvidenceTable numbers, string kind) =>
+    internal static double[] ByHowObtained(NumberTable numbers, string kind) =>
         [.. Enum.GetValues<HowObtained>().Select(how => numbers.Value($"error.{kind}.{Words.Of(how)}"))];
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ToiletAid.Core.Evidence;
 
 namespace ToiletAid.Core.Safety;
 
@@ -133,8 +134,8 @@ public abstract record Condition
 
     /// <summary>The answer is a number above a limit.</summary>
     /// <param name="Question">Id of the question.</param>
-    /// <param name="Limit">Id of the limit in the evidence.</param>
-    public sealed record Above(string Question, string Limit) : Condition
+    /// <param name="Limit">The limit in the evidence.</param>
+    public sealed record Above(string Question, EvidenceId Limit) : Condition
     {
         /// <inheritdoc/>
         internal override IEnumerable<PlanFeature> Features => [];

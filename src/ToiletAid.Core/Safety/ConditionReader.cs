@@ -94,7 +94,7 @@ internal sealed class ConditionReader
         var question = _questions.Find(id) ?? throw Fault($"'{id}' is no question");
         if (word[sign] == '>')
         {
-            return _evidence.Has(after) && question.Number is not null ? new Condition.Above(id, after) : throw Fault($"'{word}' compares no number with an entry of the evidence");
+            return _evidence.Find(after) is { } limit && question.Number is not null ? new Condition.Above(id, limit) : throw Fault($"'{word}' compares no number with an entry of the evidence");
         }
 
         if (after == "?")

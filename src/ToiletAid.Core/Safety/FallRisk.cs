@@ -1,3 +1,4 @@
+using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Person;
 
 namespace ToiletAid.Core.Safety;
@@ -19,19 +20,19 @@ internal static class FallRisk
             return 0;
         }
 
-        double points = c.Plan.Posture is Posture.HalfStanding or Posture.Standing ? c.Value("falls.on-the-legs")
-            : PlanFeatures.Leans(c.Plan) || PlanFeatures.PoseLeans(c) ? c.Value("falls.lean")
+        double points = c.Plan.Posture is Posture.HalfStanding or Posture.Standing ? c.Value(EvidenceIds.FallsOnTheLegs)
+            : PlanFeatures.Leans(c.Plan) || PlanFeatures.PoseLeans(c) ? c.Value(EvidenceIds.FallsLean)
             : 0;
-        bool feetHang = c.Plan.Posture == Posture.Seated && c.Known.Si(QuestionIds.Stature) < c.Value("body.short") && !c.Plan.AddOns.Any(a => a is { Steadies: true, ChangesFixtures: false });
-        return points + (feetHang ? c.Value("falls.feet-hang") : 0);
+        bool feetHang = c.Plan.Posture == Posture.Seated && c.Known.Si(QuestionIds.Stature) < c.Value(EvidenceIds.BodyShort) && !c.Plan.AddOns.Any(a => a is { Steadies: true, ChangesFixtures: false });
+        return points + (feetHang ? c.Value(EvidenceIds.FallsFeetHang) : 0);
     }
 
     private static double OfPerson(RuleContext c) =>
-        (c.Known.Si(QuestionIds.Age) >= c.Value("falls.old") ? c.Value("falls.age") : 0)
-        + (c.Known.Choice(QuestionIds.Lean) == Lean.NotAtAll ? c.Value("falls.no-balance") : 0)
-        + (c.Known.Has(OptionIds.PrecautionDizzyWhenLeaning) ? c.Value("falls.dizzy") : 0)
-        + (c.Known.Has(OptionIds.PrecautionNoWeightOnALeg) ? c.Value("falls.one-leg") : 0)
-        + (c.Known.Choice(QuestionIds.Tremor) == Tremor.Marked ? c.Value("falls.tremor") : 0)
-        + (c.Known.Is(OptionIds.SightNone) ? c.Value("falls.sight") : 0)
-        + (c.Known.Is(OptionIds.StepsOne) ? c.Value("falls.forgets") : 0);
+        (c.Known.Si(QuestionIds.Age) >= c.Value(EvidenceIds.FallsOld) ? c.Value(EvidenceIds.FallsAge) : 0)
+        + (c.Known.Choice(QuestionIds.Lean) == Lean.NotAtAll ? c.Value(EvidenceIds.FallsNoBalance) : 0)
+        + (c.Known.Has(OptionIds.PrecautionDizzyWhenLeaning) ? c.Value(EvidenceIds.FallsDizzy) : 0)
+        + (c.Known.Has(OptionIds.PrecautionNoWeightOnALeg) ? c.Value(EvidenceIds.FallsOneLeg) : 0)
+        + (c.Known.Choice(QuestionIds.Tremor) == Tremor.Marked ? c.Value(EvidenceIds.FallsTremor) : 0)
+        + (c.Known.Is(OptionIds.SightNone) ? c.Value(EvidenceIds.FallsSight) : 0)
+        + (c.Known.Is(OptionIds.StepsOne) ? c.Value(EvidenceIds.FallsForgets) : 0);
 }

@@ -25,10 +25,10 @@ internal sealed class HandTasks
         _knowledge = knowledge;
         _hazards = hazards;
         _appraiser = appraiser;
-        _patted = knowledge.Evidence.Value("independence.patted");
+        _patted = knowledge.Evidence.Value(EvidenceIds.IndependencePatted);
         _noAir = hazards.Cautions.SingleOrDefault(r => r.Id == RuleIds.AirOnBrokenSkin);
         Alone = appraiser.Known.Choice(QuestionIds.Helper) == OptionIds.HelperNever.Text;
-        Folds = FoldingAhead.HandCannot(appraiser.Known).Applies != true && appraiser.Middle.View.FollowsSteps >= knowledge.Evidence.Value("learning.prepare-steps");
+        Folds = FoldingAhead.HandCannot(appraiser.Known).Applies != true && appraiser.Middle.View.FollowsSteps >= knowledge.Evidence.Value(EvidenceIds.LearningPrepareSteps);
         Holds = appraiser.Known.Choice(QuestionIds.Grasp) is not (Grasp.PressWithPalmOrFist or Grasp.PressWithForearm or Grasp.None);
     }
 

@@ -2,6 +2,7 @@ using System.Collections.Frozen;
 using System.Collections.Immutable;
 using ToiletAid.Core.Catalogue;
 using ToiletAid.Core.Hand;
+using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Person;
 using ToiletAid.Core.Plans;
 using ToiletAid.Core.Quantities;
@@ -41,9 +42,9 @@ internal static class PlanFeatures
         c.Plan.Posture is not (Posture.SideLying or Posture.Reclined)
         && c.Plan.Approach is not null
         && c.Demands.Need?.Pose is { } pose
-        && (pose.Lean >= c.Value("balance.lean-caution")
-            || Math.Abs(pose.Bend) >= c.Value("balance.bend-caution")
-            || Math.Abs(pose.Twist) >= c.Value("balance.twist-caution"));
+        && (pose.Lean >= c.Value(EvidenceIds.BalanceLeanCaution)
+            || Math.Abs(pose.Bend) >= c.Value(EvidenceIds.BalanceBendCaution)
+            || Math.Abs(pose.Twist) >= c.Value(EvidenceIds.BalanceTwistCaution));
 
     private static IEnumerable<PlanFeature> All() => [.. OfAid(), .. OfPosture(), .. OfReach(), .. OfHandAndMind()];
 
@@ -85,8 +86,8 @@ internal static class PlanFeatures
         Whole("half-stands", p => p.Posture == Posture.HalfStanding),
         Whole("posture-unsuited", p => p.Methods.Any(m => !m.Postures.Contains(p.Posture))),
         Whole("leans", Leans),
-        new("fall-likely", c => RuleOutcome.If(FallRisk.Points(c) >= c.Value("falls.likely"))),
-        new("fall-possible", c => RuleOutcome.If(FallRisk.Points(c) is > 0 and var points && points < c.Value("falls.likely"))),
+        new("fall-likely", c => RuleOutcome.If(FallRisk.Points(c) >= c.Value(EvidenceIds.FallsLikely))),
+        new("fall-possible", c => RuleOutcome.If(FallRisk.Points(c) is > 0 and var points && points < c.Value(EvidenceIds.FallsLikely))),
         .. Precautions.Select(p => new PlanFeature("forbidden-by-" + p.Name, c => RuleOutcome.If(c.Demands.Need is { Allowed: false } need && need.ForbiddenBecause == p.Reason)) { DependsOnReach = true }),
         new("cannot-hold", CannotHold) { DependsOnReach = true },
         new("operated-side-cleans", c => RuleOutcome.If(!CleaningSide.IsSpared(c.Known))),
@@ -95,7 +96,7 @@ internal static class PlanFeatures
     private static IEnumerable<PlanFeature> OfReach() =>
     [
         // Reach.
-        new("no-way", c => If(c.Demands.Need is { Allowed: true } need && need.SharePossible < c.Value("reach.least-share"), c, c => [Way(c.Plan)])) { Slots = ["approach"], DependsOnReach = true },
+        new("no-way", c => If(c.Demands.Need is { Allowed: true } need && need.SharePossible < c.Value(EvidenceIds.ReachLeastShare), c, c => [Way(c.Plan)])) { Slots = ["approach"], DependsOnReach = true },
         new("hand-seen-short", c => If(c.Demands.ByBareHand && c.Demands.SeenShort && Short(c), c, c => [Way(c.Plan)])) { Slots = ["approach"], DependsOnReach = true },
         new("hand-short", HandShort) { Slots = ["approach", "needed"], DependsOnReach = true },
         new("aid-short", AidShort) { Slots = ["approach", "length", "needed", "share"], DependsOnReach = true },
@@ -119,9 +120,9 @@ internal static class PlanFeatures
         // What must be remembered and seen.
         new("steps-beyond-prompting", StepsBeyondPrompting) { Slots = ["steps", "follows", "prompting"] },
         new("steps-beyond-followed", c => StepsBeyond(c, c.Plan.Steps)) { Slots = ["steps", "follows"] },
-        new("folding-beyond-followed", c => !c.Plan.AddOns.Any(a => a.PreparesPaper) ? RuleOutcome.No : StepsBeyond(c, c.Value("learning.prepare-steps"))) { Slots = ["steps", "follows"] },
-        new("loaded-by-eye", c => RuleOutcome.If(c.Plan.Methods.Any(m => m.NeedsSight.Value >= c.Value("learning.sight-matters")))),
-        new("wide-head", c => RuleOutcome.If(c.Plan.Aid.TipWidth is { } width && width.Value > c.Value("cleaning.too-wide"))),
+        new("folding-beyond-followed", c => !c.Plan.AddOns.Any(a => a.PreparesPaper) ? RuleOutcome.No : StepsBeyond(c, c.Value(EvidenceIds.LearningPrepareSteps))) { Slots = ["steps", "follows"] },
+        new("loaded-by-eye", c => RuleOutcome.If(c.Plan.Methods.Any(m => m.NeedsSight.Value >= c.Value(EvidenceIds.LearningSightMatters)))),
+        new("wide-head", c => RuleOutcome.If(c.Plan.Aid.TipWidth is { } width && width.Value > c.Value(EvidenceIds.CleaningTooWide))),
     ];
 
     private static PlanFeature Whole(string name, Func<Plan, bool> has) => new(name, c => RuleOutcome.If(has(c.Plan)));
@@ -142,9 +143,9 @@ internal static class PlanFeatures
         }
 
         // Where nobody knows whether heat is felt, and for old skin, the limit is that of skin that does not feel it.
-        double example = c.Value("scald.example");
+        double example = c.Value(EvidenceIds.ScaldExample);
         return RuleOutcome.Yes.With(
-            new Slot("limit", c.Knowledge.Water.LimitCelsius(HeatSense.BurnsSooner(c.Known, c.Value("scald.old"))), Dimension.Temperature),
+            new Slot("limit", c.Knowledge.Water.LimitCelsius(HeatSense.BurnsSooner(c.Known, c.Value(EvidenceIds.ScaldOld))), Dimension.Temperature),
             new Slot("example", example, Dimension.Temperature),
             new Slot("burn", c.Knowledge.Water.Burns.At(example).Seconds, Dimension.Time));
     }
@@ -174,7 +175,7 @@ internal static class PlanFeatures
         c.Known.Choice(QuestionIds.Lean) is { } lean ? RuleOutcome.If(lean is Lean.Forward or Lean.NotAtAll) : RuleOutcome.Unclear(QuestionIds.Lean);
 
     private static bool Short(RuleContext c) =>
-        c.Demands.Need is { Allowed: true } need && need.SharePossible >= c.Value("reach.least-share") && c.Demands.ReachShare < c.Value("reach.least-share");
+        c.Demands.Need is { Allowed: true } need && need.SharePossible >= c.Value(EvidenceIds.ReachLeastShare) && c.Demands.ReachShare < c.Value(EvidenceIds.ReachLeastShare);
 
     private static RuleOutcome HandShort(RuleContext c) =>
         If(c.Demands is { ByBareHand: true, SeenShort: false } && Short(c), c, static c =>
@@ -190,7 +191,7 @@ internal static class PlanFeatures
         ]);
 
     private static RuleOutcome Unsure(RuleContext c, bool byHand) =>
-        If(c.Demands.Need is not null && c.Demands.ByBareHand == byHand && c.Demands.ReachShare < c.Value("reach.sure-share"), c, static c =>
+        If(c.Demands.Need is not null && c.Demands.ByBareHand == byHand && c.Demands.ReachShare < c.Value(EvidenceIds.ReachSureShare), c, static c =>
             [new Slot("share", c.Demands.ReachShare, Dimension.Number)]);
 
     /// <summary>It applies, with the numbers of the case, or not: those of a case that is none are never made.</summary>
@@ -235,7 +236,7 @@ internal static class PlanFeatures
     private static string Strength(OperationHandling operation) => operation.GraspUsed == Grasp.FinePinch ? QuestionIds.Pinch : QuestionIds.Grip;
 
     private static RuleOutcome SqueezesHard(RuleContext c) => RuleOutcome.If(c.Plan.Methods.Any(m => m.Operations.Any(o =>
-        o.Force.Value > c.Value("grip.light") && !o.AgainstTheBody && o.Grasps.All(g => g is Grasp.FinePinch or Grasp.WholeHand))));
+        o.Force.Value > c.Value(EvidenceIds.GripLight) && !o.AgainstTheBody && o.Grasps.All(g => g is Grasp.FinePinch or Grasp.WholeHand))));
 
     private static RuleOutcome NearTheLimit(RuleContext c) =>
         c.Demands.Hardest is { Possible: true, Band: EffortBand.Caution or EffortBand.Poor } hardest
@@ -252,7 +253,7 @@ internal static class PlanFeatures
         var beyond = StepsBeyond(c, c.Plan.Steps);
         var nobody = c.Is(OptionIds.HelperNever);
         return beyond.Applies != true ? beyond
-            : (nobody | RuleOutcome.If(c.Plan.Steps > Follows(c, c.Known.Choice(QuestionIds.Steps)!) + c.Value("learning.prompt-most")))
+            : (nobody | RuleOutcome.If(c.Plan.Steps > Follows(c, c.Known.Choice(QuestionIds.Steps)!) + c.Value(EvidenceIds.LearningPromptMost)))
                 .With([.. beyond.Slots, new("prompting", 0, Dimension.Number, nobody.Applies == true ? "nobody" : "not-enough")]);
     }
 

@@ -1,3 +1,4 @@
+using ToiletAid.Core.Evidence;
 using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Person;
 using ToiletAid.Core.Plans;
@@ -22,7 +23,6 @@ public sealed record RuleContext(KnowledgeBase Knowledge, Answers Known, Plan Pl
         Known.Many(option.Question) is { } many ? RuleOutcome.If(many.Contains(option.Text)) : RuleOutcome.Unclear(option.Question);
 
     /// <summary>A limit or coefficient, SI.</summary>
-    /// <param name="evidence">Id of the entry.</param>
-    /// <exception cref="KeyNotFoundException">No such entry.</exception>
-    public double Value(string evidence) => Knowledge.Evidence.Value(evidence);
+    /// <param name="id">The entry.</param>
+    public double Value(EvidenceId id) => Knowledge.Evidence.Value(id);
 }

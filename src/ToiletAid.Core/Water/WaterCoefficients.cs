@@ -6,7 +6,7 @@ namespace ToiletAid.Core.Water;
 /// <param name="table">Evidence with every entry that starts with "water.".</param>
 /// <param name="burns">Time to a burn.</param>
 /// <exception cref="KeyNotFoundException">An entry is missing.</exception>
-public sealed class WaterCoefficients(EvidenceTable table, BurnTable burns)
+public sealed class WaterCoefficients(NumberTable table, BurnTable burns)
 {
     private readonly double _bidetLimit = table.Value("water.bidet-limit");
     private readonly double _poorFeelingLimit = table.Value("water.poor-feeling-limit");

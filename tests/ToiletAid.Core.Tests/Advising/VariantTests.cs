@@ -27,7 +27,7 @@ public sealed class VariantTests(ITestOutputHelper output)
     {
         var simulator = new PeopleSimulator(Cases.Knowledge, BuiltIn.People());
         Advisor varied = new(Cases.Knowledge, Bare), usual = new(Cases.AsUsual, Bare);
-        double gain = Cases.Knowledge.Evidence.Value("plans.add-on-gain");
+        double gain = Cases.Knowledge.Evidence.Value(EvidenceIds.PlansAddOnGain);
         int chosen = 0, onlySo = 0;
         for (int i = 0; i < TestRun.Times(600, 150); i++)
         {

@@ -66,7 +66,7 @@ public sealed class LeadShareTests
         var evidence = Cases.Knowledge.Evidence;
         var alike = Cases.Knowledge with
         {
-            Evidence = new EvidenceTable(evidence.Ids.Select(id => KeyValuePair.Create(id, id == "skin.sore" ? evidence["skin.bleeding"] : evidence[id]))),
+            Evidence = new EvidenceTable(evidence.Ids.Select(id => KeyValuePair.Create(id.Text, id == EvidenceIds.SkinSore ? evidence[EvidenceIds.SkinBleeding] : evidence[id]))),
         };
 
         var lead = Compare(alike, Cases.Able, Changed(0b1).Choose("bleeding", "yes").Choose("sore-when-wiped", "yes")).Lead!;

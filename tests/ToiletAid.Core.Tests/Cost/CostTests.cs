@@ -112,7 +112,7 @@ public sealed class CostTests
         var stool = Enumerable.Range(1, 7).Select(Supplies.Paper.For).ToImmutableArray();
         foreach (string id in Supplies.Numbers.Ids)
         {
-            var without = new EvidenceTable(Supplies.Numbers.Ids.Where(i => i != id).Select(i => KeyValuePair.Create(i, Supplies.Numbers[i])));
+            var without = new NumberTable(Supplies.Numbers.Ids.Where(i => i != id).Select(i => KeyValuePair.Create(i, Supplies.Numbers[i])));
             Assert.Throws<KeyNotFoundException>(() => (new PaperCoefficients(without, stool), new WaterCoefficients(without, Supplies.Water.Burns), Prices.From(without)));
         }
     }

@@ -251,7 +251,7 @@ public sealed class HandlingTests
         Assert.All(table.Ids, id => Assert.StartsWith("hand.", id, StringComparison.Ordinal));
         foreach (string id in table.Ids)
         {
-            var without = new EvidenceTable(table.Ids.Where(i => i != id).Select(i => KeyValuePair.Create(i, table[i])));
+            var without = new NumberTable(table.Ids.Where(i => i != id).Select(i => KeyValuePair.Create(i, table[i])));
             Assert.Throws<KeyNotFoundException>(() => new HandCoefficients(without));
         }
     }

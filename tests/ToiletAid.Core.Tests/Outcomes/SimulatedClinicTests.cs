@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Outcomes;
 using ToiletAid.Core.Randomness;
 using ToiletAid.Core.Tests.Advising;
@@ -20,8 +21,8 @@ public sealed class SimulatedClinicTests(ITestOutputHelper output)
     public void Intervals_hold_the_truth_as_often_as_they_say()
     {
         var evidence = Cases.Knowledge.Evidence;
-        double common = evidence.Value("clinic.common.log-odds");
-        var between = evidence["clinic.kinds.log-odds"];
+        double common = evidence.Value(EvidenceIds.ClinicCommonLogOdds);
+        var between = evidence[EvidenceIds.ClinicKindsLogOdds];
         int held = 0, all = 0;
         for (int clinic = 0; clinic < Clinics; clinic++)
         {

@@ -1,6 +1,7 @@
 using ToiletAid.Core.Catalogue;
 using ToiletAid.Core.Cost;
 using ToiletAid.Core.Interview;
+using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Plans;
 using ToiletAid.Core.Tests.Advising;
 using ToiletAid.Core.Tests.Trials;
@@ -26,7 +27,7 @@ public sealed class CriterionFunctionTests
         double told = PlanSetup.Of(Cases.Knowledge, plan, Able.StoolType, Able.CleansPerDay, burnsSooner: false).MonthlyCost.Total;
 
         Assert.True(told > usedUp);
-        Assert.Equal(1 / (1 + (told / Cases.Knowledge.Evidence.Value("upkeep.half"))), Functions.Upkeep(plan, Able), 1e-12);
+        Assert.Equal(1 / (1 + (told / Cases.Knowledge.Evidence.Value(EvidenceIds.UpkeepHalf))), Functions.Upkeep(plan, Able), 1e-12);
     }
 
     /// <summary>A wash that comes last leaves the skin wet, whatever went before it; with a pat after it, it does not.</summary>
@@ -34,7 +35,7 @@ public sealed class CriterionFunctionTests
     public void A_wash_that_comes_last_leaves_the_skin_wet()
     {
         double washLast = Functions.Cleaning(TrialCases.Plan("by-hand", "squeeze-wash"), Able);
-        double share = Cases.Knowledge.Evidence.Value("cleaning.companion-share"), wet = Cases.Knowledge.Evidence.Value("cleaning.wet-left");
+        double share = Cases.Knowledge.Evidence.Value(EvidenceIds.CleaningCompanionShare), wet = Cases.Knowledge.Evidence.Value(EvidenceIds.CleaningWetLeft);
         double hand = Functions.Cleaning(TrialCases.Plan("by-hand"), Able), wash = Functions.Cleaning(TrialCases.Plan("squeeze-wash"), Able) / wet;
 
         Assert.Equal((1 - ((1 - hand) * (1 - (share * wash)))) * wet, washLast, 1e-12);

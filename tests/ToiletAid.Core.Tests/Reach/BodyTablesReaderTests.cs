@@ -26,10 +26,10 @@ public sealed class BodyTablesReaderTests
     [Fact]
     public void Every_number_is_needed_and_missed_at_once()
     {
-        EvidenceTable table = ReachPeople.Tables.Numbers;
+        NumberTable table = ReachPeople.Tables.Numbers;
         foreach (string id in table.Ids)
         {
-            var without = new EvidenceTable(table.Ids.Where(i => i != id).Select(i => KeyValuePair.Create(i, table[i])));
+            var without = new NumberTable(table.Ids.Where(i => i != id).Select(i => KeyValuePair.Create(i, table[i])));
             Assert.Throws<KeyNotFoundException>(() => new BodyTables(ReachPeople.Tables.Regressions, without));
         }
     }
