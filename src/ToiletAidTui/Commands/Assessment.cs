@@ -198,7 +198,7 @@ internal sealed class Assessment(Terminal terminal, InterfaceMode interfaceMode,
             visit.Engine.TakeUp(kept.Latest);
         }
 
-        each?.Attach(visit);
+        visit.KeepIn(each);
         return visit;
     }
 

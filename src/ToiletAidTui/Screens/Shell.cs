@@ -117,14 +117,9 @@ internal sealed class Shell(ScreenServices services)
     /// <summary>Keeps each answer of a visit from now on.</summary>
     internal void KeepAnswers(Visit visit)
     {
-        visit.Kept?.Dispose();
-        visit.Kept = null;
-        visit.Engine.OnChange = null;
-        if (services.EachAnswer(visit.Path, visit.Earlier) is { } each)
-        {
-            each.Tell = Warn;
-            each.Attach(visit);
-        }
+        var each = services.EachAnswer(visit.Path, visit.Earlier);
+        each?.Tell = Warn;
+        visit.KeepIn(each);
     }
 
     /// <summary>Hides everything until Enter is pressed, or the passphrase is typed where the program was given one.</summary>

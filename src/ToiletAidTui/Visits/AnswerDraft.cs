@@ -24,6 +24,8 @@ internal sealed class AnswerDraft(string? profile, string? own, QuestionSet ques
     private string? _place;
     private string _fault = "this account has no folder for data";
     private bool? _toldKept;
+    private string? _last;
+    private bool _isOver;
 
     /// <summary>Told when answers are no longer kept where they should be, and when they are again, a sentence each time.</summary>
     internal Action<string> Tell { get; set; } = _ => { };
@@ -45,11 +47,16 @@ internal sealed class AnswerDraft(string? profile, string? own, QuestionSet ques
     /// <summary>What a draft holds.</summary>
     internal Checked<Profile> Read(string draft) => AnswerJournal.Read(draft, questions, passphrase);
 
-    /// <summary>Keeps what is answered in the visit from now on.</summary>
-    internal void Attach(Visit visit)
+    /// <summary>True while answers are in it.</summary>
+    internal bool HoldsAnswers
     {
-        visit.Kept = this;
-        visit.Engine.OnChange = _ => Keep(visit);
+        get
+        {
+            lock (_lock)
+            {
+                return _place is not null;
+            }
+        }
     }
 
     /// <summary>Keeps the answers; gives the sentence that says where they are, or why they are not.</summary>
@@ -58,6 +65,12 @@ internal sealed class AnswerDraft(string? profile, string? own, QuestionSet ques
         // A signal keeps the answers from a thread of its own.
         lock (_lock)
         {
+            if (_isOver && _last is not null)
+            {
+                // The program has ended meanwhile: what was kept stays, and a second draft of the same answers would be offered beside it.
+                return _last;
+            }
+
             bool isKept = GoesOn(visit) || Places().Any(p => Begins(p, visit));
             string said = isKept ? $"The answers are kept {Where(_place!)}." : $"The answers could not be kept, {_fault}.";
             bool asHoped = isKept && (_place == profile || profile is null);
@@ -67,6 +80,7 @@ internal sealed class AnswerDraft(string? profile, string? own, QuestionSet ques
             }
 
             _toldKept = asHoped;
+            _last = said;
             if (isKept)
             {
                 // It holds all that the one before it held.
@@ -89,7 +103,7 @@ internal sealed class AnswerDraft(string? profile, string? own, QuestionSet ques
             }
 
             _files.Clear();
-            _place = null;
+            (_place, _last) = (null, null);
         }
     }
 
@@ -117,7 +131,14 @@ internal sealed class AnswerDraft(string? profile, string? own, QuestionSet ques
     }
 
     /// <inheritdoc/>
-    public void Dispose() => _files.ForEach(f => f.Dispose());
+    public void Dispose()
+    {
+        lock (_lock)
+        {
+            _isOver = true;
+            _files.ForEach(f => f.Dispose());
+        }
+    }
 
     private string Where(string place) => place == profile ? $"beside {profile}. The next assessment that saves there offers them" : "in your data folder. Start toiletaid without a file and it offers them";
 

@@ -23,5 +23,5 @@ internal sealed class DraftFile(QuestionSet questions, Func<string, string?> env
 
     /// <summary>Keeps what is not saved; gives the sentence that says where, or null when there is nothing to keep.</summary>
     internal string? Keep(Visit visit) =>
-        visit.IsUnsaved ? (visit.Kept ??= EachAnswer(null, () => null, visit.Earlier is { IsProtected: true })).Keep(visit) : null;
+        visit.IsUnsaved ? visit.Keep(() => EachAnswer(null, () => null, visit.Earlier is { IsProtected: true })) : null;
 }

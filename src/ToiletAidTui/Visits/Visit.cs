@@ -15,6 +15,7 @@ namespace ToiletAidTui.Visits;
 /// <param name="day">Day of the visit.</param>
 internal sealed class Visit(QuestionSet questions, Func<Depth, Answers, ImmutableArray<Question>> open, Depth depth, DateOnly day)
 {
+    private readonly Lock _drafts = new();
     private Answers _saved = Answers.None;
     private bool _wasProtected;
 
@@ -57,7 +58,35 @@ internal sealed class Visit(QuestionSet questions, Func<Depth, Answers, Immutabl
     private bool HasNewAnswers => Session.Answers is var answers && answers.Ids.Any() && !ReferenceEquals(answers, _saved);
 
     /// <summary>Keeps each answer on disk while the visit lasts; null when nothing is kept.</summary>
-    internal AnswerDraft? Kept { get; set; }
+    internal AnswerDraft? Kept { get; private set; }
+
+    /// <summary>Keeps each answer in a draft from now on, in place of the one before; null for none.</summary>
+    internal void KeepIn(AnswerDraft? draft)
+    {
+        lock (_drafts)
+        {
+            var before = Kept;
+            Kept = draft;
+            Engine.OnChange = draft is null ? null : _ => draft.Keep(this);
+            if (before is { HoldsAnswers: true } && draft is not null)
+            {
+                // One visit has one draft, also where a signal began one first.
+                _ = draft.Keep(this);
+                before.Discard();
+            }
+
+            before?.Dispose();
+        }
+    }
+
+    /// <summary>Keeps the answers as they are now, in a new draft where there is none yet; gives the sentence that says where they are.</summary>
+    internal string Keep(Func<AnswerDraft> begin)
+    {
+        lock (_drafts)
+        {
+            return (Kept ??= begin()).Keep(this);
+        }
+    }
 
     /// <summary>What the last save led to, a sentence an item.</summary>
     internal ImmutableArray<string> Said { get; private set; } = [];
