@@ -37,11 +37,11 @@ public sealed class TeachingDocument(KnowledgeBase knowledge)
                 .. about is { } seen ? Person(kinds, seen.Profile, seen.Advice, english) : [],
                 .. kinds.SelectMany(What),
                 .. Each("For whom it is good", kinds, GoodFor),
-                .. Each("For whom it is not", kinds, NotFor),
+                .. Section("For whom it is not", NotFor(kinds)),
                 new Block.Heading("What the design means"),
                 new Block.SideBySide([.. kinds.Select(a => Spoken.Capital(_words.Name(a)))], new KindFeatures(knowledge.Evidence).Of(kinds)),
                 .. Each("What to practise first", kinds, a => FirstPractice.Of(a, _words.Name(a))),
-                .. Each("Take care", kinds, Cautions),
+                .. TakeCare(kinds),
                 .. Foot(kinds),
             ];
         return new Document(title, english.Tag, LargePrint: false, [.. blocks]).In(english);
@@ -66,11 +66,37 @@ public sealed class TeachingDocument(KnowledgeBase knowledge)
         yield return new Block.Picture(AidPicture.Drawing(aid) with { Title = "Its shape" });
     }
 
-    /// <summary>A section with a part for each kind, which the lines of one kind alone do not need.</summary>
+    /// <summary>
+    /// A section with the lines of each kind, which name it. A heading of its own in each section would be the same line again,
+    /// and a reader that says what changed on the screen leaves such lines out.
+    /// </summary>
     private static IEnumerable<Block> Each(string heading, ImmutableArray<Aid> kinds, Func<Aid, IEnumerable<string>> lines) =>
-        kinds.Select(a => (a.Name, Lines: lines(a).ToImmutableArray())).Where(k => !k.Lines.IsEmpty).ToList() is { Count: > 0 } told
-            ? [new Block.Heading(heading), .. told.SelectMany(k => (Block[])[.. kinds.Length > 1 ? (Block[])[new Block.Heading(k.Name, 3)] : [], new Block.Points(k.Lines)])]
-            : [];
+        Section(heading, kinds.SelectMany(lines));
+
+    private static IEnumerable<Block> Section(string heading, IEnumerable<string> lines) =>
+        lines.ToImmutableArray() is { IsEmpty: false } told ? [new Block.Heading(heading), new Block.Points(told)] : [];
+
+    /// <summary>What is said to people with each kind; what goes for several of them is said once.</summary>
+    private IEnumerable<Block> TakeCare(ImmutableArray<Aid> kinds)
+    {
+        var said = kinds.SelectMany(a => Cautions(a).Select(c => (Kind: a, Caution: c))).GroupBy(c => c.Caution, c => c.Kind)
+            .GroupBy(c => c.ToImmutableArray(), c => c.Key, new SameKinds()).OrderByDescending(g => g.Key.Length).ThenBy(g => kinds.IndexOf(g.Key[0])).ToList();
+        if (said.Count == 0)
+        {
+            yield break;
+        }
+
+        yield return new Block.Heading("Take care");
+        foreach (var group in said)
+        {
+            if (kinds.Length > 1)
+            {
+                yield return new Block.Heading($"With {group.Key.Select(_words.Name).Humanize("and")}", 3);
+            }
+
+            yield return new Block.Points([.. group]);
+        }
+    }
 
     private IEnumerable<string> GoodFor(Aid aid)
     {
@@ -83,7 +109,12 @@ public sealed class TeachingDocument(KnowledgeBase knowledge)
         return [.. new TeachingText(_words).GoodFor(name, counted, _counted.People), TeachingText.Overall(name, counted, _counted.People)];
     }
 
-    private IEnumerable<string> NotFor(Aid aid) => new TeachingText(_words).NotFor(_words.Name(aid), Counted(aid), [.. _rules.RulesOut(aid)]);
+    private IEnumerable<string> NotFor(ImmutableArray<Aid> kinds)
+    {
+        var text = new TeachingText(_words);
+        var ruled = kinds.Select(a => (Kind: a, Name: _words.Name(a), Rules: _rules.RulesOut(a).ToImmutableArray())).ToList();
+        return [.. text.AlwaysRuledOut(ruled.Select(r => (r.Name, (IReadOnlyCollection<KindRule>)r.Rules))), .. ruled.SelectMany(r => text.NotFor(r.Name, Counted(r.Kind), r.Rules))];
+    }
 
     private IEnumerable<string> Cautions(Aid aid) => _rules.Cautions(aid).Select(new TeachingText(_words).Caution);
 
@@ -96,5 +127,12 @@ public sealed class TeachingDocument(KnowledgeBase knowledge)
         yield return new Block.Paragraph($"The rules and the shape come from the data of the program.{guessed}");
         yield return new Block.Paragraph("Who suits which was counted over made-up people, with the built-in data. Each was given the advice that a real person would get. Real people may differ.");
         yield return new Block.Paragraph("This is for teaching. It does not choose for one person. The therapist does that with them.");
+    }
+
+    private sealed class SameKinds : IEqualityComparer<ImmutableArray<Aid>>
+    {
+        public bool Equals(ImmutableArray<Aid> one, ImmutableArray<Aid> other) => one.SequenceEqual(other);
+
+        public int GetHashCode(ImmutableArray<Aid> kinds) => kinds.Length;
     }
 }

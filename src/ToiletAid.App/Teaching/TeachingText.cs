@@ -1,4 +1,6 @@
+using System.Collections.Immutable;
 using System.Globalization;
+using Humanizer;
 using ToiletAid.App.Documents;
 using ToiletAid.App.Typed;
 using ToiletAid.App.Wording;
@@ -40,14 +42,22 @@ internal sealed class TeachingText(TeachingWords words)
         }
     }
 
-    /// <summary>For whom it is not: first what the rules say by themselves, then what was counted besides.</summary>
+    /// <summary>For whom kinds are ruled out by the rules alone, told once for all kinds that a rule stands for.</summary>
+    internal IEnumerable<string> AlwaysRuledOut(IEnumerable<(string Name, IReadOnlyCollection<KindRule> Rules)> kinds)
+    {
+        var each = kinds.SelectMany(k => k.Rules.Where(r => r.Question is not null).GroupBy(r => words.Who(r.Question!, r.Options), StringComparer.Ordinal)
+            .Select(same => (k.Name, Who: same.Key, Why: same.Select(r => words.WouldNot[r.Finding.Rule.Id]).Distinct(StringComparer.Ordinal).ToImmutableArray())));
+        foreach (var group in each.GroupBy(e => (e.Who, Why: string.Join('\n', e.Why))).OrderByDescending(g => g.Count()))
+        {
+            bool one = group.Count() == 1;
+            yield return $"{Spoken.Capital(group.Select(e => e.Name).Humanize("and"))} {(one ? "is" : "are")} always ruled out for {group.Key.Who}. "
+                + string.Join(' ', group.First().Why.Select(w => $"{(one ? "It" : "Each")} would {w}."));
+        }
+    }
+
+    /// <summary>For whom a kind is not, as counted, besides what the rules say by themselves.</summary>
     internal IEnumerable<string> NotFor(string name, KindTeaching? counted, IReadOnlyCollection<KindRule> rules)
     {
-        foreach (var same in rules.Where(r => r.Question is not null).GroupBy(r => words.Who(r.Question!, r.Options), StringComparer.Ordinal))
-        {
-            yield return $"{Spoken.Capital(name)} is always ruled out for {same.Key}. {string.Join(' ', same.Select(r => $"It would {words.WouldNot[r.Finding.Rule.Id]}.").Distinct(StringComparer.Ordinal))}";
-        }
-
         var told = (counted?.NotFor ?? []).Where(s => !rules.Any(r => r.Question == s.Question && s.Options.All(r.Options.Contains))).ToList();
         foreach (var s in told)
         {

@@ -13,9 +13,14 @@ public sealed class SpeechLines(TextWriter writer, int width)
     /// <summary>Rows that stay free: one for the prompt, one for the line that was typed before.</summary>
     private const int Kept = 2;
 
+    /// <summary>How much narrower a text is broken at most so that no row comes again.</summary>
+    private const int MostNarrower = 24;
+
+    private readonly Queue<string> _shown = [];
     private LineReader? _input;
     private int _room;
     private int _used;
+    private int _page;
 
     /// <summary>The same, never more rows at once than the screen has: a reader that says what changed on the screen would miss what scrolled off.</summary>
     /// <param name="height">Rows of the terminal; 0 when it tells none.</param>
@@ -49,7 +54,7 @@ public sealed class SpeechLines(TextWriter writer, int width)
     {
         writer.Write(ReadableText.Shown(text));
         writer.Flush();
-        _used = 0;
+        (_used, _page) = (0, 0);
     }
 
     /// <summary>Asks for yes or no until one of them is typed; the end of input is no.</summary>
@@ -91,7 +96,7 @@ public sealed class SpeechLines(TextWriter writer, int width)
             return true;
         }
 
-        var pieces = Paging.Pieces(text, Rows, _room - _used, _room);
+        var pieces = Paging.Pieces(text, FreshRows, _room - _used, _room);
         for (int i = 0; i < pieces.Count; i++)
         {
             if (i > 0 && !GoesOn())
@@ -99,10 +104,7 @@ public sealed class SpeechLines(TextWriter writer, int width)
                 return false;
             }
 
-            foreach (string row in pieces[i])
-            {
-                writer.WriteLine(row);
-            }
+            Array.ForEach(pieces[i], Write);
 
             _used += pieces[i].Length;
         }
@@ -112,10 +114,41 @@ public sealed class SpeechLines(TextWriter writer, int width)
 
     private IEnumerable<string> Rows(string text) => WordWrap.Lines(text, width);
 
+    /// <summary>
+    /// Rows none of which stood on the screen just before. A reader that says what changed leaves out a row that comes again,
+    /// so a text of several rows is broken at other words then.
+    /// </summary>
+    private IEnumerable<string> FreshRows(string text)
+    {
+        for (int narrower = 0; narrower < Math.Min(width / 2, MostNarrower); narrower++)
+        {
+            string[] rows = [.. WordWrap.Lines(text, width - narrower)];
+            if (rows.Length < 2 || !rows.Any(_shown.Contains))
+            {
+                return rows;
+            }
+        }
+
+        return Rows(text);
+    }
+
+    private void Write(string row)
+    {
+        writer.WriteLine(row);
+        _shown.Enqueue(row);
+        while (_shown.Count > 2 * _room)
+        {
+            _shown.Dequeue();
+        }
+    }
+
     /// <summary>Waits at the end of a page; false when the rest is not wanted.</summary>
     private bool GoesOn()
     {
-        Prompt($"Enter for more, or {Stop}: ");
+        // A reader that says what changed on the screen would not say a last line that stays the same.
+        int page = _page + 1;
+        Prompt($"End of page {page}. Enter for more, or {Stop}: ");
+        _page = page;
         if (_input!.ReadLine() is not { } typed)
         {
             _input.PutBack(null);

@@ -27,6 +27,19 @@ public sealed partial class ExplainTests(ITestOutputHelper output)
     [Fact]
     public void Two_kinds_side_by_side_are_read_out() => Golden.Match(Said("explain", "tongs", "spray-wash"), "tongs.spray-wash.txt");
 
+    /// <summary>A reader that says what changed on the screen leaves a line out that stood there before, such as a caution of the kind before.</summary>
+    [Theory]
+    [MemberData(nameof(Kinds))]
+    public void No_line_is_written_twice(string kind)
+    {
+        string[] others = [.. Knowledge.Catalogue.Aids.Select(a => a.Id).Where(i => i != kind)];
+        foreach (string[] side in others.Select(o => (string[])[kind, o]).Append([kind, .. others[..3]]))
+        {
+            string[] lines = [.. Said(["explain", .. side]).Split('\n').Where(l => l.Length > 0)];
+            Assert.Equal(lines.Distinct(StringComparer.Ordinal), lines);
+        }
+    }
+
     [Fact]
     public void What_they_mean_for_a_person_comes_first() =>
         Golden.Match(Said("explain", "short-soft", "by-hand", StiffShoulder), "k-014-stiff-shoulder.txt");

@@ -45,6 +45,22 @@ public sealed class PagingTests
 
         Assert.Equal("second", answer);
         Assert.Equal(8, said.ToString().Split("Line ").Length - 1);
-        Assert.Equal(2, said.ToString().Split("Enter for more, or stop: ").Length - 1);
+        Assert.Equal(["Line 4.\nEnd of page 1.", "Line 8.\nEnd of page 2."], said.ToString().Split(" Enter for more, or stop: ")[..^1].Select(p => p[p.LastIndexOf("Line", StringComparison.Ordinal)..]));
+        lines.Lines(Enumerable.Range(1, 5).Select(i => $"Line {i}."));
+        Assert.EndsWith("End of page 1. Enter for more, or stop: ", said.ToString(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void No_row_comes_twice_on_the_screen_where_the_words_can_be_broken_elsewhere()
+    {
+        using var said = new StringWriter { NewLine = "\n" };
+        using var typed = new MemoryStream();
+        var lines = new SpeechLines(said, 39).Paged(24, new(typed));
+
+        lines.Lines(["The first of them suits many of these people, for 12 of 100 others.", "The second of them suits many of the people, for 12 of 100 others."]);
+
+        string[] rows = said.ToString().Split('\n', StringSplitOptions.RemoveEmptyEntries);
+        Assert.Equal(rows.Distinct(StringComparer.Ordinal), rows);
+        Assert.All(rows, r => Assert.InRange(r.Length, 1, 39));
     }
 }

@@ -16,20 +16,21 @@ public sealed class LinearAloudTests
     }
 
     /// <summary>From the start to the last page of the text, which is longer than a screen.</summary>
-    [Fact]
-    public void Kinds_side_by_side_are_said_once_page_by_page()
+    [Theory]
+    [InlineData(Reader.Yasr)]
+    [InlineData(Reader.Fenrir)]
+    public void Kinds_side_by_side_are_said_once_page_by_page(string reader)
     {
-        const string More = "Enter for more, or stop:";
         string wanted = Joined(Cli.Run("", "explain", "tongs", "spray-wash").Output.Split('\n'));
-        using var aloud = new Reader(Reader.Yasr, "--linear");
+        using var aloud = new Reader(reader, "--linear");
         aloud.Start("Number 1 to 8:");
         string asked = Joined(aloud.Press("Kinds side by side\r", "Numbers:"));
         Assert.Contains("5. Toilet-paper tongs", asked, StringComparison.Ordinal);
-        string said = Joined(aloud.Press("5 8\r", More)), all = string.Empty;
+        string said = Joined(aloud.Press("5 8\r", Turn(1))), all = string.Empty;
         int pages = 1;
-        for (; said.EndsWith(More, StringComparison.Ordinal); pages++)
+        for (; said.EndsWith(Turn(pages), StringComparison.Ordinal); pages++)
         {
-            all += ' ' + said[..^More.Length].TrimEnd();
+            all += ' ' + said[..^Turn(pages).Length].TrimEnd();
             said = Joined(aloud.Press("\r", ":"));
         }
 
@@ -38,6 +39,8 @@ public sealed class LinearAloudTests
         Assert.Contains(wanted, all, StringComparison.Ordinal);
         Assert.Equal(all.IndexOf(wanted, StringComparison.Ordinal), all.LastIndexOf(wanted[..60], StringComparison.Ordinal));
     }
+
+    private static string Turn(int page) => $"End of page {page}. Enter for more, or stop:";
 
     private static string Joined(IEnumerable<string> lines) => string.Join(' ', string.Join(' ', lines).Split(' ', StringSplitOptions.RemoveEmptyEntries));
 }
