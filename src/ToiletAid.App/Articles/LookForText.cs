@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Text.Json;
 using Humanizer;
 using ToiletAid.App.Files;
@@ -83,23 +84,23 @@ public sealed class LookForText(KnowledgeBase knowledge)
         ArgumentNullException.ThrowIfNull(demand);
         int number = 0;
         var said = new HashSet<string>(StringComparer.Ordinal);
-        if (!demand.Musts.IsEmpty)
+        (string Heading, ImmutableArray<ArticleLine> Lines)[] parts =
+        [
+            ("It must have:", demand.Musts),
+            ($"{demand.Plan.Companion?.Name}, used after it, must have:", demand.After),
+            (demand.IsFirst ? "Better, or another kind comes first:" : "With this it would come first:", demand.Wishes),
+        ];
+        foreach (var (heading, lines) in parts.Where(p => !p.Lines.IsEmpty))
         {
-            yield return "It must have:";
-        }
-
-        foreach (var line in demand.Lines)
-        {
-            if (!line.IsMust && (number == 0 || demand.Lines[number - 1].IsMust))
+            yield return heading;
+            foreach (var line in lines)
             {
-                yield return demand.IsFirst ? "Better, or another kind comes first:" : "With this it would come first:";
-            }
-
-            yield return $"{++number}. {_traits.Sentence(line)}";
-            string check = _traits.Check(line.Trait);
-            if (said.Add(check))
-            {
-                yield return check;
+                yield return $"{++number}. {_traits.Sentence(line)}";
+                string check = _traits.Check(line.Trait);
+                if (said.Add(check))
+                {
+                    yield return check;
+                }
             }
         }
     }
@@ -120,6 +121,12 @@ public sealed class LookForText(KnowledgeBase knowledge)
         json.WriteNumber("sureShare", knowledge.Evidence.Value(EvidenceIds.ReachSureShare));
         json.WriteNumber("leftOut", demand.LeftOut);
         Write(json, "musts", demand.Musts);
+        if (!demand.After.IsEmpty)
+        {
+            json.WriteString("after", ranked.Plan.Companion!.Id);
+            Write(json, "mustsAfter", demand.After);
+        }
+
         Write(json, "wishes", demand.Wishes);
     }
 
@@ -169,7 +176,8 @@ public sealed class LookForText(KnowledgeBase knowledge)
     {
         string musts = demand.Musts.IsEmpty ? "nothing it must have" : $"{Count(demand.Musts.Length)} it must have";
         string wishes = demand.Wishes.IsEmpty ? string.Empty : $", {Count(demand.Wishes.Length)} that {(demand.Wishes.Length == 1 ? "is" : "are")} better";
-        return $"{Spoken.Capital(name)}: {musts}{wishes}.";
+        string after = demand.After.IsEmpty ? string.Empty : $", {Count(demand.After.Length)} that what is used after it must have";
+        return $"{Spoken.Capital(name)}: {musts}{after}{wishes}.";
     }
 
     private static string Nothing(string name, ArticleDemand demand) =>

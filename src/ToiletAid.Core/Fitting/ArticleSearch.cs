@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using ToiletAid.Core.Advising;
 using ToiletAid.Core.Catalogue;
 using ToiletAid.Core.Evidence;
@@ -28,19 +29,27 @@ public sealed class ArticleSearch(KnowledgeBase knowledge, Advisor advisor)
     {
         ArgumentNullException.ThrowIfNull(plan);
         var judge = new ArticleJudge(knowledge, advisor, known, plan.Aid.Id, other => SameWay(other, plan));
-        var kind = plan.Aid;
-        var standing = judge.Stands(kind);
-        var lines = new List<ArticleLine>();
-        foreach (var trait in ArticleTrait.All(kind, plan.AddOns))
-        {
-            lines.AddRange(trait.IsNumber ? Numbers(judge, kind, trait, standing, isFirst) : Features(judge, kind, trait, standing, isFirst));
-        }
+        var (usual, own) = Lines(judge, plan.Aid, plan.AddOns, isFirst);
 
         // Safety first: what a rule asks for is never left out.
-        lines.AddRange(new ArticleRules(knowledge).Of(known, plan));
-        var ordered = lines.OrderByDescending(l => l.IsMust).ThenByDescending(l => l.Trait.IsOfARule).ThenByDescending(l => l.Fails).ToList();
-        var kept = ordered.Take(ArticleDemand.MostLines).ToList();
-        return new(plan, isFirst, standing.UsableShare, [.. kept.Where(l => l.IsMust)], [.. kept.Where(l => !l.IsMust)], ordered.Count - kept.Count);
+        var ordered = own.Concat(new ArticleRules(knowledge).Of(known, plan)).OrderByDescending(l => l.IsMust).ThenByDescending(l => l.Trait.IsOfARule).ThenByDescending(l => l.Fails).ToList();
+        var after = plan.Companion is { } companion ? Lines(judge, companion, [], isFirst: null).Lines.OrderByDescending(l => l.Fails).ToList() : [];
+        var musts = ordered.Where(l => l.IsMust).Take(ArticleDemand.MostLines).ToList();
+        var keptAfter = after.Take(ArticleDemand.MostLines - musts.Count).ToList();
+        var wishes = ordered.Where(l => !l.IsMust).Take(ArticleDemand.MostLines - musts.Count - keptAfter.Count).ToList();
+        int leftOut = ordered.Count + after.Count - musts.Count - keptAfter.Count - wishes.Count;
+        return new(plan, isFirst, usual.UsableShare, [.. musts], [.. wishes], leftOut) { After = [.. keptAfter] };
+    }
+
+    /// <summary>How an article of the plan stands as its kind usually is, and what its traits must be.</summary>
+    /// <param name="judge">Judges the plan with other articles.</param>
+    /// <param name="kind">The kind of the article.</param>
+    /// <param name="addOns">Add-ons that it must take.</param>
+    /// <param name="isFirst">Whether the plan is first, for the wishes; null for musts alone.</param>
+    private (ArticleStanding Usual, List<ArticleLine> Lines) Lines(ArticleJudge judge, Aid kind, ImmutableArray<AddOn> addOns, bool? isFirst)
+    {
+        var usual = judge.Stands(kind);
+        return (usual, [.. ArticleTrait.All(kind, addOns).SelectMany(t => t.IsNumber ? Numbers(judge, kind, t, usual, isFirst) : Features(judge, kind, t, usual, isFirst))]);
     }
 
     /// <summary>True when a plan takes its article to the skin in the same way, with no add-on more.</summary>
@@ -49,7 +58,7 @@ public sealed class ArticleSearch(KnowledgeBase knowledge, Advisor advisor)
     internal static bool SameWay(Plan other, Plan plan) =>
         other.Posture == plan.Posture && other.Approach == plan.Approach && other.Companion?.Id == plan.Companion?.Id && other.AddOns.All(a => plan.Has(a.Id));
 
-    private IEnumerable<ArticleLine> Features(ArticleJudge judge, Aid kind, ArticleTrait trait, ArticleStanding usual, bool isFirst)
+    private IEnumerable<ArticleLine> Features(ArticleJudge judge, Aid kind, ArticleTrait trait, ArticleStanding usual, bool? isFirst)
     {
         bool has = trait.Has(kind)!.Value;
         if (has && judge.Stands(trait.With(kind, false)) is var without && (!without.Allowed || (IsSure(usual) && !IsSure(without))))
@@ -58,12 +67,12 @@ public sealed class ArticleSearch(KnowledgeBase knowledge, Advisor advisor)
         }
 
         // Nothing but a rule depends on a material.
-        return trait.Kind != ArticleTraitKind.FreeOf && has == isFirst && judge.IsFirst(trait.With(kind, !has)) != isFirst
+        return trait.Kind != ArticleTraitKind.FreeOf && has == isFirst && judge.IsFirst(trait.With(kind, !has)) != has
             ? [new(trait, false) { Fails = HalfOfThem }]
             : [];
     }
 
-    private IEnumerable<ArticleLine> Numbers(ArticleJudge judge, Aid kind, ArticleTrait trait, ArticleStanding usual, bool isFirst)
+    private IEnumerable<ArticleLine> Numbers(ArticleJudge judge, Aid kind, ArticleTrait trait, ArticleStanding usual, bool? isFirst)
     {
         var number = trait.Number(kind)!;
         var (low, high) = _steps.Searched(trait, number);
@@ -95,12 +104,12 @@ public sealed class ArticleSearch(KnowledgeBase knowledge, Advisor advisor)
                 };
             }
 
-            if (atLeast && LessIsBetter(trait))
+            if (isFirst is not { } isFirstNow || (atLeast && LessIsBetter(trait)))
             {
                 continue;
             }
 
-            var first = isFirst ? _steps.Bound(trait, number.Value, end, si => judge.IsFirst(trait.With(kind, si)))
+            var first = isFirstNow ? _steps.Bound(trait, number.Value, end, si => judge.IsFirst(trait.With(kind, si)))
                 : judge.IsFirst(trait.With(kind, _steps.OnGrid(trait, other, number.Value))) ? Reversed(_steps.Bound(trait, number.Value, other, si => !judge.IsFirst(trait.With(kind, si))))
                 : null;
             if (first is { } f && (allowed is null || Binds(f.Good, allowed.Value.Good, atLeast)) && (sure is null || Binds(f.Good, sure.Value.Good, atLeast)))

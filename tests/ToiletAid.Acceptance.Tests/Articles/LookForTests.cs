@@ -31,6 +31,26 @@ public sealed class LookForTests
         Assert.Equal(items.Select((_, n) => $"{n + 1}."), items.Select(i => lines[i].Split(' ')[0]));
     }
 
+    /// <summary>An invented man whose washer leaves wet skin that his hand does not get to: in the shop he needs the handle that dries, too.</summary>
+    [Fact]
+    public void What_is_used_after_a_wash_is_bought_too()
+    {
+        using var folder = new TempFolder();
+        string path = folder.File("w-201.json");
+        string given = "red-flags=none precautions=none conditions=none age=34 sex=male mass=165 stature=178 place=own-toilet reach-behind=outer-buttock reach-front=not-past-mid-thigh lean=both "
+            + "grasp=fine-pinch dexterity=usual tremor=none feeling=usual skin=sound steps=four-or-more sight=enough water=basin-in-reach socket=yes fixtures=no helper=never method=either";
+        Assert.Equal(0, Cli.Run(string.Concat(Enumerable.Repeat("unknown\n", 60)), ["assess", "--linear", "--depth", "full", "--save", path, "--person", "W-201", .. given.Split(' ')]).Code);
+
+        string[] lines = Cli.Run("", "look-for", path).Output.Split('\n');
+        using var json = JsonDocument.Parse(Cli.Run("", "look-for", path, "--format", "json").Output);
+
+        Assert.StartsWith("Battery hand-held washer with folding nozzle: two things it must have, one thing that what is used after it must have.", lines[0], StringComparison.Ordinal);
+        int heading = Array.IndexOf(lines, "Curved handle with paper wrapped by hand, used after it, must have:");
+        Assert.StartsWith("3. At least ", lines[heading + 1], StringComparison.Ordinal);
+        Assert.Equal("loop-wrap", json.RootElement.GetProperty("after").GetString());
+        Assert.Equal("length", json.RootElement.GetProperty("mustsAfter")[0].GetProperty("trait").GetString());
+    }
+
     [Fact]
     public void The_same_comes_as_data()
     {

@@ -1,6 +1,5 @@
 using ToiletAid.App.Files;
 using ToiletAid.Core.Asking;
-using ToiletAid.Core.Interview;
 using ToiletAid.Core.Person;
 using ToiletAidTui.Visits;
 

@@ -5,6 +5,7 @@ using ToiletAid.Core.Advising;
 using ToiletAid.Core.Catalogue;
 using ToiletAid.Core.Fitting;
 using ToiletAid.Core.Person;
+using ToiletAid.Core.Plans;
 using ToiletAid.Core.Simulation;
 using ToiletAid.Core.Tests.Advising;
 
@@ -148,9 +149,15 @@ public sealed class ArticleSearchTests(ITestOutputHelper output)
             var demand = new ArticleSearch(Cases.Knowledge, advisor).Of(known, ranked.Plan, ranked.Rank == 1);
             Assert.InRange(demand.Lines.Length, 0, ArticleDemand.MostLines);
             Assert.All(demand.Musts, m => Assert.True(m.IsMust));
-            foreach (var line in demand.Lines)
+            foreach (var line in demand.Musts.Concat(demand.Wishes))
             {
-                Check(advisor, known, demand, line);
+                Check(demand, demand.Plan.Aid, line, a => Rank(advisor, known, demand, a));
+            }
+
+            foreach (var line in demand.After)
+            {
+                Assert.True(line.IsMust);
+                Check(demand, demand.Plan.Companion!, line, a => RankAfter(advisor, known, demand.Plan, a));
             }
 
             if (demand.LeftOut > 0)
@@ -162,9 +169,9 @@ public sealed class ArticleSearchTests(ITestOutputHelper output)
         }
     }
 
-    private static void Check(Advisor advisor, Answers known, ArticleDemand demand, ArticleLine line)
+    private static void Check(ArticleDemand demand, Aid kind, ArticleLine line, Func<Aid, Ranked> rank)
     {
-        string what = $"{demand.Plan.Key}: {line}";
+        string what = $"{demand.Plan.Key}, {kind.Id}: {line}";
         if (line.Trait.IsOfARule)
         {
             // No place depends on it; that it is what the rules say is checked by itself.
@@ -174,19 +181,19 @@ public sealed class ArticleSearchTests(ITestOutputHelper output)
 
         if (!line.Trait.IsNumber)
         {
-            bool has = line.Trait.Has(demand.Plan.Aid)!.Value;
-            Ranked good = Rank(advisor, known, demand, line.Trait.With(demand.Plan.Aid, true)), bad = Rank(advisor, known, demand, line.Trait.With(demand.Plan.Aid, false));
+            bool has = line.Trait.Has(kind)!.Value;
+            Ranked good = rank(line.Trait.With(kind, true)), bad = rank(line.Trait.With(kind, false));
             Assert.True(line.IsMust ? good.Share > 0 && (!bad.Offered || (bad.Share < 0.8 && good.Share >= 0.8)) : good.First && !bad.First, what);
             Assert.True(has || !line.IsMust, what);
             return;
         }
 
-        Ranked At(double si) => Rank(advisor, known, demand, line.Trait.With(demand.Plan.Aid, si));
+        Ranked At(double si) => rank(line.Trait.With(kind, si));
         if (line.Limit is { } limit)
         {
             Assert.True(line.IsMust ? At(limit).Offered : At(limit).First, what + " inside");
             Assert.False(line.IsMust ? At(line.Beyond!.Value).Offered : At(line.Beyond!.Value).First, what + " outside");
-            double usual = line.Trait.Number(demand.Plan.Aid)!.Value, between = (usual + limit) / 2;
+            double usual = line.Trait.Number(kind)!.Value, between = (usual + limit) / 2;
             Assert.True(line.IsMust ? At(between).Offered : !demand.IsFirst || At(between).First, what + " between");
         }
 
@@ -197,7 +204,7 @@ public sealed class ArticleSearchTests(ITestOutputHelper output)
         }
     }
 
-    /// <summary>The ranking with the article in place of its kind, used in the way of the plan.</summary>
+    /// <summary>The ranking with the articles in place of their kinds, used in the way of the plan.</summary>
     private static Ranked Rank(Advisor advisor, Answers known, ArticleDemand demand, Aid article)
     {
         var plan = demand.Plan;
@@ -214,6 +221,16 @@ public sealed class ArticleSearchTests(ITestOutputHelper output)
         // A plan with a companion may be taken alone, which is another way of using it.
         Assert.True(place is null || place.Plan.Companion?.Id == plan.Companion?.Id, plan.Key);
         return new(place is not null, place?.Rank == 1, place?.UsableShare ?? 0);
+    }
+
+    /// <summary>The same for the article that is used after it. The advice could leave it out where it serves badly, so only plans with it are looked at.</summary>
+    private static Ranked RankAfter(Advisor advisor, Answers known, Plan plan, Aid after)
+    {
+        var stocked = advisor.WithStock(Cases.Knowledge.Catalogue.Under(new([after.AsArticle()], [])), Cases.Knowledge.Prices);
+        var (appraiser, weights) = stocked.Appraise(known, stocked.ValueDraws);
+        var hands = stocked.Hands(appraiser);
+        var (offered, _) = stocked.Choose(hands, weights.Set, a => a.Id == plan.Aid.Id, p => p.Companion?.Id == after.Id && p.Posture == plan.Posture && p.Approach == plan.Approach && p.AddOns.All(a => plan.Has(a.Id)));
+        return offered.Count == 0 ? new(false, false, 0) : new(true, false, stocked.Ranking(hands, weights, stocked.Likely(known)!).UsableShare(offered[0]));
     }
 
     private sealed record Ranked(bool Offered, bool First, double Share);
