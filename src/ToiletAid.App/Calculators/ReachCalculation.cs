@@ -20,7 +20,7 @@ public sealed class ReachCalculation : Calculation
     private const double AngleWorthSaying = 5 * Math.PI / 180;
     private const double LengthWorthSaying = 0.005;
 
-    private static readonly ImmutableArray<string> BodyQuestions = ["stature", "mass"];
+    private static readonly ImmutableArray<QuestionId> BodyQuestions = [QuestionIds.Stature, QuestionIds.Mass];
 
     private readonly Answers _known;
     private readonly ReachPerson _person;
@@ -77,7 +77,7 @@ public sealed class ReachCalculation : Calculation
         ["approaches"] = JsonText.Nodes(_report.Needs.Select(Need)),
         ["contradictions"] = JsonText.Nodes(_report.Contradictions.Select(c => new JsonObject
         {
-            ["question"] = c.Question,
+            ["question"] = c.Question.Text,
             ["against"] = c.Against,
             ["answerIsTooGood"] = c.AnswerIsTooGood,
             ["metres"] = JsonText.Rounded(c.Metres),
@@ -107,7 +107,7 @@ public sealed class ReachCalculation : Calculation
     private IEnumerable<string> HeadLines()
     {
         yield return $"Posture: {PlanText.Of(_posture)}.{(_known.Knows(QuestionIds.Posture) ? string.Empty : " It was not given, so this is assumed.")}";
-        var missing = BodyQuestions.Where(q => !_known.Knows(q)).ToList();
+        var missing = BodyQuestions.Where(q => !_known.Knows(q)).Select(q => q.Text).ToList();
         if (missing.Count > 0)
         {
             yield return $"{missing.Humanize("and").Humanize()} not given, so every usual body size is allowed for and the ranges are wide.";

@@ -29,7 +29,7 @@ public sealed class TypedOptions(QuestionSet questions)
     /// <param name="question">Id of the question, which is the name of the option.</param>
     /// <param name="text">As typed: a number counts in the first unit of the question and in its range; null when it was not given.</param>
     /// <exception cref="KeyNotFoundException">There is no such question.</exception>
-    public void Answer(string question, string? text)
+    public void Answer(QuestionId question, string? text)
     {
         if (text is null)
         {

@@ -30,7 +30,7 @@ internal sealed class NoteFindings(Case about)
         question.Id == QuestionIds.RedFlags ? _known.Many(QuestionIds.RedFlags) is { IsEmpty: false } : NotableOptions(question.Id).Any();
 
     /// <summary>Options of the answer that stand out; none where the answer is usual or not known.</summary>
-    private IEnumerable<string> NotableOptions(string question) => _words.Notable.TryGetValue(question, out var notable) && _known[question]?.Value is { } value
+    private IEnumerable<string> NotableOptions(QuestionId question) => _words.Notable.TryGetValue(question, out var notable) && _known[question]?.Value is { } value
         ? (value switch
         {
             AnswerValue.Choice choice => [choice.Option],
@@ -95,7 +95,7 @@ internal sealed class NoteFindings(Case about)
         }
 
         bool need = about.Advice.Need is AidNeed.Yes or AidNeed.NothingOffered && about.Advice.Stops.IsEmpty;
-        Fact[] icf = [.. _words.Icf.Where(c => c.Questions.IsEmpty ? need : c.Questions.Any(q => NotableOptions(q).Any()))
+        Fact[] icf = [.. _words.Icf.Where(c => c.Questions.IsEmpty ? need : c.Questions.Any(q => NotableOptions(new(q)).Any()))
             .Select(c => new Fact(_words.Text("note.codes.icf", ("code", Qualified(c))), c.Title))];
         if (facts.Count + icf.Length > 0)
         {
@@ -105,5 +105,5 @@ internal sealed class NoteFindings(Case about)
         yield return new Block.Paragraph(_words.Text(icf.Length == 0 ? "note.codes.none" : "note.codes.note"));
     }
 
-    private string Qualified(FunctionCode code) => code.Questions.SelectMany(NotableOptions).Any(o => code.Complete.Contains(o)) ? code.Code + ".4" : code.Code;
+    private string Qualified(FunctionCode code) => code.Questions.SelectMany(q => NotableOptions(new(q))).Any(o => code.Complete.Contains(o)) ? code.Code + ".4" : code.Code;
 }

@@ -283,24 +283,24 @@ public sealed class RecordWriter(Utf8JsonWriter json, Case about, DateTimeOffset
         json.EndResource();
     }
 
-    private void StartObservation(string part, string text, string? question = null, string status = "final")
+    private void StartObservation(string part, string text, QuestionId? question = null, string status = "final")
     {
         json.StartResource("Observation", Id(part), Language);
         json.WriteString("status", status);
-        var vital = question is not null && VitalSigns.TryGetValue(question, out var sign) ? sign : ((string Code, string Display)?)null;
+        var vital = question is { } of && VitalSigns.TryGetValue(of, out var sign) ? sign : ((string Code, string Display)?)null;
         if (vital is not null)
         {
             json.Category("category", "Vital signs", (FhirJson.Categories, "vital-signs", "Vital Signs"));
         }
 
         json.WriteStartObject("code");
-        var icf = _words.Icf.FirstOrDefault(c => question is not null && c.Questions.Contains(question));
+        var icf = _words.Icf.FirstOrDefault(c => question is { } id && c.Questions.Contains(id.Text));
         (string, string, string)? coding = vital is { } v ? (FhirJson.Loinc, v.Code, v.Display) : icf is null ? null : (FhirJson.Icf, icf.Code, icf.Title);
         json.Concept(text, coding is { } c ? [c] : []);
         json.WriteEndObject();
         json.Subject(about.Person);
         json.WriteString("effectiveDateTime", IsoDay.Of(about.Session.Date));
-        if (question is not null && about.Session.Answers[question]?.How is { } how)
+        if (question is { } asked && about.Session.Answers[asked]?.How is { } how)
         {
             json.WriteStartObject("method");
             json.Concept(_words.Text("note.how." + ToiletAid.Core.Person.Words.Of(how)));

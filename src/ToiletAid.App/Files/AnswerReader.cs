@@ -29,13 +29,13 @@ internal sealed class AnswerReader(QuestionSet questions)
 
             if (questions.Find(id) is not { } question)
             {
-                item.Fault("unknown-question", $"{JsonWalker.Shown(id)} is not a question{Suggestion(id, questions.All.Select(q => q.Id))}");
+                item.Fault("unknown-question", $"{JsonWalker.Shown(id)} is not a question{Suggestion(id, questions.All.Select(q => q.Id.Text))}");
                 continue;
             }
 
             if (Answer(item, question) is { } answer)
             {
-                answers = answers.With(id, answer);
+                answers = answers.With(question.Id, answer);
             }
         }
 

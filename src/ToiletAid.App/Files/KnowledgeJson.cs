@@ -21,6 +21,7 @@ namespace ToiletAid.App.Files;
     AllowTrailingCommas = true,
     Converters =
     [
+        typeof(QuestionIdConverter),
         typeof(SourcedConverter),
         typeof(WordEnumConverter<Basis>),
         typeof(WordEnumConverter<Depth>),

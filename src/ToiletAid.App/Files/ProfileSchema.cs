@@ -28,7 +28,7 @@ public static class ProfileSchema
         ["date"] = Text("^[0-9]{4}-[0-9]{2}-[0-9]{2}$"),
         ["depth"] = Enum(Words.All<Depth>()),
         ["late"] = new JsonObject { ["type"] = "boolean", ["description"] = "True for a visit that was written down after one of a later day." },
-        ["answers"] = Close(new(), [], new(questions.All.Select(q => KeyValuePair.Create(q.Id, (JsonNode?)Answer(q))))),
+        ["answers"] = Close(new(), [], new(questions.All.Select(q => KeyValuePair.Create(q.Id.Text, (JsonNode?)Answer(q))))),
         ["trials"] = TrialSchema.Of(BuiltIn.Trials()),
         ["note"] = Note(),
     });

@@ -30,7 +30,7 @@ internal static class AnswersById
             var named = Named(questions.All, q => q.Id, piece[..equals]);
             if (named.Count != 1)
             {
-                return ([], Fault(piece[..equals], named.Select(q => q.Id), "a question"));
+                return ([], Fault(piece[..equals], named.Select(q => q.Id.Text), "a question"));
             }
 
             var (answer, fault) = Value(named[0], piece[(equals + 1)..]);

@@ -9,8 +9,8 @@ public sealed class InterviewEngine
 {
     private readonly QuestionSet _questions;
     private readonly Func<Answers, ImmutableArray<Question>> _open;
-    private readonly Stack<string> _asked = new();
-    private readonly Dictionary<string, Answer> _earlier = new(StringComparer.Ordinal);
+    private readonly Stack<QuestionId> _asked = new();
+    private readonly Dictionary<QuestionId, Answer> _earlier = [];
     private readonly SortedDictionary<string, double> _parts = new(StringComparer.Ordinal);
     private Question? _question;
     private HowObtained? _partsHow;
@@ -178,7 +178,7 @@ public sealed class InterviewEngine
             return false;
         }
 
-        string id = _asked.Pop();
+        var id = _asked.Pop();
         _earlier[id] = Answers[id]!;
         Answers = Answers.Without(id);
         OnChange?.Invoke(Answers);

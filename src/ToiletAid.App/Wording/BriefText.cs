@@ -172,13 +172,13 @@ public sealed class BriefText(KnowledgeBase knowledge)
 
     private string Next(RankedPlan first, Answers known)
     {
-        return first.Unsettled.FirstOrDefault(q => !known.Knows(q)) is { } question ? $"Next: ask about {Topic(question)}."
+        return first.Unsettled.Where(q => !known.Knows(q)).ToArray() is [var question, ..] ? $"Next: ask about {Topic(question)}."
             : first.Plan.Aid.Method == MethodKind.Helper ? "Next: agree who will help, and how."
             : first.Tried.IsEmpty ? "Next: try it dry and clothed."
             : "Next: review at the next visit.";
     }
 
-    private string Topic(string question) => knowledge.Questions[question].Name;
+    private string Topic(QuestionId question) => knowledge.Questions[question].Name;
 
     /// <summary>What to do, as the hazard table says it in brief.</summary>
     private static string ToDo(Finding caution) => caution.Rule.Brief is { } brief ? SlotText.Fill(brief, caution.Slots) : FirstSentence(caution);

@@ -40,7 +40,7 @@ public static class CompareJson
 
     private static JsonObject Difference(AnswerDifference d) => new()
     {
-        ["question"] = d.Question.Id,
+        ["question"] = d.Question.Id.Text,
         ["part"] = d.Part?.Id,
         ["from"] = DifferenceText.Said(d, d.From),
         ["to"] = DifferenceText.Said(d, d.To),
@@ -62,7 +62,7 @@ public static class CompareJson
         ["sampled"] = lead.IsSampled,
         ["shares"] = JsonText.Nodes(lead.Movers.Select(m => new JsonObject
         {
-            ["questions"] = JsonText.Texts(m.Questions),
+            ["questions"] = JsonText.Texts(m.Questions.Select(q => q.Text)),
             ["topic"] = m.Topic,
             ["trials"] = m.IsTrials,
             ["share"] = m.Share,
@@ -71,7 +71,7 @@ public static class CompareJson
 
     private static JsonObject Trend(Trend trend) => new()
     {
-        ["question"] = trend.Question.Id,
+        ["question"] = trend.Question.Id.Text,
         ["part"] = trend.Part?.Id,
         ["points"] = JsonText.Nodes(trend.Points.Select(p => new JsonObject { ["date"] = IsoDay.Of(p.Visit.Date), ["value"] = p.Amount, ["unit"] = p.Unit })),
         ["verdict"] = trend.FirstToLast is { } d ? Words.Of(d.Verdict) : null,

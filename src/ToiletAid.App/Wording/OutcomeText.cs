@@ -127,7 +127,7 @@ public sealed class OutcomeText(KnowledgeBase knowledge)
         }
         else
         {
-            var question = knowledge.Questions[sign.Question];
+            var question = knowledge.Questions.Find(sign.Question)!;
             var part = question.Parts.FirstOrDefault(p => p.Id == sign.Part);
             what = part is null ? $"\"{question.Prompt}\"" : $"\"{question.Prompt}\" {part.Label}";
             string unit = (part?.Number ?? question.Number)?.Units[0] ?? string.Empty;

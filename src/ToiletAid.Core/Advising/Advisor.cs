@@ -145,7 +145,7 @@ public sealed class Advisor
     }
 
     /// <summary>Questions whose answers, as far as they are not known, may rule out the plan that comes first.</summary>
-    internal IEnumerable<string> FirstWaitsFor(Answers known)
+    internal IEnumerable<QuestionId> FirstWaitsFor(Answers known)
     {
         if (First(known) is not { } first)
         {
@@ -154,7 +154,7 @@ public sealed class Advisor
 
         var offer = Screened(known).Offered.First(o => ReferenceEquals(o.Plan, first));
         var context = new RuleContext(_knowledge, known, offer.Plan, offer.Demands);
-        return offer.Unclear.Where(r => !r.DependsOnHand).SelectMany(r => r.Check(context).Needs).Distinct(StringComparer.Ordinal);
+        return offer.Unclear.Where(r => !r.DependsOnHand).SelectMany(r => r.Check(context).Needs).Distinct();
     }
 
     /// <summary>Expected value of the best plan of each method, by id of the method; methods that are ruled out are missing. Empty when a red flag stops everything.</summary>

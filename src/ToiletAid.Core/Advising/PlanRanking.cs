@@ -131,7 +131,7 @@ internal sealed class PlanRanking(KnowledgeBase knowledge, HazardTable hazards, 
         return !offer.Unclear.Any(rule => !rule.DependsOnHand && rule.Check(context).Applies == true);
     }
 
-    private (ImmutableArray<Finding> Cautions, ImmutableArray<string> Unsettled) Findings(Offer offer)
+    private (ImmutableArray<Finding> Cautions, ImmutableArray<QuestionId> Unsettled) Findings(Offer offer)
     {
         var context = new RuleContext(knowledge, hands.Appraiser.Known, offer.Plan, offer.Demands);
         var findings = new List<Finding>();
@@ -149,7 +149,7 @@ internal sealed class PlanRanking(KnowledgeBase knowledge, HazardTable hazards, 
 
         return (
             [.. findings.OrderBy(f => f.Rule.Severity)],
-            [.. unsettled.Distinct(StringComparer.Ordinal).Where(id => OpenQuestions.IsRelevant(knowledge.Questions[id], hands.Appraiser.Known))]);
+            [.. unsettled.Distinct().Where(id => OpenQuestions.IsRelevant(knowledge.Questions[id], hands.Appraiser.Known))]);
     }
 
     private PlanSetup Setup(Plan plan) => PlanSetup.Of(

@@ -85,5 +85,5 @@ public sealed record RankedPlan
     public required ImmutableArray<Finding> Cautions { get; init; }
 
     /// <summary>Questions without whose answers a rule about this plan cannot tell.</summary>
-    public required ImmutableArray<string> Unsettled { get; init; }
+    public required ImmutableArray<QuestionId> Unsettled { get; init; }
 }

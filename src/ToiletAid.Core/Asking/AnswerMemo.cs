@@ -10,7 +10,7 @@ namespace ToiletAid.Core.Asking;
 internal sealed class AnswerMemo<T>
 {
     private readonly Node _root = new();
-    private readonly List<string> _reads = [];
+    private readonly List<QuestionId> _reads = [];
 
     /// <summary>What is worked out for a person.</summary>
     /// <param name="person">The person.</param>
@@ -33,7 +33,7 @@ internal sealed class AnswerMemo<T>
         _reads.Clear();
         var value = work(answers.Watched(_reads));
         var node = _root;
-        foreach (string question in _reads.Distinct(StringComparer.Ordinal))
+        foreach (var question in _reads.Distinct())
         {
             node.Question = person.Coding.Index(question);
             ref var next = ref CollectionsMarshal.GetValueRefOrAddDefault(node.Next, codes[node.Question], out _);

@@ -159,7 +159,7 @@ public sealed class QuestionPlanner
     /// <summary>Nothing is said to come first that an answer may rule out, also where the ranking puts another plan first than is foreseen here.</summary>
     private IEnumerable<Question> MayRuleOut(Answers known, ImmutableArray<QuestionValue> ordered)
     {
-        var waits = _advisor.FirstWaitsFor(known).ToHashSet(StringComparer.Ordinal);
+        var waits = _advisor.FirstWaitsFor(known).ToHashSet();
         return ordered.Select(v => v.Question).Where(q => waits.Contains(q.Id));
     }
 

@@ -21,7 +21,7 @@ internal static class LeadShares
 
     private const ulong Seed = 0x4C45_4144;
 
-    internal static LeadChange Of(KnowledgeBase knowledge, Advisor advisor, Answers from, Answers to, ImmutableArray<string> changed, Aid one, Aid other)
+    internal static LeadChange Of(KnowledgeBase knowledge, Advisor advisor, Answers from, Answers to, ImmutableArray<QuestionId> changed, Aid one, Aid other)
     {
         var movers = Movers(knowledge, changed);
         if (to.Trials.Length != from.Trials.Length)
@@ -58,7 +58,7 @@ internal static class LeadShares
         }
     }
 
-    private static ImmutableArray<Mover> Movers(KnowledgeBase knowledge, ImmutableArray<string> changed) => changed.Length < MostExact
+    private static ImmutableArray<Mover> Movers(KnowledgeBase knowledge, ImmutableArray<QuestionId> changed) => changed.Length < MostExact
         ? [.. changed.Select(q => new Mover([q], null, 0))]
         : [.. changed.GroupBy(q => knowledge.Questions[q].Topic, StringComparer.Ordinal).Select(t => new Mover([.. t], t.Key, 0))];
 }

@@ -8,7 +8,7 @@ namespace ToiletAid.Core.Comparing;
 /// <param name="Topic">Topic of the questions when they were taken together, else null.</param>
 /// <param name="Share">Their share.</param>
 /// <param name="IsTrials">True for what was tried between the visits, in place of questions.</param>
-public sealed record Mover(ImmutableArray<string> Questions, string? Topic, double Share, bool IsTrials = false)
+public sealed record Mover(ImmutableArray<QuestionId> Questions, string? Topic, double Share, bool IsTrials = false)
 {
     /// <summary>The answers with these ones as they were at the later visit.</summary>
     internal Answers In(Answers answers, Answers later) => Questions.Aggregate(

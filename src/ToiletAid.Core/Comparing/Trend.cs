@@ -40,9 +40,9 @@ public sealed record Trend(Question Question, Part? Part, ImmutableArray<TrendPo
                 knowledge.Changes.FirstOrDefault(c => c.Question == question.Id && c.Part == part?.Id)?.Limits(points[0].Si, sameRater).Sure);
     }
 
-    private static Answers Only(string question, TrendPoint point) => Answers.None.With(question, point.Answer);
+    private static Answers Only(QuestionId question, TrendPoint point) => Answers.None.With(question, point.Answer);
 
-    private static TrendPoint? Point(Visit visit, string question, string? part) => visit.Answers[question] switch
+    private static TrendPoint? Point(Visit visit, QuestionId question, string? part) => visit.Answers[question] switch
     {
         { Value: AnswerValue.Number n, How: HowObtained.Measured } answer => new(visit, answer, n.Amount, n.Unit),
         { Value: AnswerValue.Parts p, How: HowObtained.Measured } answer when part is not null && p.Amounts.TryGetValue(part, out double amount) => new(visit, answer, amount, p.Unit),

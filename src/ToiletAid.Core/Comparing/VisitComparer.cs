@@ -21,7 +21,7 @@ public sealed class VisitComparer(KnowledgeBase knowledge, Advisor advisor)
         ArgumentNullException.ThrowIfNull(to);
         var differences = AnswerDifferences.Of(knowledge, from.Answers, to.Answers, sameRater);
         Advice before = advisor.Rank(from.Answers), after = advisor.Rank(to.Answers);
-        ImmutableArray<string> changed = [.. differences.Select(d => d.Question.Id).Distinct(StringComparer.Ordinal)];
+        ImmutableArray<QuestionId> changed = [.. differences.Select(d => d.Question.Id).Distinct()];
         bool stopped = !before.Stops.IsEmpty || !after.Stops.IsEmpty;
         return new()
         {

@@ -10,9 +10,9 @@ public static class Assumptions
     /// <summary>The answers, with what is assumed where nothing is known. Assumed answers have no way of being obtained.</summary>
     public static Answers Fill(QuestionSet questions, Answers answers) => answers.With(
         questions.All.Where(q => !answers.Knows(q.Id))
-            .Select(q => (q.Id, Value: Assumed(q)))
+            .Select(q => (q.Id.Text, Value: Assumed(q)))
             .Where(a => a.Value is not null)
-            .Select(a => KeyValuePair.Create(a.Id, new Answer(a.Value!, null))));
+            .Select(a => KeyValuePair.Create(a.Text, new Answer(a.Value!, null))));
 
     /// <summary>The answers, with a draw where nothing is known. Each question has a stream of its own, so that one more answer leaves the other draws as they are.</summary>
     /// <param name="questions">The questions.</param>

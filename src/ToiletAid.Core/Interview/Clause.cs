@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ToiletAid.Core.Person;
 
 namespace ToiletAid.Core.Interview;
 
@@ -7,4 +8,4 @@ namespace ToiletAid.Core.Interview;
 /// <param name="Is">The clause holds when the answer is one of these; null where not used.</param>
 /// <param name="IsNot">The clause holds when the answer is none of these; null where not used.</param>
 /// <param name="Known">Other than the rest, the clause holds only when the answer is known and is, or holds, one of these; null where not used.</param>
-public sealed record Clause(string Question, ImmutableArray<string>? Is = null, ImmutableArray<string>? IsNot = null, ImmutableArray<string>? Known = null);
+public sealed record Clause(QuestionId Question, ImmutableArray<string>? Is = null, ImmutableArray<string>? IsNot = null, ImmutableArray<string>? Known = null);

@@ -7,7 +7,7 @@ namespace ToiletAid.Core.Interview;
 public sealed record Question
 {
     /// <summary>Stable id, kebab-case.</summary>
-    public required string Id { get; init; }
+    public required QuestionId Id { get; init; }
 
     /// <summary>Topic under which it is asked.</summary>
     public required string Topic { get; init; }

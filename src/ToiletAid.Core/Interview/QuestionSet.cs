@@ -1,5 +1,6 @@
 using System.Collections.Frozen;
 using System.Collections.Immutable;
+using ToiletAid.Core.Person;
 
 namespace ToiletAid.Core.Interview;
 
@@ -14,7 +15,7 @@ public sealed class QuestionSet
     public QuestionSet(ImmutableArray<Question> questions)
     {
         All = questions;
-        _byId = questions.ToFrozenDictionary(q => q.Id, StringComparer.Ordinal);
+        _byId = questions.ToFrozenDictionary(q => q.Id.Text, StringComparer.Ordinal);
         var lost = questions.SelectMany(q => q.AskWhen).FirstOrDefault(c => !_byId.ContainsKey(c.Question));
         if (lost is not null)
         {
@@ -27,7 +28,7 @@ public sealed class QuestionSet
 
     /// <summary>The question called <paramref name="id"/>.</summary>
     /// <exception cref="KeyNotFoundException">No such question.</exception>
-    public Question this[string id] => _byId[id];
+    public Question this[QuestionId id] => _byId[id.Text];
 
     /// <summary>The question called <paramref name="id"/>, or null.</summary>
     public Question? Find(string id) => _byId.GetValueOrDefault(id);

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ToiletAid.Core.Person;
 
 namespace ToiletAid.Core.Knowledge;
 
@@ -6,7 +7,7 @@ namespace ToiletAid.Core.Knowledge;
 public sealed record AnswerModel
 {
     /// <summary>Id of the question.</summary>
-    public required string Question { get; init; }
+    public required QuestionId Question { get; init; }
 
     /// <summary>Options from the mildest to the gravest; empty for the order of the question.</summary>
     public ImmutableArray<string> MildFirst { get => field.IsDefault ? [] : field; init; }

@@ -1,4 +1,5 @@
 using ToiletAid.Core.Evidence;
+using ToiletAid.Core.Person;
 
 namespace ToiletAid.Core.Knowledge;
 
@@ -6,7 +7,7 @@ namespace ToiletAid.Core.Knowledge;
 public sealed record DetectableChange
 {
     /// <summary>The question.</summary>
-    public required string Question { get; init; }
+    public required QuestionId Question { get; init; }
 
     /// <summary>The part of it, or null for a question without parts.</summary>
     public string? Part { get; init; }

@@ -13,7 +13,7 @@ public static class NamedIds
     public static KnowledgeBase Checked(KnowledgeBase knowledge) => Lost(knowledge) is { } lost ? throw new ArgumentException($"code names {lost}, which the data do not have", nameof(knowledge)) : knowledge;
 
     private static string? Lost(KnowledgeBase knowledge) =>
-        QuestionIds.All.Where(q => knowledge.Questions.Find(q.Question) is null).Select(q => $"the question '{q.Question}'")
+        QuestionIds.All.Where(q => knowledge.Questions.Find(q.Question.Text) is null).Select(q => $"the question '{q.Question}'")
             .Concat(QuestionIds.All.Where(q => q.Options is not null && !knowledge.Questions[q.Question].Options.Select(o => o.Id).ToHashSet(StringComparer.Ordinal).SetEquals(q.Options))
                 .Select(q => $"options of '{q.Question}': {string.Join(", ", q.Options!)}"))
             .Concat(OptionIds.All.Where(o => !knowledge.Questions[o.Question].Options.Any(p => p.Id == o.Text)).Select(o => $"the option '{o.Text}' of '{o.Question}'"))

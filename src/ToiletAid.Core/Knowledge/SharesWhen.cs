@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ToiletAid.Core.Person;
 
 namespace ToiletAid.Core.Knowledge;
 
@@ -6,4 +7,4 @@ namespace ToiletAid.Core.Knowledge;
 /// <param name="Question">Id of the earlier question.</param>
 /// <param name="Is">Answers to it for which these shares hold.</param>
 /// <param name="Shares">Shares by option; options left out are not drawn.</param>
-public sealed record SharesWhen(string Question, ImmutableArray<string> Is, ImmutableSortedDictionary<string, double> Shares);
+public sealed record SharesWhen(QuestionId Question, ImmutableArray<string> Is, ImmutableSortedDictionary<string, double> Shares);

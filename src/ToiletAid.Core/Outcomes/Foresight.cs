@@ -30,7 +30,7 @@ public sealed class Foresight
     internal void Add(FirstTry tried)
     {
         _all.Add(tried);
-        foreach (string id in tried.Known.Ids.Where(id => !_questions[id].Preference && _questions[id].Kind != QuestionKind.Order))
+        foreach (QuestionId id in tried.Known.Ids.Where(id => !_questions[id].Preference && _questions[id].Kind != QuestionKind.Order))
         {
             var question = _questions[id];
             switch (tried.Known[id]!.Value)

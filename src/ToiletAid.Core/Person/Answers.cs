@@ -10,9 +10,9 @@ public sealed class Answers
 
     private readonly ImmutableDictionary<string, Answer> _items;
 
-    private readonly List<string>? _reads;
+    private readonly List<QuestionId>? _reads;
 
-    private Answers(ImmutableDictionary<string, Answer> items, ImmutableArray<PastTrial> trials, List<string>? reads = null)
+    private Answers(ImmutableDictionary<string, Answer> items, ImmutableArray<PastTrial> trials, List<QuestionId>? reads = null)
     {
         _items = items;
         _reads = reads;
@@ -23,44 +23,44 @@ public sealed class Answers
     public ImmutableArray<PastTrial> Trials { get; }
 
     /// <summary>Ids of the questions that were answered, also with "not known".</summary>
-    public IEnumerable<string> Ids => _items.Keys;
+    public IEnumerable<QuestionId> Ids => _items.Keys.Select(id => new QuestionId(id));
 
     /// <summary>The answer to <paramref name="question"/>, or null when it was not asked.</summary>
-    public Answer? this[string question]
+    public Answer? this[QuestionId question]
     {
         get
         {
             _reads?.Add(question);
-            return _items.GetValueOrDefault(question);
+            return _items.GetValueOrDefault(question.Text);
         }
     }
 
     /// <summary>The same answers, which note the id of every question that is looked up: what is worked out from them depends on those answers and on no others.</summary>
     /// <param name="reads">Where they are noted.</param>
-    internal Answers Watched(List<string> reads) => new(_items, Trials, reads);
+    internal Answers Watched(List<QuestionId> reads) => new(_items, Trials, reads);
 
     /// <summary>The same answers with this one put in or replaced.</summary>
-    public Answers With(string question, Answer answer) => new(_items.SetItem(question, answer), Trials);
+    public Answers With(QuestionId question, Answer answer) => new(_items.SetItem(question.Text, answer), Trials);
 
     /// <summary>The same answers with all of these put in or replaced.</summary>
     public Answers With(IEnumerable<KeyValuePair<string, Answer>> answers) => new(_items.SetItems(answers), Trials);
 
     /// <summary>The same answers without this one.</summary>
-    public Answers Without(string question) => new(_items.Remove(question), Trials);
+    public Answers Without(QuestionId question) => new(_items.Remove(question.Text), Trials);
 
     /// <summary>The same answers with these trials in place of others.</summary>
     public Answers With(ImmutableArray<PastTrial> trials) => new(_items, trials);
 
     /// <summary>True when the question was answered with something known.</summary>
-    public bool Knows(string question) => this[question] is { Value: not AnswerValue.NotKnown };
+    public bool Knows(QuestionId question) => this[question] is { Value: not AnswerValue.NotKnown };
 
     /// <summary>The chosen option, or null when not asked, not known or not a choice.</summary>
-    public string? Choice(string question) => (this[question]?.Value as AnswerValue.Choice)?.Option;
+    public string? Choice(QuestionId question) => (this[question]?.Value as AnswerValue.Choice)?.Option;
 
     /// <summary>The chosen member of an enum, or null when not asked, not known or not a choice.</summary>
     public T? Choice<T>(ChoiceId<T> question)
         where T : struct, Enum =>
-        Words.Find<T>(Choice(question.Text));
+        Words.Find<T>(Choice((QuestionId)question));
 
     /// <summary>True when one of these options was chosen; false also when the question was not asked or the answer is not known.</summary>
     /// <param name="options">Options of one question with one choice.</param>
@@ -85,9 +85,9 @@ public sealed class Answers
     public bool Has(OptionId option) => Many(option.Question) is { } many && many.Contains(option.Text);
 
     /// <summary>The chosen options, or null when not asked or not known.</summary>
-    public ImmutableArray<string>? Many(string question) => (this[question]?.Value as AnswerValue.Many)?.Options;
+    public ImmutableArray<string>? Many(QuestionId question) => (this[question]?.Value as AnswerValue.Many)?.Options;
 
     /// <summary>The number, in SI, or null when not asked, not known or not a number.</summary>
-    public double? Si(string question) =>
+    public double? Si(QuestionId question) =>
         this[question]?.Value is AnswerValue.Number n && Quantities.Units.Find(n.Unit) is { } unit ? unit.ToSi(n.Amount) : null;
 }

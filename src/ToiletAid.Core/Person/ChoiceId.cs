@@ -7,6 +7,9 @@ public readonly record struct ChoiceId<T>(string Text)
     where T : struct, Enum
 {
     /// <summary>The id where any question can stand.</summary>
+    public static implicit operator QuestionId(ChoiceId<T> id) => new(id.Text);
+
+    /// <summary>The id as a text.</summary>
     public static implicit operator string(ChoiceId<T> id) => id.Text;
 
     /// <inheritdoc/>

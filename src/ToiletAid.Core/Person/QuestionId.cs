@@ -1,6 +1,6 @@
 namespace ToiletAid.Core.Person;
 
-/// <summary>Id of a question that code names. All of them stand in <see cref="QuestionIds"/>.</summary>
+/// <summary>Id of a question. Those that code names stand in <see cref="QuestionIds"/>, the others come with the data.</summary>
 /// <param name="Text">The id as the data have it.</param>
 public readonly record struct QuestionId(string Text)
 {

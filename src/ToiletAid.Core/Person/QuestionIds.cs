@@ -6,7 +6,7 @@ namespace ToiletAid.Core.Person;
 /// <summary>Questions that code names, held against the data when these are loaded (<c>NamedIds</c>).</summary>
 public static class QuestionIds
 {
-    private static readonly IdTable<(string Question, IEnumerable<string>? Options)> Named = new();
+    private static readonly IdTable<(QuestionId Question, IEnumerable<string>? Options)> Named = new();
 
     public static readonly QuestionId RedFlags = Any("red-flags");
     public static readonly QuestionId Precautions = Any("precautions");
@@ -55,10 +55,10 @@ public static class QuestionIds
     public static readonly QuestionId Priorities = Any("priorities");
 
     /// <summary>All of them, with all options where these are the members of an enum.</summary>
-    internal static IReadOnlyList<(string Question, IEnumerable<string>? Options)> All => Named.All;
+    internal static IReadOnlyList<(QuestionId Question, IEnumerable<string>? Options)> All => Named.All;
 
-    private static QuestionId Any(string id) => new(Named.Add((id, null)).Question);
+    private static QuestionId Any(string id) => Named.Add((new(id), null)).Question;
 
     private static ChoiceId<T> Choice<T>(string id)
-        where T : struct, Enum => new(Named.Add((id, Words.All<T>())).Question);
+        where T : struct, Enum => new(Named.Add((new(id), Words.All<T>())).Question.Text);
 }

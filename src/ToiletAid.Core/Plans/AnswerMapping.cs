@@ -86,7 +86,7 @@ public static class AnswerMapping
 
     /// <summary>A number that is known or assumed, SI.</summary>
     /// <exception cref="ArgumentException">It is neither.</exception>
-    internal static double Settled(Answers filled, string question) =>
+    internal static double Settled(Answers filled, QuestionId question) =>
         filled.Si(question) ?? throw new ArgumentException($"{question} is neither known nor assumed", nameof(filled));
 
     private static ImmutableDictionary<JointMotion, ReachInput> Measured(AnswerValue.Parts parts, HowObtained? how)
@@ -96,6 +96,6 @@ public static class AnswerMapping
             .ToImmutableDictionary(j => j.Motion, j => new ReachInput(unit.ToSi(parts.Amounts[j.Part]), how ?? HowObtained.Measured));
     }
 
-    private static ReachInput? Input(Answers known, string question) =>
+    private static ReachInput? Input(Answers known, QuestionId question) =>
         known.Si(question) is { } si ? new ReachInput(si, known[question]!.How ?? HowObtained.Reported) : null;
 }

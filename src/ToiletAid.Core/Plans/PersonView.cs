@@ -89,6 +89,6 @@ internal sealed class PersonView(EvidenceTable evidence, Answers filled)
         steps == OptionIds.StepsFourOrMore.Text ? double.PositiveInfinity : evidence.Value(EvidenceIds.LearningFollows[steps]);
 
     // What is assumed while nothing is known stands with the questions, and nowhere a second time.
-    private static string Settled(Answers filled, string question) =>
+    private static string Settled(Answers filled, QuestionId question) =>
         filled.Choice(question) ?? throw new ArgumentException($"{question} is neither known nor assumed", nameof(filled));
 }

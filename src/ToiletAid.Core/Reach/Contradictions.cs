@@ -17,7 +17,7 @@ internal static class Contradictions
             PersonDraw best = model.Middle(1, 1, errors), worst = model.Middle(0, 1, -errors);
             double missing = b == LandmarkBehind.NotPastTheHip ? 0 : landmarks.MissingBehind(in best, b);
             double beyond = b == LandmarkBehind.WaistOrAbove ? 0 : -landmarks.MissingBehind(in worst, b + 1);
-            Add(found, "reach-behind", missing, beyond);
+            Add(found, QuestionIds.ReachBehind, missing, beyond);
         }
 
         if (person.Front is { } f && !person.Joints.IsEmpty)
@@ -25,7 +25,7 @@ internal static class Contradictions
             PersonDraw best = model.Middle(1, 1, errors), worst = model.Middle(behind, 0, -errors);
             double missing = f == LandmarkFront.NotPastMidThigh ? 0 : landmarks.MissingFront(in best, f);
             double beyond = f == LandmarkFront.PastTheGroin ? 0 : -landmarks.MissingFront(in worst, f + 1);
-            Add(found, "reach-front", missing, beyond);
+            Add(found, QuestionIds.ReachFront, missing, beyond);
         }
 
         if (person is { Lean: { } forward, LeanForward: { } forwardBy })
@@ -41,7 +41,7 @@ internal static class Contradictions
         return found.ToImmutable();
     }
 
-    private static void Add(ImmutableArray<ReachContradiction>.Builder found, string question, double missing, double beyond)
+    private static void Add(ImmutableArray<ReachContradiction>.Builder found, QuestionId question, double missing, double beyond)
     {
         if (missing > 0)
         {
@@ -65,11 +65,11 @@ internal static class Contradictions
         double error = numbers.ContradictionErrors * numbers.JointError(JointMotion.TrunkFlexion, degrees.How);
         if (leans && degrees.Value + error < least)
         {
-            found.Add(new ReachContradiction("lean", "lean-degrees", 0, least - degrees.Value - error, AnswerIsTooGood: true));
+            found.Add(new ReachContradiction(QuestionIds.Lean, "lean-degrees", 0, least - degrees.Value - error, AnswerIsTooGood: true));
         }
         else if (!leans && degrees.Value - error > most)
         {
-            found.Add(new ReachContradiction("lean", "lean-degrees", 0, degrees.Value - error - most, AnswerIsTooGood: false));
+            found.Add(new ReachContradiction(QuestionIds.Lean, "lean-degrees", 0, degrees.Value - error - most, AnswerIsTooGood: false));
         }
     }
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using ToiletAid.Core.Evidence;
+using ToiletAid.Core.Person;
 
 namespace ToiletAid.Core.Safety;
 
@@ -14,7 +15,7 @@ public abstract record Condition
     internal abstract IEnumerable<PlanFeature> Features { get; }
 
     /// <summary>Questions whose answers it looks at.</summary>
-    internal abstract IEnumerable<string> Questions { get; }
+    internal abstract IEnumerable<QuestionId> Questions { get; }
 
     /// <summary>Whether it holds; features need a plan in <paramref name="context"/>.</summary>
     internal abstract RuleOutcome Of(RuleContext context);
@@ -26,7 +27,7 @@ public abstract record Condition
         internal override IEnumerable<PlanFeature> Features => [];
 
         /// <inheritdoc/>
-        internal override IEnumerable<string> Questions => [];
+        internal override IEnumerable<QuestionId> Questions => [];
 
         /// <inheritdoc/>
         internal override RuleOutcome Of(RuleContext context) => RuleOutcome.Yes;
@@ -40,7 +41,7 @@ public abstract record Condition
         internal override IEnumerable<PlanFeature> Features => Parts.SelectMany(p => p.Features);
 
         /// <inheritdoc/>
-        internal override IEnumerable<string> Questions => Parts.SelectMany(p => p.Questions);
+        internal override IEnumerable<QuestionId> Questions => Parts.SelectMany(p => p.Questions);
 
         /// <inheritdoc/>
         internal override RuleOutcome Of(RuleContext context)
@@ -67,7 +68,7 @@ public abstract record Condition
         internal override IEnumerable<PlanFeature> Features => Parts.SelectMany(p => p.Features);
 
         /// <inheritdoc/>
-        internal override IEnumerable<string> Questions => Parts.SelectMany(p => p.Questions);
+        internal override IEnumerable<QuestionId> Questions => Parts.SelectMany(p => p.Questions);
 
         /// <inheritdoc/>
         internal override RuleOutcome Of(RuleContext context)
@@ -94,7 +95,7 @@ public abstract record Condition
         internal override IEnumerable<PlanFeature> Features => Part.Features;
 
         /// <inheritdoc/>
-        internal override IEnumerable<string> Questions => Part.Questions;
+        internal override IEnumerable<QuestionId> Questions => Part.Questions;
 
         /// <inheritdoc/>
         internal override RuleOutcome Of(RuleContext context) => !Part.Of(context);
@@ -103,13 +104,13 @@ public abstract record Condition
     /// <summary>The answer is one of these, or holds one of these where many can be chosen.</summary>
     /// <param name="Question">Id of the question.</param>
     /// <param name="Options">Ids of options.</param>
-    public sealed record Answered(string Question, ImmutableArray<string> Options) : Condition
+    public sealed record Answered(QuestionId Question, ImmutableArray<string> Options) : Condition
     {
         /// <inheritdoc/>
         internal override IEnumerable<PlanFeature> Features => [];
 
         /// <inheritdoc/>
-        internal override IEnumerable<string> Questions => [Question];
+        internal override IEnumerable<QuestionId> Questions => [Question];
 
         /// <inheritdoc/>
         internal override RuleOutcome Of(RuleContext context) =>
@@ -120,13 +121,13 @@ public abstract record Condition
 
     /// <summary>The answer is not known.</summary>
     /// <param name="Question">Id of the question.</param>
-    public sealed record NotKnown(string Question) : Condition
+    public sealed record NotKnown(QuestionId Question) : Condition
     {
         /// <inheritdoc/>
         internal override IEnumerable<PlanFeature> Features => [];
 
         /// <inheritdoc/>
-        internal override IEnumerable<string> Questions => [Question];
+        internal override IEnumerable<QuestionId> Questions => [Question];
 
         /// <inheritdoc/>
         internal override RuleOutcome Of(RuleContext context) => RuleOutcome.If(!context.Known.Knows(Question));
@@ -135,13 +136,13 @@ public abstract record Condition
     /// <summary>The answer is a number above a limit.</summary>
     /// <param name="Question">Id of the question.</param>
     /// <param name="Limit">The limit in the evidence.</param>
-    public sealed record Above(string Question, EvidenceId Limit) : Condition
+    public sealed record Above(QuestionId Question, EvidenceId Limit) : Condition
     {
         /// <inheritdoc/>
         internal override IEnumerable<PlanFeature> Features => [];
 
         /// <inheritdoc/>
-        internal override IEnumerable<string> Questions => [Question];
+        internal override IEnumerable<QuestionId> Questions => [Question];
 
         /// <inheritdoc/>
         internal override RuleOutcome Of(RuleContext context) =>
@@ -156,7 +157,7 @@ public abstract record Condition
         internal override IEnumerable<PlanFeature> Features => [Is];
 
         /// <inheritdoc/>
-        internal override IEnumerable<string> Questions => [];
+        internal override IEnumerable<QuestionId> Questions => [];
 
         /// <inheritdoc/>
         internal override RuleOutcome Of(RuleContext context) => Is.Of(context);

@@ -94,16 +94,16 @@ internal sealed class ConditionReader
         var question = _questions.Find(id) ?? throw Fault($"'{id}' is no question");
         if (word[sign] == '>')
         {
-            return _evidence.Find(after) is { } limit && question.Number is not null ? new Condition.Above(id, limit) : throw Fault($"'{word}' compares no number with an entry of the evidence");
+            return _evidence.Find(after) is { } limit && question.Number is not null ? new Condition.Above(question.Id, limit) : throw Fault($"'{word}' compares no number with an entry of the evidence");
         }
 
         if (after == "?")
         {
-            return new Condition.NotKnown(id);
+            return new Condition.NotKnown(question.Id);
         }
 
         ImmutableArray<string> options = [.. after.Split('|')];
-        return options.FirstOrDefault(o => question.FindOption(o) is null) is { } lost ? throw Fault($"'{lost}' is no answer to {id}") : new Condition.Answered(id, options);
+        return options.FirstOrDefault(o => question.FindOption(o) is null) is { } lost ? throw Fault($"'{lost}' is no answer to {id}") : new Condition.Answered(question.Id, options);
     }
 
     private bool Take(string word)

@@ -198,18 +198,18 @@ internal static class PlanFeatures
     private static RuleOutcome If(bool applies, RuleContext c, Func<RuleContext, ImmutableArray<Slot>> slots) =>
         applies ? RuleOutcome.Yes.With(slots(c)) : RuleOutcome.No;
 
-    private static PlanFeature Step(string name, Func<RuleContext, OperationHandling, bool> fails, Func<OperationHandling, string> question) =>
+    private static PlanFeature Step(string name, Func<RuleContext, OperationHandling, bool> fails, Func<OperationHandling, QuestionId> question) =>
         new(name, c => Failing(c, fails, question)) { Slots = ["operation", "force", "capacity"], DependsOnHand = true };
 
     /// <summary>What is assumed of a hand rules nothing out; it only lowers the value.</summary>
-    private static RuleOutcome Failing(RuleContext c, Func<RuleContext, OperationHandling, bool> fails, Func<OperationHandling, string> question)
+    private static RuleOutcome Failing(RuleContext c, Func<RuleContext, OperationHandling, bool> fails, Func<OperationHandling, QuestionId> question)
     {
         var outcome = c.Demands.Handling is { } main ? Failing(c, main, RuleOutcome.No, fails, question) : RuleOutcome.No;
         return outcome.Applies == true || c.Demands.CompanionHandling is not { } companion ? outcome : Failing(c, companion, outcome, fails, question);
     }
 
     private static RuleOutcome Failing(
-        RuleContext c, HandlingAssessment handling, RuleOutcome unclear, Func<RuleContext, OperationHandling, bool> fails, Func<OperationHandling, string> question)
+        RuleContext c, HandlingAssessment handling, RuleOutcome unclear, Func<RuleContext, OperationHandling, bool> fails, Func<OperationHandling, QuestionId> question)
     {
         foreach (var operation in handling.Operations)
         {
@@ -233,7 +233,7 @@ internal static class PlanFeatures
     }
 
     /// <summary>The measurement that would settle how strong the hand is in the grasp that was used.</summary>
-    private static string Strength(OperationHandling operation) => operation.GraspUsed == Grasp.FinePinch ? QuestionIds.Pinch : QuestionIds.Grip;
+    private static QuestionId Strength(OperationHandling operation) => operation.GraspUsed == Grasp.FinePinch ? QuestionIds.Pinch : QuestionIds.Grip;
 
     private static RuleOutcome SqueezesHard(RuleContext c) => RuleOutcome.If(c.Plan.Methods.Any(m => m.Operations.Any(o =>
         o.Force.Value > c.Value(EvidenceIds.GripLight) && !o.AgainstTheBody && o.Grasps.All(g => g is Grasp.FinePinch or Grasp.WholeHand))));

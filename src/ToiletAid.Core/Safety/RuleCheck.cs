@@ -16,7 +16,7 @@ public sealed record RuleCheck
         _brings = brings;
         _exposed = exposed;
         DependsOnHand = brings.Features.Any(f => f.DependsOnHand);
-        DependsOnGrip = DependsOnHand || Questions.Contains(QuestionIds.Grip, StringComparer.Ordinal);
+        DependsOnGrip = DependsOnHand || Questions.Contains(QuestionIds.Grip);
         DependsOnReach = brings.Features.Any(f => f.DependsOnReach);
         OfThePerson = brings is Condition.Always;
         _exposedByAnswers = !exposed.Features.Any();
@@ -41,7 +41,7 @@ public sealed record RuleCheck
     public bool OfThePerson { get; }
 
     /// <summary>Questions whose answers it looks at.</summary>
-    internal IEnumerable<string> Questions => _brings.Questions.Concat(_exposed.Questions).Distinct(StringComparer.Ordinal);
+    internal IEnumerable<QuestionId> Questions => _brings.Questions.Concat(_exposed.Questions).Distinct();
 
     /// <summary>Whether it applies: the plan brings it, and the person is exposed to it.</summary>
     /// <param name="context">Person and plan.</param>

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ToiletAid.Core.Person;
 
 namespace ToiletAid.Core.Safety;
 
@@ -6,7 +7,7 @@ namespace ToiletAid.Core.Safety;
 /// <param name="Applies">True when it applies, false when it does not, null when it cannot tell.</param>
 /// <param name="Needs">Questions without whose answers it cannot tell; empty when it can.</param>
 /// <param name="Slots">Numbers and words of the case for its sentence.</param>
-public sealed record RuleOutcome(bool? Applies, ImmutableArray<string> Needs, ImmutableArray<Slot> Slots)
+public sealed record RuleOutcome(bool? Applies, ImmutableArray<QuestionId> Needs, ImmutableArray<Slot> Slots)
 {
     /// <summary>It applies.</summary>
     public static readonly RuleOutcome Yes = new(true, [], []);
@@ -15,7 +16,7 @@ public sealed record RuleOutcome(bool? Applies, ImmutableArray<string> Needs, Im
     public static readonly RuleOutcome No = new(false, [], []);
 
     /// <summary>It cannot tell without the answer to <paramref name="question"/>.</summary>
-    public static RuleOutcome Unclear(string question) => new(null, [question], []);
+    public static RuleOutcome Unclear(QuestionId question) => new(null, [question], []);
 
     /// <summary>It applies or not.</summary>
     public static RuleOutcome If(bool applies) => applies ? Yes : No;

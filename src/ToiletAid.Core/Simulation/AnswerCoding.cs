@@ -21,14 +21,14 @@ internal sealed class AnswerCoding
     internal AnswerCoding(QuestionSet questions)
     {
         Questions = questions;
-        _index = questions.All.Select((q, i) => KeyValuePair.Create(q.Id, i)).ToFrozenDictionary(StringComparer.Ordinal);
+        _index = questions.All.Select((q, i) => KeyValuePair.Create(q.Id.Text, i)).ToFrozenDictionary(StringComparer.Ordinal);
         _options = [.. questions.All.Select(q => q.Options.Select((o, i) => KeyValuePair.Create(o.Id, i)).ToFrozenDictionary(StringComparer.Ordinal))];
         _others = [.. questions.All.Select(_ => new Dictionary<string, int>(StringComparer.Ordinal))];
     }
 
     internal QuestionSet Questions { get; }
 
-    internal int Index(string question) => _index[question];
+    internal int Index(QuestionId question) => _index[question.Text];
 
     /// <summary>The numbers of all answers.</summary>
     internal int[] Of(Answers answers)

@@ -9,10 +9,10 @@ namespace ToiletAid.Core.Simulation;
 internal sealed class LikelyPerson
 {
     /// <summary>Answers that reach is worked out from here.</summary>
-    private static readonly ImmutableArray<string> Landmarks = ["place", "posture", "reach-behind", "reach-front", "lean", "joints"];
+    private static readonly ImmutableArray<QuestionId> Landmarks = [QuestionIds.Place, QuestionIds.Posture, QuestionIds.ReachBehind, QuestionIds.ReachFront, QuestionIds.Lean, QuestionIds.Joints];
 
     /// <summary>Build counts only where it is known, and then it is the same for all: each drawn build would have to be solved anew.</summary>
-    private static readonly ImmutableArray<string> Build = ["age", "sex", "stature", "mass"];
+    private static readonly ImmutableArray<QuestionId> Build = [QuestionIds.Age, QuestionIds.Sex, QuestionIds.Stature, QuestionIds.Mass];
 
     private Answers? _filled;
 
@@ -56,7 +56,7 @@ internal sealed class LikelyPerson
 
     private static Answers LandmarksOf(Answers answers, Answers known)
     {
-        var kept = Landmarks.Where(q => answers[q] is not null).Concat(Build.Where(known.Knows)).Select(q => KeyValuePair.Create(q, answers[q]!));
+        var kept = Landmarks.Where(q => answers[q] is not null).Concat(Build.Where(known.Knows)).Select(q => KeyValuePair.Create(q.Text, answers[q]!));
         return Answers.None.With(answers.Many(QuestionIds.Precautions) is { } some
             ? kept.Append(KeyValuePair.Create(QuestionIds.Precautions.Text, new Answer(new AnswerValue.Many([.. some.Where(AnswerMapping.IsAboutReach)]), HowObtained.Reported)))
             : kept);

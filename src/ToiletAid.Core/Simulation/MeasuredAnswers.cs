@@ -17,7 +17,7 @@ internal sealed class MeasuredAnswers(KnowledgeBase knowledge, PeopleModel model
     private readonly double[] _ageZ = [.. model.AgeShares.Select(StandardNormal.Quantile)];
 
     /// <summary>A number for the question, or null where none is given.</summary>
-    internal AnswerValue? Of(Question question, Answers answers, Traits traits, ref RandomDraws draws) => question.Id switch
+    internal AnswerValue? Of(Question question, Answers answers, Traits traits, ref RandomDraws draws) => question.Id.Text switch
     {
         "age" => Number(question.Number!, Years(traits), 1),
         "stature" => Number(question.Number!, Stature(answers, draws.NextNormal()) * 100, 1),
@@ -35,7 +35,7 @@ internal sealed class MeasuredAnswers(KnowledgeBase knowledge, PeopleModel model
     /// <summary>The same answer in the coarse steps in which people are told apart while questions are chosen; other answers as they are.</summary>
     internal AnswerValue Rounded(Question question, AnswerValue value)
     {
-        if (value is not AnswerValue.Number number || !model.AskingSteps.TryGetValue(question.Id, out double step))
+        if (value is not AnswerValue.Number number || !model.AskingSteps.TryGetValue(question.Id.Text, out double step))
         {
             return value;
         }
@@ -47,7 +47,7 @@ internal sealed class MeasuredAnswers(KnowledgeBase knowledge, PeopleModel model
     /// <summary>How likely somebody with these traits has a number, up to a factor that is the same for all traits.</summary>
     internal double Chance(Question question, AnswerValue value, Answers answers, Traits traits)
     {
-        switch (question.Id, value)
+        switch (question.Id.Text, value)
         {
             case ("age", AnswerValue.Number):
                 double off = (Years(traits) - answers.Si(QuestionIds.Age)!.Value) / model.AgeKernel;

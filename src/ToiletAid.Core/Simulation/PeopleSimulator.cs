@@ -32,10 +32,10 @@ public sealed class PeopleSimulator
     {
         _knowledge = knowledge;
         _model = model;
-        _models = model.Answers.ToFrozenDictionary(a => a.Question, StringComparer.Ordinal);
+        _models = model.Answers.ToFrozenDictionary(a => a.Question.Text, StringComparer.Ordinal);
         _measured = new(knowledge, model);
         var choices = knowledge.Questions.All.Where(q => q.Kind == QuestionKind.Choice).Select(q => (Question: q, Model: _models.GetValueOrDefault(q.Id))).ToList();
-        _usual = choices.ToFrozenDictionary(c => c.Question.Id, c => Ordered(c.Question, c.Model, null), StringComparer.Ordinal);
+        _usual = choices.ToFrozenDictionary(c => c.Question.Id.Text, c => Ordered(c.Question, c.Model, null), StringComparer.Ordinal);
         _given = choices.SelectMany(c => (c.Model?.Given ?? []).Select(g => (c.Question, c.Model, Given: g)))
             .ToFrozenDictionary(c => c.Given, c => Ordered(c.Question, c.Model, c.Given));
         foreach (var answer in model.Answers)

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using ToiletAid.Core.Advising;
+using ToiletAid.Core.Person;
 
 namespace ToiletAid.Core.Teaching;
 
@@ -7,4 +8,4 @@ namespace ToiletAid.Core.Teaching;
 /// <param name="Finding">The rule with its numbers.</param>
 /// <param name="Question">Id of the question whose answer brings it; null where it holds for everybody.</param>
 /// <param name="Options">Ids of the options that bring it; <see cref="KindRules.High"/> for the highest number.</param>
-public sealed record KindRule(Finding Finding, string? Question, ImmutableArray<string> Options);
+public sealed record KindRule(Finding Finding, QuestionId? Question, ImmutableArray<string> Options);

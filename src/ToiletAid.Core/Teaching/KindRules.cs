@@ -68,7 +68,7 @@ public sealed class KindRules(KnowledgeBase knowledge)
     private Finding? Always(RuleCheck rule, Aid aid, Answers known, Func<Plan, bool> counts, bool mayLookElsewhere)
     {
         RuleOutcome? last = null;
-        var looked = new List<string>();
+        var looked = new List<QuestionId>();
         var watched = known.Watched(looked);
         foreach (var plan in new PlanSpace(knowledge.Catalogue, knowledge.Evidence, known).Of(aid).Where(counts))
         {
@@ -79,6 +79,6 @@ public sealed class KindRules(KnowledgeBase knowledge)
             }
         }
 
-        return last is null || (!mayLookElsewhere && looked.Except(rule.Questions, StringComparer.Ordinal).Any()) ? null : new(rule.Rule, last.Slots);
+        return last is null || (!mayLookElsewhere && looked.Except(rule.Questions).Any()) ? null : new(rule.Rule, last.Slots);
     }
 }

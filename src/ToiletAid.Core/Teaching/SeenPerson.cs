@@ -25,7 +25,7 @@ public sealed class SeenPerson
         ArgumentNullException.ThrowIfNull(advice);
         _chosen = questions.All
             .Where(q => q.Kind is QuestionKind.Choice or QuestionKind.Many && answers.Knows(q.Id))
-            .ToFrozenDictionary(q => q.Id, q => answers.Many(q.Id) ?? (answers.Choice(q.Id) is { } one ? [one] : []), StringComparer.Ordinal);
+            .ToFrozenDictionary(q => q.Id.Text, q => answers.Many(q.Id) ?? (answers.Choice(q.Id) is { } one ? [one] : []), StringComparer.Ordinal);
         First = advice.Ranked.FirstOrDefault()?.Plan.Aid.KindId;
         _places = advice.Ranked.ToFrozenDictionary(r => r.Plan.Aid.KindId, r => r.Rank, StringComparer.Ordinal);
         _ahead = advice.Ranked.Length < 2 ? FrozenDictionary<string, ImmutableArray<double>>.Empty : advice.Ranked.ToFrozenDictionary(

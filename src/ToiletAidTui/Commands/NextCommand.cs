@@ -52,7 +52,7 @@ internal static class NextCommand
             json.WriteString("person", profile.Person);
             ClinicText.Write(json, knowledge);
             AdviceJson.Stop(json, stops);
-            json.WriteStrings("next", outlook.Next.Select(q => q.Id));
+            json.WriteStrings("next", outlook.Next.Select(q => q.Id.Text));
             json.WriteString("enough", Words.Of(outlook.Enough));
             json.WriteString("first", outlook.First?.Id);
             json.WriteNumber("firstShare", Math.Round(outlook.Share, 2));

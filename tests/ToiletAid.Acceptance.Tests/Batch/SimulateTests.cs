@@ -48,10 +48,10 @@ public sealed class SimulateTests
     [InlineData("place")]
     public void Answers_have_the_shares_that_the_question_expects(string question)
     {
-        string[] given = [.. Crowd.Value.Select(p => p.Latest.Answers.Choice(question)).OfType<string>()];
-        double total = Questions[question].Options.Sum(o => o.Share);
+        string[] given = [.. Crowd.Value.Select(p => p.Latest.Answers.Choice(new(question))).OfType<string>()];
+        double total = Questions[new(question)].Options.Sum(o => o.Share);
 
-        foreach (var option in Questions[question].Options)
+        foreach (var option in Questions[new(question)].Options)
         {
             double expected = option.Share / total;
             double error = Math.Sqrt(expected * (1 - expected) / given.Length);
@@ -64,19 +64,19 @@ public sealed class SimulateTests
     {
         var people = Crowd.Value.Select(p => p.Latest.Answers).ToList();
 
-        Assert.True(Share(people, a => a.Choice("grasp") == "whole-hand", a => a.Choice("dexterity") == "cannot") > 1.5 * Share(people, a => a.Choice("grasp") == "fine-pinch", a => a.Choice("dexterity") == "cannot"));
-        Assert.True(Share(people, a => Years(a) >= 80, a => a.Choice("grasp") is "none" or "press-with-forearm") > Share(people, a => Years(a) < 55, a => a.Choice("grasp") is "none" or "press-with-forearm"));
-        Assert.True(Share(people, a => a.Choice("reach-behind") == "not-past-the-hip", a => a.Choice("reach-front") == "not-past-mid-thigh") > 1.5 * Share(people, a => a.Choice("reach-behind") == "the-cleft", a => a.Choice("reach-front") == "not-past-mid-thigh"));
-        Assert.True(Share(people, a => a.Choice("feeling") == "none", a => a.Choice("skin") != "sound") > 1.2 * Share(people, a => a.Choice("feeling") == "usual", a => a.Choice("skin") != "sound"));
-        Assert.True(Share(people, a => a.Choice("steps") == "one", a => a.Choice("helper") == "always") > 1.5 * Share(people, a => a.Choice("steps") == "four-or-more", a => a.Choice("helper") == "always"));
+        Assert.True(Share(people, a => a.Choice((QuestionId)QuestionIds.Grasp) == "whole-hand", a => a.Choice((QuestionId)QuestionIds.Dexterity) == "cannot") > 1.5 * Share(people, a => a.Choice((QuestionId)QuestionIds.Grasp) == "fine-pinch", a => a.Choice((QuestionId)QuestionIds.Dexterity) == "cannot"));
+        Assert.True(Share(people, a => Years(a) >= 80, a => a.Choice((QuestionId)QuestionIds.Grasp) is "none" or "press-with-forearm") > Share(people, a => Years(a) < 55, a => a.Choice((QuestionId)QuestionIds.Grasp) is "none" or "press-with-forearm"));
+        Assert.True(Share(people, a => a.Choice((QuestionId)QuestionIds.ReachBehind) == "not-past-the-hip", a => a.Choice((QuestionId)QuestionIds.ReachFront) == "not-past-mid-thigh") > 1.5 * Share(people, a => a.Choice((QuestionId)QuestionIds.ReachBehind) == "the-cleft", a => a.Choice((QuestionId)QuestionIds.ReachFront) == "not-past-mid-thigh"));
+        Assert.True(Share(people, a => a.Choice(QuestionIds.Feeling) == "none", a => a.Choice(QuestionIds.Skin) != "sound") > 1.2 * Share(people, a => a.Choice(QuestionIds.Feeling) == "usual", a => a.Choice(QuestionIds.Skin) != "sound"));
+        Assert.True(Share(people, a => a.Choice(QuestionIds.Steps) == "one", a => a.Choice(QuestionIds.Helper) == "always") > 1.5 * Share(people, a => a.Choice(QuestionIds.Steps) == "four-or-more", a => a.Choice(QuestionIds.Helper) == "always"));
     }
 
     [Fact]
     public void Stature_and_mass_are_those_of_the_survey()
     {
         // Gordon et al. 2014, NATICK/TR-15/007, women: stature 162.85 cm, deviation 6.42; mass 67.76 kg, deviation 10.98.
-        var women = Crowd.Value.Select(p => p.Latest.Answers).Where(a => a.Choice("sex") == "female").ToList();
-        double[] stature = [.. women.Select(a => a.Si("stature")).OfType<double>().Select(m => m * 100)], mass = [.. women.Select(a => a.Si("mass")).OfType<double>()];
+        var women = Crowd.Value.Select(p => p.Latest.Answers).Where(a => a.Choice((QuestionId)QuestionIds.Sex) == "female").ToList();
+        double[] stature = [.. women.Select(a => a.Si(QuestionIds.Stature)).OfType<double>().Select(m => m * 100)], mass = [.. women.Select(a => a.Si(QuestionIds.Mass)).OfType<double>()];
 
         Assert.InRange(stature.Average(), 162.85 - 0.7, 162.85 + 0.7);
         Assert.InRange(Spread(stature), 6.42 - 0.5, 6.42 + 0.5);
@@ -87,9 +87,9 @@ public sealed class SimulateTests
     [Fact]
     public void Nobody_in_bed_sits_and_no_man_bleeds_monthly()
     {
-        Assert.All(Crowd.Value.Select(p => p.Latest.Answers).Where(a => a.Choice("place") == "bed"), a => Assert.Contains(a.Choice("posture"), (string?[])["side-lying", "reclined", null]));
-        Assert.All(Crowd.Value.Select(p => p.Latest.Answers).Where(a => a.Choice("sex") != "female"), a => Assert.DoesNotContain("menstrual-blood", a.Many("also") ?? []));
-        Assert.Contains(Crowd.Value, p => (p.Latest.Answers.Many("also") ?? []).Contains("menstrual-blood"));
+        Assert.All(Crowd.Value.Select(p => p.Latest.Answers).Where(a => a.Choice(QuestionIds.Place) == "bed"), a => Assert.Contains(a.Choice((QuestionId)QuestionIds.Posture), (string?[])["side-lying", "reclined", null]));
+        Assert.All(Crowd.Value.Select(p => p.Latest.Answers).Where(a => a.Choice((QuestionId)QuestionIds.Sex) != "female"), a => Assert.DoesNotContain("menstrual-blood", a.Many(QuestionIds.Also) ?? []));
+        Assert.Contains(Crowd.Value, p => (p.Latest.Answers.Many(QuestionIds.Also) ?? []).Contains("menstrual-blood"));
     }
 
     [Theory]
@@ -105,7 +105,7 @@ public sealed class SimulateTests
         Assert.Single(error.TrimEnd('\n').Split('\n'));
     }
 
-    private static double Years(Answers answers) => answers["age"] is { Value: AnswerValue.Number n } ? n.Amount : double.NaN;
+    private static double Years(Answers answers) => answers[QuestionIds.Age] is { Value: AnswerValue.Number n } ? n.Amount : double.NaN;
 
     private static double Share(IEnumerable<Answers> people, Func<Answers, bool> among, Func<Answers, bool> of)
     {

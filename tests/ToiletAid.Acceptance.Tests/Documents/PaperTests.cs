@@ -136,7 +136,7 @@ public sealed partial class PaperTests
         var words = DocumentData.Load();
         var aids = BuiltIn.Aids();
 
-        Assert.Equal(BuiltIn.Questions().All.Select(q => q.Id).Order(StringComparer.Ordinal), words.Labels.Keys.Order(StringComparer.Ordinal));
+        Assert.Equal(BuiltIn.Questions().All.Select(q => q.Id.Text).Order(StringComparer.Ordinal), words.Labels.Keys.Order(StringComparer.Ordinal));
         Assert.Equal(aids.Aids.Select(a => a.Id).Order(StringComparer.Ordinal), words.Aids.Keys.Order(StringComparer.Ordinal));
         Assert.Equal(aids.AddOns.Select(a => a.Id).Order(StringComparer.Ordinal), words.AddOns.Keys.Order(StringComparer.Ordinal));
         Assert.Subset(words.Labels.Keys.ToHashSet(), words.Icf.SelectMany(i => i.Questions).ToHashSet());

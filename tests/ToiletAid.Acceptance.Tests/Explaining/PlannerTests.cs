@@ -57,7 +57,7 @@ public sealed class PlannerTests
         var simulator = new PeopleSimulator(Knowledge, BuiltIn.People());
         int helped = 0;
         foreach (var person in Enumerable.Range(0, 200).Select(n => simulator.Make(5, n, Depth.Full, new(2026, 1, 1)).Latest.Answers)
-            .Where(a => Advisor.Stops(a).IsEmpty && a["steps"] is { Value: AnswerValue.Choice { Option: "one" } }).Take(12))
+            .Where(a => Advisor.Stops(a).IsEmpty && a[QuestionIds.Steps] is { Value: AnswerValue.Choice { Option: "one" } }).Take(12))
         {
             var answers = Answers.None;
             while (Planner.Open(Depth.Quick, answers) is [var next, ..])
@@ -68,7 +68,7 @@ public sealed class PlannerTests
             if (Planner.Look(Depth.Quick, answers).First is { Method: MethodKind.Helper })
             {
                 helped++;
-                Assert.NotNull(answers["helper"]);
+                Assert.NotNull(answers[QuestionIds.Helper]);
             }
         }
 
@@ -104,7 +104,7 @@ public sealed class PlannerTests
 
     [Fact]
     public void A_red_flag_ends_the_interview() =>
-        Assert.Empty(Planner.Open(Depth.Measured, Answers.None.With("red-flags", new(new AnswerValue.Many(["new-severe-pain"]), HowObtained.Reported))));
+        Assert.Empty(Planner.Open(Depth.Measured, Answers.None.With(QuestionIds.RedFlags, new(new AnswerValue.Many(["new-severe-pain"]), HowObtained.Reported))));
 
     [Fact]
     public void Next_says_which_question_and_why()
@@ -120,9 +120,9 @@ public sealed class PlannerTests
     public void The_same_answers_give_the_same_outlook_whatever_was_looked_at_before()
     {
         var session = new ProfileFile(Knowledge.Questions).Read(DemoPeople.File("k-014-stiff-shoulder")).Value!.Latest;
-        var some = Answers.None.With(Some.Where(q => session.Answers[q] is not null).Select(q => KeyValuePair.Create(q, session.Answers[q]!)));
+        var some = Answers.None.With(Some.Where(q => session.Answers[new(q)] is not null).Select(q => KeyValuePair.Create(q, session.Answers[new(q)]!)));
         var fresh = new QuestionPlanner(Knowledge).Look(Depth.Quick, some);
-        var used = Planner.Look(Depth.Quick, some.With("look", new(new AnswerValue.NotKnown(), null)).Without("look"));
+        var used = Planner.Look(Depth.Quick, some.With(QuestionIds.Look, new(new AnswerValue.NotKnown(), null)).Without(QuestionIds.Look));
 
         Assert.Equal(fresh.Values, used.Values);
         Assert.Equal(fresh.LossLeft, used.LossLeft);

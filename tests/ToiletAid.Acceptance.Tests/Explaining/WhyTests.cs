@@ -12,7 +12,7 @@ public sealed class WhyTests
         var (code, output, _) = Cli.Run("", "why", path, "--aid", "wipe-moist", "--format", "json");
         using var document = JsonDocument.Parse(output);
         var change = Assert.Single(document.RootElement.GetProperty("whatWouldPutItFirst").EnumerateArray());
-        var question = App.Files.BuiltIn.Questions()[change.GetProperty("question").GetString()!];
+        var question = App.Files.BuiltIn.Questions()[new(change.GetProperty("question").GetString()!)];
         string to = question.Options.Single(o => o.Label == change.GetProperty("to").GetString()).Id;
         var profile = System.Text.Json.Nodes.JsonNode.Parse(File.ReadAllText(path))!;
         profile["sessions"]![0]!["answers"]![question.Id]!["value"] = to;

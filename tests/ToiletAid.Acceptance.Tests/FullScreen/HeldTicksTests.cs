@@ -142,7 +142,7 @@ public sealed class HeldTicksTests
         return model;
     }
 
-    private static string[] Answered(Model model) => model.Shell.Visit!.Engine.Answers["precautions"] is { Value: AnswerValue.Many m } ? [.. m.Options] : [];
+    private static string[] Answered(Model model) => model.Shell.Visit!.Engine.Answers[QuestionIds.Precautions] is { Value: AnswerValue.Many m } ? [.. m.Options] : [];
 
     private static string[] Held(Model model)
     {

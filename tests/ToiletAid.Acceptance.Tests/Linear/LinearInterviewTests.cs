@@ -75,17 +75,17 @@ public sealed class LinearInterviewTests
     public void How_a_range_was_obtained_is_kept_for_the_joints()
     {
         var questions = BuiltIn.Questions();
-        var engine = new App.Sessions.InterviewEngine(questions, a => a["joints"] is null ? [questions["joints"]] : []);
+        var engine = new App.Sessions.InterviewEngine(questions, a => a[QuestionIds.Joints] is null ? [questions[QuestionIds.Joints]] : []);
 
         var reply = engine.Submit("40 reported");
         Assert.EndsWith(", reported.", reply.Text, StringComparison.Ordinal);
-        Assert.Equal(Core.Person.HowObtained.Reported, engine.AnswersSoFar["joints"]!.How);
+        Assert.Equal(Core.Person.HowObtained.Reported, engine.AnswersSoFar[QuestionIds.Joints]!.How);
         while (engine.Current is not null)
         {
             engine.Unknown();
         }
 
-        Assert.Equal(Core.Person.HowObtained.Reported, engine.Answers["joints"]!.How);
+        Assert.Equal(Core.Person.HowObtained.Reported, engine.Answers[QuestionIds.Joints]!.How);
     }
 
     [Fact]

@@ -101,7 +101,7 @@ public sealed partial class PicturesAgreeTests(ITestOutputHelper output)
         };
         string label = ranked.Plan.Key;
         var sheet = VisitDocuments.Sheet(about, toHelper, inPictures: false);
-        Assert.Equal(!toHelper && session.Answers.Choice("steps") == "one" && session.Answers.Choice("sight") != "none", VisitDocuments.Sheet(about, toHelper).Blocks.Any(b => b is Block.Steps { Large: true }));
+        Assert.Equal(!toHelper && session.Answers.Choice(QuestionIds.Steps) == "one" && session.Answers.Choice(QuestionIds.Sight) != "none", VisitDocuments.Sheet(about, toHelper).Blocks.Any(b => b is Block.Steps { Large: true }));
         if (!toHelper)
         {
             Large(about, ranked);

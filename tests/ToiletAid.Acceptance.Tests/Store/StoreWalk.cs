@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using System.Runtime.InteropServices;
-using ToiletAid.App.Files;
 using ToiletAid.App.FileSystem;
+using ToiletAid.App.Files;
 using ToiletAid.App.Store;
 using ToiletAid.Core.Person;
 
@@ -432,7 +432,7 @@ internal sealed partial class StoreWalk : IDisposable
         Assert.Equal(held.Passphrase is not null, stored.IsProtected);
         var latest = stored.Profile.Latest;
         Assert.Equal(held.Ranked.Number, NumberedVisit.Number(latest));
-        Assert.Equal(held.Warns, latest.Answers.Many(RedFlags) is { IsEmpty: false });
+        Assert.Equal(held.Warns, latest.Answers.Many(new(RedFlags)) is { IsEmpty: false });
     }
 
     private ImmutableArray<StoreModel.Visit> Visits(string path, out string? passphrase, out StoredProfile? stored)
@@ -466,7 +466,7 @@ internal sealed partial class StoreWalk : IDisposable
     private static Session Session(StoreModel.Visit visit)
     {
         var session = NumberedVisit.Session(visit.Number) with { Date = FirstDay.AddDays(visit.Day), IsLate = visit.IsLate };
-        return visit.HasFlag ? session with { Answers = session.Answers.With(RedFlags, new(new AnswerValue.Many([Flag]), HowObtained.Reported)) } : session;
+        return visit.HasFlag ? session with { Answers = session.Answers.With(new(RedFlags), new(new AnswerValue.Many([Flag]), HowObtained.Reported)) } : session;
     }
 
     /// <summary>Does it; true when it was killed on the way.</summary>

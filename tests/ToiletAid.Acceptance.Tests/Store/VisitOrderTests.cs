@@ -78,11 +78,11 @@ public sealed class VisitOrderTests : IDisposable
     [Fact]
     public void A_late_visit_hides_nothing_of_the_latest_one()
     {
-        var answers = Answers.None.With("stature", new(new AnswerValue.Number(170, "cm"), HowObtained.Measured));
-        var late = new Session(new(2026, 1, 5), Depth.Quick, answers.With("stature", new(new AnswerValue.Number(150, "cm"), HowObtained.Measured))) { IsLate = true };
+        var answers = Answers.None.With(QuestionIds.Stature, new(new AnswerValue.Number(170, "cm"), HowObtained.Measured));
+        var late = new Session(new(2026, 1, 5), Depth.Quick, answers.With(QuestionIds.Stature, new(new AnswerValue.Number(150, "cm"), HowObtained.Measured))) { IsLate = true };
         var profile = new Profile("K-014", [new(new(2026, 3, 9), Depth.Quick, answers), late]);
 
-        Assert.Equal(1.7, profile.Latest.Answers.Si("stature"));
+        Assert.Equal(1.7, profile.Latest.Answers.Si(QuestionIds.Stature));
         Assert.Equal(new DateOnly(2026, 3, 9), profile.Latest.Date);
     }
 

@@ -44,7 +44,7 @@ internal sealed class SimulatedPerson
     }
 
     /// <summary>The answer to a question; not known where the person's other answers make it pointless.</summary>
-    internal Answer Answer(string question) => Answers[question] ?? new(new AnswerValue.NotKnown(), null);
+    internal Answer Answer(string question) => Answers[new(question)] ?? new(new AnswerValue.NotKnown(), null);
 
     /// <summary>True when a kind is not offered once all answers are known.</summary>
     internal bool IsRuledOut(string kind) => !_ranked.ContainsKey(kind);

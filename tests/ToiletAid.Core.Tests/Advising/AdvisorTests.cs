@@ -73,7 +73,7 @@ public sealed class AdvisorTests
         int told = 0;
         for (int i = 0; i < TestRun.Times(400, 60); i++)
         {
-            var answers = simulator.Make(31, i, depth, new(2026, 3, 9)).Sessions[0].Answers.Without("joints").Without("stature").Without("mass");
+            var answers = simulator.Make(31, i, depth, new(2026, 3, 9)).Sessions[0].Answers.Without(QuestionIds.Joints).Without(QuestionIds.Stature).Without(QuestionIds.Mass);
             var ranked = advisor.Advise(answers).Ranked;
             if (ranked.IsEmpty)
             {
@@ -116,7 +116,7 @@ public sealed class AdvisorTests
     }
 
     private static Answers Order(Answers answers, params string[] groups) => answers.With(
-        "priorities", new(new AnswerValue.Order([.. groups.Select(g => System.Collections.Immutable.ImmutableArray.Create(g.Split('=')))]), HowObtained.Reported));
+        QuestionIds.Priorities, new(new AnswerValue.Order([.. groups.Select(g => System.Collections.Immutable.ImmutableArray.Create(g.Split('=')))]), HowObtained.Reported));
 
     /// <summary>Who cannot be reached by a plan cannot use it, so that no plan is first for whom it is too short.</summary>
     [Fact]
@@ -148,7 +148,7 @@ public sealed class AdvisorTests
         // Barron and Barrett 1996, n = 9, from their formula (1/n) times the sum of 1/k from k = i to n, worked out apart to four digits.
         double[] table = [.3143, .2032, .1477, .1106, .0828, .0606, .0421, .0262, .0123];
         string[] order = [.. Words.All<Criterion>().Reverse()];
-        var answers = Cases.Able.With("priorities", new(new AnswerValue.Order([.. order.Select(c => System.Collections.Immutable.ImmutableArray.Create(c))]), HowObtained.Reported));
+        var answers = Cases.Able.With(QuestionIds.Priorities, new(new AnswerValue.Order([.. order.Select(c => System.Collections.Immutable.ImmutableArray.Create(c))]), HowObtained.Reported));
 
         var weights = answers.Advice().Weights.Reverse().ToArray();
 

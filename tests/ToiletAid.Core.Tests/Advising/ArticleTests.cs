@@ -86,7 +86,7 @@ public sealed class ArticleTests
     [Fact]
     public void What_is_asked_next_counts_articles_with_their_kind()
     {
-        var known = Answers("k-014-stiff-shoulder").Without("joints").Without("grip").Without("tremor").Without("skin").Without("feeling");
+        var known = Answers("k-014-stiff-shoulder").Without(QuestionIds.Joints).Without(QuestionIds.Grip).Without(QuestionIds.Tremor).Without(QuestionIds.Skin).Without(QuestionIds.Feeling);
         Outlook usual = Plan(Cases.Knowledge, known);
         string first = usual.First!.Id;
         Outlook stocked = Plan(With(Article(first, "a-1", 0.19), Article(first, "a-2", 0.22), Article(first, "a-3", 0.25), Article("long-clamp", "a-4")), known);

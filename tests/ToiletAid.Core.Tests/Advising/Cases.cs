@@ -29,13 +29,13 @@ internal static class Cases
         .Mark("red-flags").Mark("precautions").Mark("conditions");
 
     internal static Answers Choose(this Answers answers, string question, string option) =>
-        answers.With(question, new(new AnswerValue.Choice(option), HowObtained.Observed));
+        answers.With(new(question), new(new AnswerValue.Choice(option), HowObtained.Observed));
 
     internal static Answers Choose(this Answers answers, string question, double amount, string? unit = null) =>
-        answers.With(question, new(new AnswerValue.Number(amount, unit ?? Knowledge.Questions[question].Number!.Units[0]), HowObtained.Measured));
+        answers.With(new(question), new(new AnswerValue.Number(amount, unit ?? Knowledge.Questions[new(question)].Number!.Units[0]), HowObtained.Measured));
 
     internal static Answers Mark(this Answers answers, string question, params ImmutableArray<string> options) =>
-        answers.With(question, new(new AnswerValue.Many(options), HowObtained.Reported));
+        answers.With(new(question), new(new AnswerValue.Many(options), HowObtained.Reported));
 
     internal static Advice Advice(this Answers answers) => new Advisor(Knowledge, Quick).Advise(answers);
 

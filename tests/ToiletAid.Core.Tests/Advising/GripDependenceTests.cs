@@ -13,26 +13,26 @@ public sealed class GripDependenceTests
 
     [Fact]
     public void A_measured_grip_leaves_nothing_to_say() =>
-        Assert.Null(GripDependence.Of(Knowledge, Advisor, Answers.None.With("grip", new(new AnswerValue.Number(20, "kgf"), HowObtained.Measured))));
+        Assert.Null(GripDependence.Of(Knowledge, Advisor, Answers.None.With(QuestionIds.Grip, new(new AnswerValue.Number(20, "kgf"), HowObtained.Measured))));
 
     [Theory]
     [InlineData("press-with-palm-or-fist")]
     [InlineData("press-with-forearm")]
     [InlineData("none")]
     public void A_hand_that_does_not_grip_leaves_nothing_to_say(string grasp) =>
-        Assert.Null(GripDependence.Of(Knowledge, Advisor, Answers.None.With("grasp", new(new AnswerValue.Choice(grasp), HowObtained.Observed))));
+        Assert.Null(GripDependence.Of(Knowledge, Advisor, Answers.None.With(QuestionIds.Grasp, new(new AnswerValue.Choice(grasp), HowObtained.Observed))));
 
     [Fact]
     public void A_red_flag_leaves_nothing_to_say() =>
-        Assert.Null(GripDependence.Of(Knowledge, Advisor, Answers.None.With("red-flags", new(new AnswerValue.Many(["new-severe-pain"]), HowObtained.Reported))));
+        Assert.Null(GripDependence.Of(Knowledge, Advisor, Answers.None.With(QuestionIds.RedFlags, new(new AnswerValue.Many(["new-severe-pain"]), HowObtained.Reported))));
 
     [Fact]
     public void Weak_and_strong_stand_for_the_tenth_and_ninetieth_percentile_and_name_what_the_whole_ranking_puts_first()
     {
         var known = Answers.None
-            .With("age", new(new AnswerValue.Number(72, "years"), HowObtained.Reported))
-            .With("sex", new(new AnswerValue.Choice("female"), HowObtained.Reported))
-            .With("grasp", new(new AnswerValue.Choice("fine-pinch"), HowObtained.Observed));
+            .With(QuestionIds.Age, new(new AnswerValue.Number(72, "years"), HowObtained.Reported))
+            .With(QuestionIds.Sex, new(new AnswerValue.Choice("female"), HowObtained.Reported))
+            .With(QuestionIds.Grasp, new(new AnswerValue.Choice("fine-pinch"), HowObtained.Observed));
 
         var grip = GripDependence.Of(Knowledge, Advisor, known)!;
 
@@ -41,7 +41,7 @@ public sealed class GripDependenceTests
         Assert.Equal(((0.9 * 31.8) + (0.1 * 33.4)) * 9.80665, grip.StrongNewtons, 1e-6);
         foreach (var (newtons, plan) in new[] { (grip.WeakNewtons, grip.WithWeak), (grip.StrongNewtons, grip.WithStrong) })
         {
-            var measured = known.With("grip", new(new AnswerValue.Number(newtons, "N"), HowObtained.Measured));
+            var measured = known.With(QuestionIds.Grip, new(new AnswerValue.Number(newtons, "N"), HowObtained.Measured));
             Assert.Equal(Advisor.Advise(measured).Ranked[0].Plan.Key, plan!.Key);
         }
     }
@@ -53,7 +53,7 @@ public sealed class GripDependenceTests
         var simulator = new PeopleSimulator(Knowledge, BuiltIn.People());
         var advisor = new Advisor(Knowledge, new() { WeightDraws = 500 });
         int differ = 0;
-        foreach (var known in Enumerable.Range(0, 150).Select(n => simulator.Make(52, n, Depth.Quick, new(2026, 1, 1)).Latest.Answers.Without("grip")))
+        foreach (var known in Enumerable.Range(0, 150).Select(n => simulator.Make(52, n, Depth.Quick, new(2026, 1, 1)).Latest.Answers.Without(QuestionIds.Grip)))
         {
             if (GripDependence.Of(Knowledge, advisor, known) is not { } grip)
             {
@@ -63,7 +63,7 @@ public sealed class GripDependenceTests
             foreach (var (newtons, plan) in new[] { (grip.WeakNewtons, grip.WithWeak), (grip.StrongNewtons, grip.WithStrong) })
             {
                 var anew = new Advisor(Knowledge, new() { WeightDraws = 500, AsksGrip = false });
-                var measured = known.With("grip", new(new AnswerValue.Number(newtons, "N"), HowObtained.Measured));
+                var measured = known.With(QuestionIds.Grip, new(new AnswerValue.Number(newtons, "N"), HowObtained.Measured));
                 Assert.Equal(anew.Advise(measured).Ranked.FirstOrDefault()?.Plan.Key, plan?.Key);
             }
 

@@ -95,10 +95,10 @@ public sealed class RuleTests
     [Fact]
     public void A_service_that_is_not_known_rules_nothing_out_but_is_asked_for()
     {
-        var advice = Cases.Able.With("socket", new(new AnswerValue.NotKnown(), null)).Advice();
+        var advice = Cases.Able.With(QuestionIds.Socket, new(new AnswerValue.NotKnown(), null)).Advice();
 
         Assert.Null(advice.WhyNot("seat-wash-dry"));
-        Assert.Contains("socket", advice.Place("seat-wash-dry").Unsettled);
+        Assert.Contains(QuestionIds.Socket, advice.Place("seat-wash-dry").Unsettled);
     }
 
     [Theory]
@@ -149,7 +149,7 @@ public sealed class RuleTests
     public void A_lean_aside_or_a_turn_is_warned_of_as_a_lean_forward_is(double bend, double turn, string precaution, Approach approach, bool warned)
     {
         var measured = ImmutableSortedDictionary<string, double>.Empty.Add("side-bend", bend).Add("trunk-rotation", turn);
-        var person = Cases.Able.With("joints", new(new AnswerValue.Parts(measured, "deg"), HowObtained.Measured));
+        var person = Cases.Able.With(QuestionIds.Joints, new(new AnswerValue.Parts(measured, "deg"), HowObtained.Measured));
         var plan = (precaution.Length == 0 ? person : person.Mark("precautions", precaution)).Advice().Ranked.First(r => r.Plan.Posture == Posture.Seated && r.Plan.Approach == approach);
 
         Assert.True(plan.Demands.Need!.Pose.Lean < 20 * Math.PI / 180, $"{plan.Demands.Need.Pose}");
@@ -209,10 +209,10 @@ public sealed class RuleTests
     [Fact]
     public void Warm_water_is_warned_of_also_where_the_feeling_is_not_known()
     {
-        var unknown = Cases.Able.With("feeling", new(new AnswerValue.NotKnown(), null)).Advice().Place("squeeze-wash");
+        var unknown = Cases.Able.With(QuestionIds.Feeling, new(new AnswerValue.NotKnown(), null)).Advice().Place("squeeze-wash");
 
         Assert.Equal(Cases.Knowledge.Water.LimitCelsius(burnsSooner: true), unknown.Cautions.Single(c => c.Rule.Id == "warm-water").Slots.Single(s => s.Name == "limit").Si);
-        Assert.Contains("feeling", unknown.Unsettled);
+        Assert.Contains(QuestionIds.Feeling, unknown.Unsettled);
         Assert.DoesNotContain("warm-water", Cases.Able.Choose("feeling", "none").Advice().CautionsOf("squeeze-wash"));
     }
 

@@ -22,7 +22,7 @@ public sealed class AnswerDifferenceTests
 
     [Fact]
     public void Not_known_and_not_asked_are_the_same() =>
-        Assert.Empty(Of(Cases.Able.With("tremor", new(new AnswerValue.NotKnown(), null)), Cases.Able.Without("tremor")));
+        Assert.Empty(Of(Cases.Able.With(QuestionIds.Tremor, new(new AnswerValue.NotKnown(), null)), Cases.Able.Without(QuestionIds.Tremor)));
 
     [Theory]
     [InlineData("reach-behind", "waist-or-above", "tailbone", Verdict.WithinError, VerdictReason.FewSteps)]
@@ -49,7 +49,7 @@ public sealed class AnswerDifferenceTests
     [Fact]
     public void The_same_answer_found_in_another_way_is_no_change()
     {
-        var reported = Cases.Able.With("grasp", Cases.Able["grasp"]! with { How = HowObtained.Reported });
+        var reported = Cases.Able.With(QuestionIds.Grasp, Cases.Able[QuestionIds.Grasp]! with { How = HowObtained.Reported });
 
         Assert.Equal(VerdictReason.OtherWay, Assert.Single(Of(Cases.Able, reported)).Reason);
     }
@@ -76,6 +76,6 @@ public sealed class AnswerDifferenceTests
     private static ImmutableArray<AnswerDifference> Of(Answers from, Answers to) => AnswerDifferences.Of(Cases.Knowledge, from, to, null);
 
     private static Answers Joints(params (string Part, double Degrees)[] joints) => Cases.Able.With(
-        "joints",
+        QuestionIds.Joints,
         new(new AnswerValue.Parts(joints.ToImmutableSortedDictionary(j => j.Part, j => j.Degrees), "deg"), HowObtained.Measured));
 }

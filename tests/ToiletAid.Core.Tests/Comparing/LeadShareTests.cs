@@ -50,12 +50,12 @@ public sealed class LeadShareTests
     public void An_answer_that_changes_nothing_has_no_share()
     {
         var from = Cases.Able.Choose("budget", 50_000, "money");
-        var to = Changed(0b101).Choose("budget", 60_000, "money").With("red-flags", new(new AnswerValue.Many([]), HowObtained.Observed));
+        var to = Changed(0b101).Choose("budget", 60_000, "money").With(QuestionIds.RedFlags, new(new AnswerValue.Many([]), HowObtained.Observed));
 
         var lead = Compare(Cases.Knowledge, from, to).Lead!;
 
         Assert.Equal(4, lead.Movers.Length);
-        Assert.All(lead.Movers.Where(m => m.Questions[0] is "budget" or "red-flags"), m => Assert.Equal(0.0, m.Share));
+        Assert.All(lead.Movers.Where(m => m.Questions[0].Text is "budget" or "red-flags"), m => Assert.Equal(0.0, m.Share));
         Assert.Contains(lead.Movers, m => m.Share != 0);
     }
 
@@ -81,7 +81,7 @@ public sealed class LeadShareTests
     {
         var advisor = new Advisor(Cases.Knowledge, Cases.Quick);
         Answers able = Cases.Able, changed = Changed(0b1101);
-        ImmutableArray<string> questions = [.. Changes.Where((_, i) => (0b1101 >> i & 1) != 0).Select(c => c.Question)];
+        ImmutableArray<QuestionId> questions = [.. Changes.Where((_, i) => (0b1101 >> i & 1) != 0).Select(c => new QuestionId(c.Question))];
         var (one, other) = (Cases.Knowledge.Catalogue.Aids[0], Cases.Knowledge.Catalogue.Aids[1]);
 
         var there = LeadShares.Of(Cases.Knowledge, advisor, able, changed, questions, one, other);

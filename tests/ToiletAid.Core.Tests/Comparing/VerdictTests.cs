@@ -129,6 +129,6 @@ public sealed class VerdictTests
         AnswerValue value = part is null
             ? new AnswerValue.Number(amount, unit)
             : new AnswerValue.Parts(System.Collections.Immutable.ImmutableSortedDictionary<string, double>.Empty.Add(part, amount), unit);
-        return Answers.None.With(question, new(value, how));
+        return Answers.None.With(new(question), new(value, how));
     }
 }

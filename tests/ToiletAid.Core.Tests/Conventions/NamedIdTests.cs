@@ -62,7 +62,7 @@ public sealed class NamedIdTests
     public void A_text_of_its_own_is_seen() =>
         Assert.Contains(CompiledCalls.In(typeof(NamedIdTests).Assembly), c => c is { Caller: "NamedIdTests.Literal", Literal: "grip" } && LooksUp(c.Called));
 
-    internal static double? Literal() => Answers.None.Si("grip");
+    internal static double? Literal() => Answers.None.Si(new("grip"));
 
     internal static double Later(NumberTable numbers) => numbers.Value("cost.roll");
 

@@ -10,7 +10,7 @@ namespace ToiletAid.Core.Tests.Explaining;
 public sealed class AnswerChangeTests
 {
     private static Answers Joint(string part, double amount, string unit) => Cases.Able.With(
-        "joints", new(new AnswerValue.Parts(ImmutableSortedDictionary<string, double>.Empty.Add(part, amount), unit), HowObtained.Measured));
+        QuestionIds.Joints, new(new AnswerValue.Parts(ImmutableSortedDictionary<string, double>.Empty.Add(part, amount), unit), HowObtained.Measured));
 
     private static double[] Moved(Answers known, string question, string part = "") =>
     [
@@ -51,7 +51,7 @@ public sealed class AnswerChangeTests
     [InlineData("grip", 195.0)]
     public void The_range_of_a_question_holds_in_every_unit(string question, double amount)
     {
-        NumberSpec spec = Cases.Knowledge.Questions[question].Number!;
+        NumberSpec spec = Cases.Knowledge.Questions[new(question)].Number!;
         Unit first = Units.Find(spec.Units[0])!, second = Units.Find(spec.Units[1])!;
 
         Assert.All(

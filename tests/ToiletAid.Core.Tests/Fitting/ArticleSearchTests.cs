@@ -63,7 +63,7 @@ public sealed class ArticleSearchTests(ITestOutputHelper output)
     public void Water_has_the_limit_that_the_warning_tells(string? feeling, int years, double limit, bool takesAThermometer)
     {
         var known = Cases.Able.Choose("age", years);
-        known = feeling is null ? known.Without("feeling") : known.Choose("feeling", feeling);
+        known = feeling is null ? known.Without(QuestionIds.Feeling) : known.Choose("feeling", feeling);
         foreach (var plan in Advise(known, "spray-wash", "squeeze-wash", "seat-wash-dry"))
         {
             var search = new ArticleSearch(Cases.Knowledge, new Advisor(Cases.Knowledge, Settings));
@@ -95,7 +95,7 @@ public sealed class ArticleSearchTests(ITestOutputHelper output)
     [Fact]
     public void Where_the_weight_is_not_known_it_is_to_be_found_out()
     {
-        var known = Cases.Able.Without("mass");
+        var known = Cases.Able.Without(QuestionIds.Mass);
         var plan = Advise(known, "seat-wash")[0];
         var line = new ArticleSearch(Cases.Knowledge, new Advisor(Cases.Knowledge, Settings)).Of(known, plan.Plan, plan.Rank == 1).Musts[0];
 

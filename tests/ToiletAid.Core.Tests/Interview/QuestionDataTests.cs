@@ -19,7 +19,7 @@ public sealed class QuestionDataTests
             "posture", "precaution-side", "precautions", "priorities", "reach-behind", "reach-front", "red-flags", "sex", "sight", "skin", "socket",
             "sore-when-wiped", "stature", "steps", "stool", "tremor", "water",
         ],
-        Questions.All.Select(q => q.Id).Order(StringComparer.Ordinal));
+        Questions.All.Select(q => q.Id.Text).Order(StringComparer.Ordinal));
 
     [Fact]
     public void Options_of_typed_questions_are_the_words_of_their_types()
@@ -70,17 +70,17 @@ public sealed class QuestionDataTests
     public void Depths_differ_in_what_is_used_and_not_in_what_may_be_asked()
     {
         Assert.Equal(OpenQuestions.Relevant(Questions, Depth.Full, Answers.None), OpenQuestions.Relevant(Questions, Depth.Quick, Answers.None));
-        Assert.Equal(["joints", "grip", "pinch"], OpenQuestions.Relevant(Questions, Depth.Measured, Answers.None).Except(OpenQuestions.Relevant(Questions, Depth.Full, Answers.None)).Select(q => q.Id));
+        Assert.Equal(["joints", "grip", "pinch"], OpenQuestions.Relevant(Questions, Depth.Measured, Answers.None).Except(OpenQuestions.Relevant(Questions, Depth.Full, Answers.None)).Select(q => q.Id.Text));
     }
 
     [Fact]
     public void A_question_is_left_out_when_an_earlier_answer_settles_it()
     {
-        var inBed = Answers.None.With("place", new(new AnswerValue.Choice("bed"), HowObtained.Reported));
+        var inBed = Answers.None.With(QuestionIds.Place, new(new AnswerValue.Choice("bed"), HowObtained.Reported));
 
-        Assert.False(OpenQuestions.IsRelevant(Questions["carry"], inBed));
-        Assert.True(OpenQuestions.IsRelevant(Questions["carry"], Answers.None));
-        Assert.True(OpenQuestions.IsRelevant(Questions["carry"], Answers.None.With("place", new(new AnswerValue.NotKnown(), null))));
+        Assert.False(OpenQuestions.IsRelevant(Questions[QuestionIds.Carry], inBed));
+        Assert.True(OpenQuestions.IsRelevant(Questions[QuestionIds.Carry], Answers.None));
+        Assert.True(OpenQuestions.IsRelevant(Questions[QuestionIds.Carry], Answers.None.With(QuestionIds.Place, new(new AnswerValue.NotKnown(), null))));
     }
 
     /// <summary>The tables hold no children, so a child is turned away, with whom to ask; a slip of the key is not.</summary>
@@ -91,7 +91,7 @@ public sealed class QuestionDataTests
     [InlineData("740", false)]
     public void A_child_is_turned_away_in_words(string typed, bool child)
     {
-        var spec = Questions["age"].Number!;
+        var spec = Questions[QuestionIds.Age].Number!;
         var asked = App.Typed.QuantityQuestion.Of("age", spec.Low, spec.High, spec.Units.AsSpan()) with { IsCount = spec.Whole, Below = spec.Below };
 
         Assert.Equal(child, App.Typed.QuantityReader.Read(typed, asked).Refusal!.Contains("For a child ask", StringComparison.Ordinal));
@@ -104,7 +104,7 @@ public sealed class QuestionDataTests
     [InlineData("conditions")]
     [InlineData("red-flags")]
     public void What_safety_hangs_on_is_asked_in_every_depth(string question) =>
-        Assert.True(Questions[question] is { Safety: true, Depths.Length: 3 });
+        Assert.True(Questions[new(question)] is { Safety: true, Depths.Length: 3 });
 
-    private static IEnumerable<string> Options(string id) => Questions[id].Options.Select(o => o.Id);
+    private static IEnumerable<string> Options(string id) => Questions[new(id)].Options.Select(o => o.Id);
 }

@@ -72,8 +72,8 @@ public sealed class OutcomeTallyTests
     [Fact]
     public void An_answer_that_goes_with_failures_is_found_and_chance_is_not()
     {
-        var marked = Answers.None.With("tremor", new(new AnswerValue.Choice("marked"), HowObtained.Observed));
-        var none = Answers.None.With("tremor", new(new AnswerValue.Choice("none"), HowObtained.Observed));
+        var marked = Answers.None.With(QuestionIds.Tremor, new(new AnswerValue.Choice("marked"), HowObtained.Observed));
+        var none = Answers.None.With(QuestionIds.Tremor, new(new AnswerValue.Choice("none"), HowObtained.Observed));
         var signs = Clinic.Tally([.. Tries(marked, 30, 20), .. Tries(none, 60, 12)]).Foresight.Signs(3, out int looks);
 
         Assert.Equal(("tremor", "marked"), (signs[0].Question, signs[0].Option));
@@ -93,7 +93,7 @@ public sealed class OutcomeTallyTests
         var signs = Clinic.Tally(Enumerable.Range(0, 120).Select(i =>
         {
             double grip = 4 + (i % 40);
-            return Clinic.Try("tongs", 0.8, grip < 15 || i % 5 == 0, known: Answers.None.With("grip", new(new AnswerValue.Number(grip, "kgf"), HowObtained.Measured)));
+            return Clinic.Try("tongs", 0.8, grip < 15 || i % 5 == 0, known: Answers.None.With(QuestionIds.Grip, new(new AnswerValue.Number(grip, "kgf"), HowObtained.Measured)));
         })).Foresight.Signs(1, out _);
 
         Assert.Equal("grip", signs[0].Question);
@@ -117,7 +117,7 @@ public sealed class OutcomeTallyTests
 
     private static Profile Profile(params ImmutableArray<Trial>[] visits)
     {
-        var answers = Answers.None.With("tremor", new(new AnswerValue.Choice("none"), HowObtained.Observed));
+        var answers = Answers.None.With(QuestionIds.Tremor, new(new AnswerValue.Choice("none"), HowObtained.Observed));
         return new("K-014", [.. visits.Select((trials, i) => new Session(new DateOnly(2026, 3, 2).AddDays(7 * i), Depth.Quick, i == 0 ? answers : Answers.None) { Trials = trials })]);
     }
 }

@@ -28,7 +28,7 @@ internal sealed record NamedPerson(string Name, Answers Answers, ImmutableArray<
     private static Answers Change(Answers answers, string change)
     {
         string[] parts = change.Split('=');
-        var question = Cases.Knowledge.Questions[parts[0]];
+        var question = Cases.Knowledge.Questions[new(parts[0])];
         if (parts[1] == "?")
         {
             return answers.With(question.Id, new(new AnswerValue.NotKnown(), null));

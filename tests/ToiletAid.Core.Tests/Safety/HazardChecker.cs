@@ -43,11 +43,11 @@ internal static class HazardChecker
     }
 
     private static bool MustStop(Answers a) =>
-        a.Many("red-flags") is { IsEmpty: false } || Is(a, "feeling-since", "new") && Is(a, "feeling", "reduced", "none") || Holds(a, "conditions", "stoma");
+        a.Many(QuestionIds.RedFlags) is { IsEmpty: false } || Is(a, "feeling-since", "new") && Is(a, "feeling", "reduced", "none") || Holds(a, "conditions", "stoma");
 
-    private static bool Is(Answers a, string question, params string[] options) => a.Choice(question) is { } c && options.Contains(c);
+    private static bool Is(Answers a, string question, params string[] options) => a.Choice(new(question)) is { } c && options.Contains(c);
 
-    private static bool Holds(Answers a, string question, params string[] options) => a.Many(question) is { } m && m.Any(options.Contains);
+    private static bool Holds(Answers a, string question, params string[] options) => a.Many(new(question)) is { } m && m.Any(options.Contains);
 
     private static bool NotWhole(Answers a) => Is(a, "skin", "sore-or-broken", "pressure-injury", "surgical-wound", "perineal-stitches");
 
@@ -212,7 +212,7 @@ internal static class HazardChecker
     private static IEnumerable<string> UnderPrecautions(Answers a, RankedPlan ranked, Aid[] all)
     {
         var plan = ranked.Plan;
-        string? side = a.Choice("precaution-side"), hand = a.Choice("hand");
+        string? side = a.Choice(QuestionIds.PrecautionSide), hand = a.Choice((QuestionId)QuestionIds.Hand);
         bool otherArm = side is "left" or "right" && (hand == "either" || (hand is "left" or "right" && hand != side));
         if (plan.Approach == Approach.Behind && (Holds(a, "precautions", "sternal") || (Holds(a, "precautions", "shoulder-surgery") && !otherArm)))
         {
@@ -254,7 +254,7 @@ internal static class HazardChecker
         }
 
         int steps = all.Sum(m => m.Steps) + plan.AddOns.Sum(o => o.ExtraSteps);
-        int? follows = a.Choice("steps") switch { "one" => 1, "two-or-three" => 3, _ => null };
+        int? follows = a.Choice(QuestionIds.Steps) switch { "one" => 1, "two-or-three" => 3, _ => null };
         if (steps > follows && (Is(a, "helper", "never") || steps > follows + 2))
         {
             yield return "more steps than are followed";
@@ -269,7 +269,7 @@ internal static class HazardChecker
     /// <summary>Numb, old and unknown skin, and hands that cannot judge heat, get no water above 37 degrees Celsius, and nobody above 38.</summary>
     private static IEnumerable<string> OfWater(Answers a, RankedPlan ranked)
     {
-        bool sooner = Numb(a) || Holds(a, "conditions", "heat-not-felt-by-the-hand") || !a.Knows("feeling") || a.Si("age") > 65;
+        bool sooner = Numb(a) || Holds(a, "conditions", "heat-not-felt-by-the-hand") || !a.Knows(QuestionIds.Feeling) || a.Si(QuestionIds.Age) > 65;
         double most = sooner ? 37 : 38;
         if (ranked.Setup.Mix?.Celsius > most || ranked.Cautions.SelectMany(c => c.Slots).Any(s => s.Name == "limit" && s.Si > most))
         {
@@ -287,23 +287,23 @@ internal static class HazardChecker
         bool chosenHeat = all.Any(m => m.Water is { CanBeWarm: true, LimitsTemperature: false }), air = all.Any(m => m.Method == MethodKind.WashAndDry);
         bool coldHands = Holds(a, "conditions", "heat-not-felt-by-the-hand");
 
-        if (Missing(!a.Knows("red-flags") || (Numb(a) && !a.Knows("feeling-since")), "signs-not-known"))
+        if (Missing(!a.Knows(QuestionIds.RedFlags) || (Numb(a) && !a.Knows(QuestionIds.FeelingSince)), "signs-not-known"))
         {
             yield return "nobody asked about the signs, and nothing is said of it";
         }
 
         (bool When, string Id)[] must =
         [
-            (!a.Knows("precautions"), "precautions-not-known"),
+            (!a.Knows(QuestionIds.Precautions), "precautions-not-known"),
             (Holds(a, "precautions", "dysreflexia-risk"), "dysreflexia-risk"),
             (NotWhole(a), "wound-advice"),
             (Is(a, "infection", "yes"), "infection"),
             (Numb(a) && hard, "skin-tear-hard-tip"),
             (Numb(a), "skin-cannot-be-felt"),
             ((Numb(a) || coldHands) && chosenHeat, "scald"),
-            (chosenHeat && !Numb(a) && !coldHands && !(a.Si("age") > 65), "warm-water"),
-            (chosenHeat && !Numb(a) && !coldHands && a.Si("age") > 65, "warm-water-old-skin"),
-            ((Numb(a) || !a.Knows("feeling")) && air, "heat-of-seat-and-air"),
+            (chosenHeat && !Numb(a) && !coldHands && !(a.Si(QuestionIds.Age) > 65), "warm-water"),
+            (chosenHeat && !Numb(a) && !coldHands && a.Si(QuestionIds.Age) > 65, "warm-water-old-skin"),
+            ((Numb(a) || !a.Knows(QuestionIds.Feeling)) && air, "heat-of-seat-and-air"),
             (NotWhole(a) && air, "air-on-broken-skin"),
             (Is(a, "skin", "fragile") && wipes, "fragile-skin"),
             (Is(a, "bleeding", "yes") && (wipes || hard), "bleeds-easily"),
@@ -332,7 +332,7 @@ internal static class HazardChecker
             yield return "nothing is said of falling";
         }
 
-        if (a.Si("mass") > 120 && (plan.AddOns.Any(o => o.RoomGained is not null || o.Steadies) || all.Any(m => m.Water is not null && m.Reach == ReachKind.None)) && !said.Contains("mass-limit"))
+        if (a.Si(QuestionIds.Mass) > 120 && (plan.AddOns.Any(o => o.RoomGained is not null || o.Steadies) || all.Any(m => m.Water is not null && m.Reach == ReachKind.None)) && !said.Contains("mass-limit"))
         {
             yield return "mass-limit is not said";
         }

@@ -30,7 +30,7 @@ public sealed class HazardCheckerTests
     [Trait("Speed", "Slow")]
     public void Thousands_of_people_are_given_nothing_that_the_table_forbids() => Check(
         Depth.Full, int.Parse(Environment.GetEnvironmentVariable("HAZARD_PEOPLE") ?? "10000", CultureInfo.InvariantCulture), ulong.Parse(Environment.GetEnvironmentVariable("HAZARD_SEED") ?? "7", CultureInfo.InvariantCulture),
-        a => a.Without("stature").Without("mass").Without("joints") is var b && b.Si("age") > 65 ? b.Choose("age", 80) : b.Choose("age", 45));
+        a => a.Without(QuestionIds.Stature).Without(QuestionIds.Mass).Without(QuestionIds.Joints) is var b && b.Si(QuestionIds.Age) > 65 ? b.Choose("age", 80) : b.Choose("age", 45));
 
     [Fact]
     public void The_simulated_people_cover_every_posture_place_precaution_condition_and_skin()
@@ -39,11 +39,11 @@ public sealed class HazardCheckerTests
         Answers[] people = [.. Enumerable.Range(0, 4000).Select(i => simulator.Make(7, i, Depth.Full, Day).Sessions[0].Answers)];
 
         Assert.All(OneOf, q => Assert.Equal(
-            Cases.Knowledge.Questions[q].Options.Select(o => o.Id).Order(StringComparer.Ordinal),
-            people.Select(p => p.Choice(q)).OfType<string>().Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)));
+            Cases.Knowledge.Questions[new(q)].Options.Select(o => o.Id).Order(StringComparer.Ordinal),
+            people.Select(p => p.Choice(new(q))).OfType<string>().Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)));
         Assert.All(AnyOf, q => Assert.Equal(
-            Cases.Knowledge.Questions[q].Options.Select(o => o.Id).Order(StringComparer.Ordinal),
-            people.SelectMany(p => p.Many(q) ?? []).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)));
+            Cases.Knowledge.Questions[new(q)].Options.Select(o => o.Id).Order(StringComparer.Ordinal),
+            people.SelectMany(p => p.Many(new(q)) ?? []).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)));
     }
 
     /// <summary>A checker that finds nothing has to be seen to find something.</summary>
@@ -110,7 +110,7 @@ public sealed class HazardCheckerTests
         Assert.True(firsts.Count(n => n <= 2) >= 0.9 * firsts.Count, $"{firsts.Count(n => n <= 2)} of {firsts.Count}");
     }
 
-    private static Answers Plain(Answers a) => a.Without("stature").Without("mass").Without("joints");
+    private static Answers Plain(Answers a) => a.Without(QuestionIds.Stature).Without(QuestionIds.Mass).Without(QuestionIds.Joints);
 
     private static void Check(Depth depth, int people, ulong seed, Func<Answers, Answers> keep)
     {

@@ -68,7 +68,7 @@ public sealed class HazardTableTests
         var outcome = Book(Row with { Exposed = exposed }).Cautions[0].Check(new(Cases.Knowledge, known, Trials.TrialCases.Plan("by-hand"), new PlanDemands()));
 
         Assert.Equal(applies, outcome.Applies);
-        Assert.Equal(applies is null ? ["sight"] : [], outcome.Needs);
+        Assert.Equal<QuestionId>(applies is null ? [QuestionIds.Sight] : [], outcome.Needs);
     }
 
     [Fact]

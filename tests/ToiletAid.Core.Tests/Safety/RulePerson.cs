@@ -107,9 +107,9 @@ internal sealed record RulePerson(string Rule, string Who, string Fires, string 
 
     private static Answers One(Answers known, string id, string value)
     {
-        var question = Cases.Knowledge.Questions[id];
+        var question = Cases.Knowledge.Questions[new(id)];
         string[] options = question.Kind == QuestionKind.Many && value == "none" ? [] : value.Split('+');
-        return value == "?" ? known.Without(id)
+        return value == "?" ? known.Without(new(id))
             : char.IsAsciiDigit(value[0]) && question.FindOption(value) is null ? Number(known, id, value)
             : options.FirstOrDefault(o => question.FindOption(o) is null) is { } lost ? throw new ArgumentException($"{id} has no option {lost}", nameof(value))
             : question.Kind == QuestionKind.Many ? known.Mark(id, [.. options])

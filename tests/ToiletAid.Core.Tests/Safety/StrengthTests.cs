@@ -67,7 +67,7 @@ public sealed class StrengthTests
 
         Assert.Equal(rule is null ? [] : [rule], check.Reasons.Select(r => r.Rule.Id).Where(id => id.StartsWith("too-", StringComparison.Ordinal)));
         Assert.Equal(grip is null, check.Unclear.Any(u => u.Id is "too-weak"));
-        Assert.Equal(grip is null ? ["grip"] : [], check.Unclear.Where(u => u.DependsOnHand).SelectMany(u => u.Check(new(knowledge, known, TrialCases.Plan("tongs"), check.Demands)).Needs).Distinct());
+        Assert.Equal<QuestionId>(grip is null ? [QuestionIds.Grip] : [], check.Unclear.Where(u => u.DependsOnHand).SelectMany(u => u.Check(new(knowledge, known, TrialCases.Plan("tongs"), check.Demands)).Needs).Distinct());
     }
 
     [Fact]
@@ -76,7 +76,7 @@ public sealed class StrengthTests
         var simulator = new PeopleSimulator(Cases.Knowledge, BuiltIn.People());
         for (int i = 0; i < TestRun.Times(1000, 100); i++)
         {
-            var answers = simulator.Make(41, i, Depth.Full, new(2026, 3, 9)).Sessions[0].Answers.Without("stature").Without("mass").Without("joints").Without("grip").Without("pinch");
+            var answers = simulator.Make(41, i, Depth.Full, new(2026, 3, 9)).Sessions[0].Answers.Without(QuestionIds.Stature).Without(QuestionIds.Mass).Without(QuestionIds.Joints).Without(QuestionIds.Grip).Without(QuestionIds.Pinch);
             Assert.DoesNotContain(Advisor.Advise(answers).RuledOut.SelectMany(r => r.Reasons), r => r.Rule.Id is "too-weak" or "too-hard-to-repeat");
         }
     }

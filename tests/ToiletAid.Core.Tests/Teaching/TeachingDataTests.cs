@@ -111,7 +111,7 @@ public sealed class TeachingDataTests(ITestOutputHelper output)
     {
         Assert.All(All(), a =>
         {
-            var question = Knowledge.Questions[a.Statement.Question];
+            var question = Knowledge.Questions[new(a.Statement.Question)];
             Assert.NotEmpty(a.Statement.Options);
             Assert.All(a.Statement.Options, o => Assert.Equal(o, question.FindOption(o)?.Id));
             Assert.True(
@@ -136,7 +136,7 @@ public sealed class TeachingDataTests(ITestOutputHelper output)
     public void Words_for_several_options_name_options_in_their_order() => Assert.All(Words.Together, q => Assert.All(q.Value.Keys, key =>
     {
         string[] options = key.Split('|');
-        Assert.Equal(Knowledge.Questions[q.Key].Options.Select(o => o.Id).Where(options.Contains), options);
+        Assert.Equal(Knowledge.Questions[new(q.Key)].Options.Select(o => o.Id).Where(options.Contains), options);
     }));
 
     [Fact]
@@ -153,9 +153,9 @@ public sealed class TeachingDataTests(ITestOutputHelper output)
     {
         var all = new KindRules(Knowledge).Cautions(Knowledge.Catalogue.Aids.Single(a => a.Id == "spray-wash")).ToList();
 
-        Assert.Contains(all, r => r is { Finding.Rule.Id: "scald", Question: "feeling" } && r.Options.SequenceEqual(["reduced", "none"]));
-        Assert.Contains(all, r => r is { Finding.Rule.Id: "scald", Question: "conditions" } && r.Options.SequenceEqual(["heat-not-felt-by-the-hand"]));
-        Assert.Contains(all, r => r is { Finding.Rule.Id: "warm-water", Question: "feeling" } && r.Options.SequenceEqual(["usual"]));
+        Assert.Contains(all, r => r is { Finding.Rule.Id: "scald", Question: { Text: "feeling" } } && r.Options.SequenceEqual(["reduced", "none"]));
+        Assert.Contains(all, r => r is { Finding.Rule.Id: "scald", Question: { Text: "conditions" } } && r.Options.SequenceEqual(["heat-not-felt-by-the-hand"]));
+        Assert.Contains(all, r => r is { Finding.Rule.Id: "warm-water", Question: { Text: "feeling" } } && r.Options.SequenceEqual(["usual"]));
         Assert.Contains(all, r => r is { Finding.Rule.Id: "wet-skin", Question: null });
         Assert.DoesNotContain(all, r => r.Finding.Rule.Id == "posture-not-known");
     }

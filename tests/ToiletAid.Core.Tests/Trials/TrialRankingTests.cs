@@ -70,7 +70,7 @@ public sealed class TrialRankingTests
     {
         var trial = TrialCases.Of(Stiff.Advice().Ranked[0].Plan, TrialCases.FailedRelease(RunKind.Real));
 
-        Assert.Equal([trial], Stiff.With([trial]).Choose("tremor", "some").Without("stool").Trials);
+        Assert.Equal([trial], Stiff.With([trial]).Choose("tremor", "some").Without(QuestionIds.Stool).Trials);
     }
 
     [Fact]
@@ -81,7 +81,7 @@ public sealed class TrialRankingTests
         var profile = new Profile("K-014", [answered, new(new(2026, 3, 16), Depth.Full, Answers.None) { Trials = [trial] }]);
 
         Assert.Equal(answered.Date, profile.Latest.Date);
-        Assert.Equal("outer-buttock", profile.Latest.Answers.Choice("reach-behind"));
+        Assert.Equal("outer-buttock", profile.Latest.Answers.Choice((QuestionId)QuestionIds.ReachBehind));
         Assert.Equal([new(new(2026, 3, 16), trial)], profile.Latest.Answers.Trials);
         Assert.Empty(profile.KnownAt(0).Answers.Trials);
     }
@@ -90,7 +90,7 @@ public sealed class TrialRankingTests
     public void The_spread_of_a_plan_is_that_of_its_drawn_values()
     {
         var advisor = new Advisor(Cases.Knowledge, Cases.Quick);
-        var (appraiser, _) = advisor.Appraise(Stiff.Without("tremor"), Cases.Quick.ValueDraws);
+        var (appraiser, _) = advisor.Appraise(Stiff.Without(QuestionIds.Tremor), Cases.Quick.ValueDraws);
 
         double[] spread = PlanSpread.Of(Cases.Knowledge, appraiser, TrialCases.Plan("long-clamp"), Cases.Quick.Seed, Cases.Quick.ValueDraws);
 

@@ -56,7 +56,7 @@ public sealed partial class HandTaskTests
         int cannot = 0;
         for (int i = 0; i < TestRun.Times(1500, 150); i++)
         {
-            var answers = simulator.Make(23, i, Depth.Full, new(2026, 3, 9)).Sessions[0].Answers.Without("stature").Without("mass").Without("joints");
+            var answers = simulator.Make(23, i, Depth.Full, new(2026, 3, 9)).Sessions[0].Answers.Without(QuestionIds.Stature).Without(QuestionIds.Mass).Without(QuestionIds.Joints);
             if (Pats(answers) && Holds(answers))
             {
                 continue;
@@ -73,10 +73,10 @@ public sealed partial class HandTaskTests
     private static Answers Able(Answers person) =>
         person.Choose("grasp", "fine-pinch").Choose("dexterity", "usual").Choose("reach-behind", "waist-or-above").Choose("reach-front", "past-the-groin");
 
-    private static bool Pats(Answers a) => !(a.Choice("grasp") is "press-with-forearm" or "press-with-palm-or-fist" or "none"
-        || (a.Choice("reach-behind") == "not-past-the-hip" && a.Choice("reach-front") is "not-past-mid-thigh" or "groin"));
+    private static bool Pats(Answers a) => !(a.Choice((QuestionId)QuestionIds.Grasp) is "press-with-forearm" or "press-with-palm-or-fist" or "none"
+        || (a.Choice((QuestionId)QuestionIds.ReachBehind) == "not-past-the-hip" && a.Choice((QuestionId)QuestionIds.ReachFront) is "not-past-mid-thigh" or "groin"));
 
-    private static bool Holds(Answers a) => a.Choice("grasp") is not ("press-with-forearm" or "press-with-palm-or-fist" or "none");
+    private static bool Holds(Answers a) => a.Choice((QuestionId)QuestionIds.Grasp) is not ("press-with-forearm" or "press-with-palm-or-fist" or "none");
 
     /// <summary>Sentences that tell these hands what they cannot do.</summary>
     private static List<string> Told(Answers hands, Advice advice)

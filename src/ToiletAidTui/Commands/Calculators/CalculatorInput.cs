@@ -2,6 +2,7 @@ using ToiletAid.App.Calculators;
 using ToiletAid.App.Typed;
 using ToiletAid.Core.Catalogue;
 using ToiletAid.Core.Knowledge;
+using ToiletAid.Core.Person;
 using ToiletAidTui.Host;
 
 namespace ToiletAidTui.Commands.Calculators;
@@ -24,9 +25,9 @@ internal sealed class CalculatorInput(KnowledgeBase knowledge, Func<string, stri
     internal string? Write(string path, string content) => OutputFile.Write(terminal, path, content);
 
     /// <summary>Reads options as answers to the questions of the same names.</summary>
-    internal void Answers(params ReadOnlySpan<string> questions)
+    internal void Answers(params ReadOnlySpan<QuestionId> questions)
     {
-        foreach (string question in questions)
+        foreach (var question in questions)
         {
             Typed.Answer(question, text(question));
         }

@@ -1,4 +1,5 @@
 using ToiletAid.App.Calculators;
+using ToiletAid.Core.Person;
 
 namespace ToiletAidTui.Commands.Calculators;
 
@@ -25,7 +26,7 @@ internal static class GripCommand
 
     private static GripCalculation? Compute(CalculatorInput input)
     {
-        input.Answers("age", "sex", "grip", "pinch", "grasp", "dexterity", "tremor", "hands-free", "cleans");
+        input.Answers(QuestionIds.Age, QuestionIds.Sex, QuestionIds.Grip, QuestionIds.Pinch, QuestionIds.Grasp, QuestionIds.Dexterity, QuestionIds.Tremor, QuestionIds.HandsFree, QuestionIds.Cleans);
         var aid = input.Aid();
         var addOns = input.Typed.AddOns(input.Knowledge.Catalogue, input.Text("add-on")?.Split(',', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries) ?? []);
         if (!input.Has("age"))

@@ -26,7 +26,7 @@ internal static class PaperCommand
 
     private static PaperCalculation? Compute(CalculatorInput input)
     {
-        input.Answers("stool", "cleans");
+        input.Answers(QuestionIds.Stool, QuestionIds.Cleans);
         var aid = input.Aid();
         int? sheets = input.Count("sheets", StockRanges.Count("sheets")), folds = input.Count("folds", StockRanges.Count("folds"));
         double? girth = input.Quantity("girth", StockRanges.Typed("headGirth", "girth"));

@@ -41,7 +41,7 @@ internal static class ReachCommand
 
     private static ReachCalculation? Compute(CalculatorInput input)
     {
-        input.Answers("stature", "mass", "sex", "age", "hand", "posture", "lean", "reach-behind", "reach-front", "precautions");
+        input.Answers(QuestionIds.Stature, QuestionIds.Mass, QuestionIds.Sex, QuestionIds.Age, QuestionIds.Hand, QuestionIds.Posture, QuestionIds.Lean, QuestionIds.ReachBehind, QuestionIds.ReachFront, QuestionIds.Precautions);
         foreach (string joint in Joints)
         {
             input.Typed.Joint(joint, input.Text(joint));

@@ -28,7 +28,7 @@ internal static class WaterCommand
 
     private static WaterCalculation? Compute(CalculatorInput input)
     {
-        input.Answers("feeling");
+        input.Answers(QuestionIds.Feeling);
         var aid = input.Aid();
         double? reservoir = input.Quantity("reservoir", StockRanges.Typed("reservoir", "reservoir"));
         double? flow = input.Quantity("flow", StockRanges.Typed("flow", "flow"));
