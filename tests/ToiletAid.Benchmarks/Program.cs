@@ -1,6 +1,7 @@
 using System.Reflection;
 using BenchmarkDotNet.Running;
 using ToiletAid.Benchmarks;
+using ToiletAid.Benchmarks.Estimates;
 using ToiletAid.Benchmarks.Interviews;
 using ToiletAid.Benchmarks.Teaching;
 
@@ -25,6 +26,12 @@ if (args is ["reach", ..])
 if (args is ["interviews", ..])
 {
     InterviewJudge.Run(Arguments.Read(args.AsSpan(1)));
+    return;
+}
+
+if (args is ["estimates", ..])
+{
+    EstimateSweep.Run(Arguments.Read(args.AsSpan(1)));
     return;
 }
 

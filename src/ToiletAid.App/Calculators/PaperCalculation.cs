@@ -44,7 +44,7 @@ public sealed class PaperCalculation : Calculation
         yield return $"Sheets are taken as {Length(_coefficients.Sheet.LengthMetres)} long with {"ply".ToQuantity(_coefficients.Sheet.Plies)}. Measure one.";
         if (_cover.Wraps is { } wraps)
         {
-            yield return $"It goes round the head {Number(wraps)} times. On the wiping face lie {"layer".ToQuantity(_cover.FaceLayers)}.";
+            yield return $"It goes round the head {Counted(wraps, "time")}. On the wiping face lie {"layer".ToQuantity(_cover.FaceLayers)}.";
         }
         else
         {
@@ -56,8 +56,8 @@ public sealed class PaperCalculation : Calculation
         if (_need.IsEnough)
         {
             yield return $"For one clean: {"load".ToQuantity(_need.LoadsPerClean)}, {"sheet".ToQuantity(_need.SheetsPerClean)}.";
-            yield return $"To prepare for a week at {Number(_need.CleansPerDay)} cleans a day: {"load".ToQuantity(_need.ToPrepare(SetupText.DaysAhead))}.";
-            yield return $"In a month: {Number(_need.RollsPerMonth)} rolls of {Number(_need.SheetsOnRoll, 0)} sheets.";
+            yield return $"To prepare for a week at {Counted(_need.CleansPerDay, "clean")} a day: {"load".ToQuantity(_need.ToPrepare(SetupText.DaysAhead))}.";
+            yield return $"In a month: {Counted(_need.RollsPerMonth, "roll")} of {Number(_need.SheetsOnRoll, 0)} sheets.";
         }
 
         yield return "Layers and pieces by stool type are estimates. A trial is a better guide.";
@@ -85,6 +85,9 @@ public sealed class PaperCalculation : Calculation
             ["rollsPerMonth"] = JsonText.Rounded(_need.RollsPerMonth),
         },
     };
+
+    /// <summary>A number that need not be whole, with its word: one where the number reads 1.</summary>
+    private static string Counted(double number, string word) => Number(number) is var n && n == "1" ? $"1 {word}" : $"{n} {word.Pluralize()}";
 
     private static JsonObject Strip(FoldedStrip strip) => new()
     {

@@ -1,5 +1,6 @@
 using System.Text.Json.Nodes;
 using ToiletAid.App.Files;
+using ToiletAid.App.Typed;
 using ToiletAid.App.Wording;
 using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Quantities;
@@ -169,9 +170,9 @@ public sealed class WaterCalculation : Calculation
             var burn = _knowledge.Water.Burns.At(celsius);
             string time = burn.Bound switch
             {
-                BurnBound.LessThan => $"in less than {Seconds(burn.Seconds)}",
-                BurnBound.MoreThan => $"after more than {Seconds(burn.Seconds)}",
-                _ => $"in about {Seconds(burn.Seconds)}",
+                BurnBound.LessThan => $"in less than {Spoken.Time(burn.Seconds)}",
+                BurnBound.MoreThan => $"after more than {Spoken.Time(burn.Seconds)}",
+                _ => $"in about {Spoken.Time(burn.Seconds)}",
             };
             yield return $"Water of {Celsius(celsius)} burns adult skin {time}, and frail or numb skin sooner.";
         }

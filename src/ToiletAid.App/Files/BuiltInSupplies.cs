@@ -15,9 +15,10 @@ public sealed record BuiltInSupplies(NumberTable Numbers, PaperCoefficients Pape
     /// <summary>Reads them.</summary>
     /// <exception cref="System.Text.Json.JsonException">The file is not as it should be.</exception>
     /// <exception cref="KeyNotFoundException">A number is missing.</exception>
-    public static BuiltInSupplies Load()
+    public static BuiltInSupplies Load() => Of(BuiltIn.Load("supplies.json", KnowledgeJson.Default.SuppliesFile));
+
+    internal static BuiltInSupplies Of(SuppliesFile file)
     {
-        var file = BuiltIn.Load("supplies.json", KnowledgeJson.Default.SuppliesFile);
         var numbers = new NumberTable(file.Numbers);
         var burns = new BurnTable(file.Burns.Rows, file.Burns.Basis, file.Burns.Source);
         return new(numbers, new(numbers, file.Stool.Rows), new(numbers, burns), Prices.From(numbers));

@@ -23,6 +23,11 @@ internal static class Spoken
     /// <summary>A force in whole newtons.</summary>
     public static string Newtons(double newtons) => "newton".ToQuantity((int)Math.Round(newtons));
 
+    /// <summary>A time until something burns: seconds below two minutes, else the largest unit alone, and always rounded down.</summary>
+    public static string Time(double seconds) => seconds < 120
+        ? "second".ToQuantity((int)Math.Floor(seconds))
+        : TimeSpan.FromSeconds(seconds).Humanize(culture: CultureInfo.InvariantCulture);
+
     /// <summary>At most three decimals, never an exponent.</summary>
     public static string Number(double value) =>
         Math.Abs(value) >= 1e9 ? "that number" : Math.Round(value, 3).ToString("0.###", CultureInfo.InvariantCulture);

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Humanizer;
+using ToiletAid.App.Typed;
 using ToiletAid.Core.Person;
 using ToiletAid.Core.Quantities;
 using ToiletAid.Core.Safety;
@@ -55,7 +56,7 @@ public static class SlotText
         { Dimension: Dimension.Length } => Centimetres(slot.Si),
         { Dimension: Dimension.Force } => "newton".ToQuantity((int)Math.Round(slot.Si)),
         { Dimension: Dimension.Temperature } => $"{Math.Round(slot.Si).ToString(CultureInfo.InvariantCulture)} degrees Celsius",
-        { Dimension: Dimension.Time } => TimeSpan.FromSeconds(slot.Si).Humanize(culture: CultureInfo.InvariantCulture),
+        { Dimension: Dimension.Time } => Spoken.Time(slot.Si),
         { Si: double.PositiveInfinity } => "any number",
         _ => Math.Round(slot.Si, 1).ToString("0.#", CultureInfo.InvariantCulture),
     };

@@ -51,17 +51,17 @@ public sealed class Advisor
     /// <param name="knowledge">Everything that is known beforehand.</param>
     /// <param name="settings">How advice is computed.</param>
     public Advisor(KnowledgeBase knowledge, AdviceSettings settings)
-        : this(knowledge, settings, new ReachMemory(knowledge, settings.Seed, settings.ReachesKept))
+        : this(knowledge, settings, new(knowledge, settings.Seed, settings.ReachesKept), [], [])
     {
     }
 
-    private Advisor(KnowledgeBase knowledge, AdviceSettings settings, ReachMemory reach)
+    private Advisor(KnowledgeBase knowledge, AdviceSettings settings, ReachMemory reach, Dictionary<PriorityOrder, WeightSample> weights, List<WeightSample> shapes)
     {
         _knowledge = knowledge;
         _settings = settings;
         _functions = new(knowledge);
-        _weights = [];
-        _shapes = [];
+        _weights = weights;
+        _shapes = shapes;
         _plans = new(knowledge.Catalogue, knowledge.Evidence);
         _gain = knowledge.Evidence.Value(EvidenceIds.PlansAddOnGain);
         _hazards = new(knowledge.Rules, knowledge.Questions, knowledge.Evidence);
@@ -87,7 +87,15 @@ public sealed class Advisor
     /// serve one thread.</summary>
     /// <param name="catalogue">Kinds of aid and add-ons.</param>
     /// <param name="prices">What supplies cost.</param>
-    public Advisor WithStock(AidCatalogue catalogue, Prices prices) => new(_knowledge with { Catalogue = catalogue, Prices = prices }, _settings, _reach);
+    public Advisor WithStock(AidCatalogue catalogue, Prices prices) => With(_knowledge with { Catalogue = catalogue, Prices = prices });
+
+    /// <summary>An advisor over other knowledge, which shares the weightings of this one, and the reaches where bodies are the same. Both serve one thread.</summary>
+    /// <param name="knowledge">Everything that is known beforehand.</param>
+    internal Advisor With(KnowledgeBase knowledge)
+    {
+        var reach = ReferenceEquals(knowledge.Body, _knowledge.Body) ? _reach : new ReachMemory(knowledge, _settings.Seed, _settings.ReachesKept);
+        return new(knowledge, _settings, reach, _weights, _shapes);
+    }
 
     /// <summary>An advisor that takes one kind as this article is, leaves out its other articles, and shares all that does not depend on it. Both serve one thread.</summary>
     /// <param name="article">The article, with the id of the kind that it stands for.</param>

@@ -77,6 +77,9 @@ public sealed class HandCoefficients(NumberTable table)
 
     internal double ReportedLogSd { get; } = table.Value("hand.reported-log-sd");
 
+    /// <summary>Worth of handling where another person cleans.</summary>
+    internal double Helped { get; } = table.Value("hand.value-helped");
+
     /// <summary>What a ratio of demand to acceptable force is worth, 1 to 0.</summary>
     internal PiecewiseLinear Worth { get; } = new(
         [0, table.Value("hand.ratio-ok"), table.Value("hand.ratio-caution"), table.Value("hand.ratio-poor")],

@@ -212,6 +212,11 @@ internal sealed record Appraiser
 
     private double Handling(Aid aid, Plan plan, DrawnPerson person)
     {
+        if (aid.Method == MethodKind.Helper)
+        {
+            return _knowledge.Hand.Coefficients.Helped;
+        }
+
         var demands = DemandsOf(aid, plan, person);
         if (!ReferenceEquals(person, Middle))
         {

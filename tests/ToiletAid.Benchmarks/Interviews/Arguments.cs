@@ -13,6 +13,9 @@ internal sealed record Arguments
     /// <summary>Questions of the curve of loss; 0 for no curve.</summary>
     internal int Curve { get; private init; }
 
+    /// <summary>How many work side by side, where a measurement shares its work.</summary>
+    internal int Jobs { get; private init; } = Environment.ProcessorCount;
+
     internal IReadOnlyList<Depth> Depths { get; private init; } = [Depth.Quick, Depth.Full];
 
     internal static Arguments Read(ReadOnlySpan<string> typed)
@@ -25,6 +28,7 @@ internal sealed record Arguments
             {
                 "--seed" => arguments with { Seed = ulong.Parse(value, CultureInfo.InvariantCulture) },
                 "--people" => arguments with { People = int.Parse(value, CultureInfo.InvariantCulture) },
+                "--jobs" => arguments with { Jobs = int.Parse(value, CultureInfo.InvariantCulture) },
                 "--curve" => arguments with { Curve = int.Parse(value, CultureInfo.InvariantCulture) },
                 "--depth" => arguments with { Depths = [Words.Find<Depth>(value) ?? throw new ArgumentException($"no depth {value}", nameof(typed))] },
                 _ => throw new ArgumentException($"no option {typed[i]}", nameof(typed)),
