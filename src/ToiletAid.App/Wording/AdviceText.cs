@@ -141,7 +141,7 @@ public sealed class AdviceText(KnowledgeBase knowledge)
 
     /// <summary>Why the first plan is first, with the numbers.</summary>
     internal IEnumerable<string> ReasonsOf(Advice advice, RankedPlan first) =>
-        [NeedText.Sentence(advice), .. advice.PrioritiesStated ? [] : (string[])[NoPriorities], .. Standing(first, advice)];
+        [NeedText.Sentence(advice), .. advice.PrioritiesStated ? [] : (string[])[NoPriorities], .. Assessed(first, advice)];
 
     /// <summary>Every caution of the first plan, and those that hold for any.</summary>
     internal static IEnumerable<string> CautionsOf(Advice advice, RankedPlan? first) =>
@@ -163,7 +163,7 @@ public sealed class AdviceText(KnowledgeBase knowledge)
     private IEnumerable<string> Place(RankedPlan plan, Advice advice, HashSet<string> said, IEnumerable<string> afterCautions, Answers known) =>
     [
         $"Place {plan.Rank}. {PlanText.Name(plan.Plan)}.",
-        .. Standing(plan, advice),
+        .. Assessed(plan, advice),
         .. plan.Cautions.Where(c => said.Add(Sentence(c))).Select(Caution),
         .. afterCautions,
         .. StillToAsk(plan, known),
@@ -173,7 +173,7 @@ public sealed class AdviceText(KnowledgeBase knowledge)
     internal IEnumerable<string> StillToAsk(RankedPlan plan, Answers known) => Unsettled(plan, known) is { Length: > 0 } ask ? [$"Still to ask: {ask}."] : [];
 
     /// <summary>How sure the place is, what was tried, the reasons and what is asked of reach and hand.</summary>
-    private IEnumerable<string> Standing(RankedPlan plan, Advice advice) =>
+    private IEnumerable<string> Assessed(RankedPlan plan, Advice advice) =>
     [
         HowSure(plan, advice),
         .. OnlySo(plan),

@@ -117,7 +117,7 @@ public sealed class ArticleFitter
 
     private bool Fits(Aid article) => Judge(article).Fit != ArticleFit.DoesNotFit;
 
-    private ArticleVerdict Judge(Aid article) => ArticleVerdict.Of(_knowledge, _judge.Stands(article));
+    private ArticleVerdict Judge(Aid article) => ArticleVerdict.Of(_knowledge, _judge.Screen(article));
 
     /// <summary>True when either end of what it may be gives the article another verdict.</summary>
     private bool Decides(ArticleFacts facts, Aid article, ArticleTrait trait)

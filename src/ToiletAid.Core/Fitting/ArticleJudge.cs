@@ -33,7 +33,7 @@ internal sealed class ArticleJudge
 
     /// <summary>The best plan with the article, and how many can use it; null with what speaks against the closest plan where none is allowed.</summary>
     /// <param name="article">The article, under the id of its kind.</param>
-    internal ArticleStanding Stands(Aid article)
+    internal ScreenedArticle Screen(Aid article)
     {
         var advisor = _advisor.With(article);
         var (appraiser, weights) = advisor.Appraise(_known, advisor.ValueDraws);

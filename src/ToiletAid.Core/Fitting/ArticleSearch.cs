@@ -41,14 +41,14 @@ public sealed class ArticleSearch(KnowledgeBase knowledge, Advisor advisor)
         return new(plan, isFirst, usual.UsableShare, [.. musts], [.. wishes], leftOut) { After = [.. keptAfter] };
     }
 
-    /// <summary>How an article of the plan stands as its kind usually is, and what its traits must be.</summary>
+    /// <summary>An article of the plan as its kind usually is, screened, and what its traits must be.</summary>
     /// <param name="judge">Judges the plan with other articles.</param>
     /// <param name="kind">The kind of the article.</param>
     /// <param name="addOns">Add-ons that it must take.</param>
     /// <param name="isFirst">Whether the plan is first, for the wishes; null for musts alone.</param>
-    private (ArticleStanding Usual, List<ArticleLine> Lines) Lines(ArticleJudge judge, Aid kind, ImmutableArray<AddOn> addOns, bool? isFirst)
+    private (ScreenedArticle Usual, List<ArticleLine> Lines) Lines(ArticleJudge judge, Aid kind, ImmutableArray<AddOn> addOns, bool? isFirst)
     {
-        var usual = judge.Stands(kind);
+        var usual = judge.Screen(kind);
         return (usual, [.. ArticleTrait.All(kind, addOns).SelectMany(t => t.IsNumber ? Numbers(judge, kind, t, usual, isFirst) : Features(judge, kind, t, usual, isFirst))]);
     }
 
@@ -58,10 +58,10 @@ public sealed class ArticleSearch(KnowledgeBase knowledge, Advisor advisor)
     internal static bool SameWay(Plan other, Plan plan) =>
         other.Posture == plan.Posture && other.Approach == plan.Approach && other.Companion?.Id == plan.Companion?.Id && other.AddOns.All(a => plan.Has(a.Id));
 
-    private IEnumerable<ArticleLine> Features(ArticleJudge judge, Aid kind, ArticleTrait trait, ArticleStanding usual, bool? isFirst)
+    private IEnumerable<ArticleLine> Features(ArticleJudge judge, Aid kind, ArticleTrait trait, ScreenedArticle usual, bool? isFirst)
     {
         bool has = trait.Has(kind)!.Value;
-        if (has && judge.Stands(trait.With(kind, false)) is var without && (!without.Allowed || (IsSure(usual) && !IsSure(without))))
+        if (has && judge.Screen(trait.With(kind, false)) is var without && (!without.Allowed || (IsSure(usual) && !IsSure(without))))
         {
             return [new(trait, true) { Fails = HalfOfThem }];
         }
@@ -72,19 +72,19 @@ public sealed class ArticleSearch(KnowledgeBase knowledge, Advisor advisor)
             : [];
     }
 
-    private IEnumerable<ArticleLine> Numbers(ArticleJudge judge, Aid kind, ArticleTrait trait, ArticleStanding usual, bool? isFirst)
+    private IEnumerable<ArticleLine> Numbers(ArticleJudge judge, Aid kind, ArticleTrait trait, ScreenedArticle usual, bool? isFirst)
     {
         var number = trait.Number(kind)!;
         var (low, high) = _steps.Searched(trait, number);
-        var standings = new Dictionary<double, ArticleStanding> { [number.Value] = usual };
-        ArticleStanding Stands(double si) => standings.TryGetValue(si, out var found) ? found : standings[si] = judge.Stands(trait.With(kind, si));
+        var screened = new Dictionary<double, ScreenedArticle> { [number.Value] = usual };
+        ScreenedArticle Screen(double si) => screened.TryGetValue(si, out var found) ? found : screened[si] = judge.Screen(trait.With(kind, si));
         foreach (bool atLeast in (bool[])[true, false])
         {
             double end = atLeast ? low : high, other = atLeast ? high : low;
-            var allowed = trait.Kind == ArticleTraitKind.Price ? null : _steps.Bound(trait, number.Value, end, si => Stands(si).Allowed);
+            var allowed = trait.Kind == ArticleTraitKind.Price ? null : _steps.Bound(trait, number.Value, end, si => Screen(si).Allowed);
             var sure = trait.Kind == ArticleTraitKind.Price ? null
-                : IsSure(usual) ? _steps.Bound(trait, number.Value, end, si => IsSure(Stands(si)))
-                : IsSure(Stands(_steps.OnGrid(trait, other, number.Value))) ? Reversed(_steps.Bound(trait, number.Value, other, si => !IsSure(Stands(si))))
+                : IsSure(usual) ? _steps.Bound(trait, number.Value, end, si => IsSure(Screen(si)))
+                : IsSure(Screen(_steps.OnGrid(trait, other, number.Value))) ? Reversed(_steps.Bound(trait, number.Value, other, si => !IsSure(Screen(si))))
                 : null;
             if (sure is { } s && allowed is { } a && !Binds(s.Good, a.Good, atLeast))
             {
@@ -122,7 +122,7 @@ public sealed class ArticleSearch(KnowledgeBase knowledge, Advisor advisor)
     /// <summary>Traits of which nobody wishes more: where less changes the first place, plans that are as good as equal change places.</summary>
     private static bool LessIsBetter(ArticleTrait trait) => trait.Kind is ArticleTraitKind.Price or ArticleTraitKind.Mass or ArticleTraitKind.FoldedLength;
 
-    private bool IsSure(ArticleStanding standing) => standing.UsableShare >= _sureShare;
+    private bool IsSure(ScreenedArticle article) => article.UsableShare >= _sureShare;
 
     /// <summary>True when one bound asks for more than another.</summary>
     private static bool Binds(double one, double other, bool atLeast) => atLeast ? one > other : one < other;

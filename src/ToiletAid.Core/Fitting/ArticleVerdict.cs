@@ -36,9 +36,9 @@ public sealed record ArticleVerdict(ArticleFit Fit, ImmutableArray<string> With,
         return Fit == other.Fit && AgainstTheBody == other.AgainstTheBody && With.SequenceEqual(other.With);
     }
 
-    internal static ArticleVerdict Of(KnowledgeBase knowledge, ArticleStanding standing) => standing.Offer is { } offer
-        ? Of(knowledge, offer.Plan, offer.Demands, standing.UsableShare)
-        : Not(standing.RuledOut);
+    internal static ArticleVerdict Of(KnowledgeBase knowledge, ScreenedArticle article) => article.Offer is { } offer
+        ? Of(knowledge, offer.Plan, offer.Demands, article.UsableShare)
+        : Not(article.RuledOut);
 
     private static ArticleVerdict Of(KnowledgeBase knowledge, Plan plan, PlanDemands demands, double usable)
     {

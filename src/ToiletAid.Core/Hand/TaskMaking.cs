@@ -33,13 +33,13 @@ internal static class TaskMaking
             WholeHandShare = act == HandAct.PinchAndTuck ? coefficients.PinchShareOfGrip : 1,
             AgainstTheBody = operation.AgainstTheBody,
             Strapped = help.Strap && act == HandAct.HoldHandle,
-            Obstacle = Standing(hands, operation, fine, person, slowness, coefficients),
+            Obstacle = ObstacleTo(hands, operation, fine, person, slowness, coefficients),
             Miss = 1 - ((1 - coefficients.SlowMiss(slowness, fine)) * (1 - coefficients.TremorMiss(person.Tremor, fine))),
             Seconds = seconds,
         };
     }
 
-    private static HandlingObstacle Standing(
+    private static HandlingObstacle ObstacleTo(
         int hands, Operation operation, FineHandling fine, HandFacts person, double slowness, HandCoefficients coefficients)
     {
         // An aid pressed against the body is steadied by it, which is what the second hand would do.

@@ -10,10 +10,10 @@ namespace ToiletAid.Core.Simulation;
 /// the person is weighed again by how likely that answer is with it.</remarks>
 internal sealed class LikelyPeople
 {
-    private const double LeastChance = 1e-9;
+    private const double LeastLikelihood = 1e-9;
 
-    /// <summary>Answers of which the chances are kept, 16 kB each, and copies of traits; then they start afresh, so that a long batch does not fill the memory.</summary>
-    private const int MostChances = 512;
+    /// <summary>Answers of which the likelihoods are kept, 16 kB each, and copies of traits; then they start afresh, so that a long batch does not fill the memory.</summary>
+    private const int MostLikelihoods = 512;
     private const int MostCopies = 8192;
 
     private readonly KnowledgeBase _knowledge;
@@ -22,7 +22,7 @@ internal sealed class LikelyPeople
     private readonly Traits[] _traits;
     private readonly int _people;
     private readonly bool[] _asked;
-    private readonly Dictionary<(int Question, int Code, int Given), double[]> _chances = [];
+    private readonly Dictionary<(int Question, int Code, int Given), double[]> _likelihoods = [];
     private readonly Dictionary<(int Traits, int Copy), Traits> _copies = [];
 
     /// <summary>Makes ready.</summary>
@@ -111,7 +111,7 @@ internal sealed class LikelyPeople
             {
                 var question = _knowledge.Questions[model.Question];
                 var value = known[model.Question]!.Value;
-                fit *= Math.Max(LeastChance, _simulator.Chance(question, value, drawn, traits)) / Math.Max(LeastChance, _simulator.Chance(question, value, known, traits));
+                fit *= Math.Max(LeastLikelihood, _simulator.Likelihood(question, value, drawn, traits)) / Math.Max(LeastLikelihood, _simulator.Likelihood(question, value, known, traits));
             }
         }
 
@@ -130,17 +130,17 @@ internal sealed class LikelyPeople
                 continue;
             }
 
-            double[] chances = Chances(q, question, known);
+            double[] likelihoods = Likelihoods(q, question, known);
             for (int i = 0; i < weights.Length; i++)
             {
-                weights[i] *= chances[i];
+                weights[i] *= likelihoods[i];
             }
         }
 
         return weights;
     }
 
-    private double[] Chances(int index, Question question, Answers known)
+    private double[] Likelihoods(int index, Question question, Answers known)
     {
         var value = known[question.Id]!.Value;
         int given = 0;
@@ -156,16 +156,16 @@ internal sealed class LikelyPeople
         }
 
         var key = (index, _coding.Of(index, known[question.Id]), given);
-        if (!_chances.TryGetValue(key, out double[]? chances))
+        if (!_likelihoods.TryGetValue(key, out double[]? likelihoods))
         {
-            if (_chances.Count >= MostChances)
+            if (_likelihoods.Count >= MostLikelihoods)
             {
-                _chances.Clear();
+                _likelihoods.Clear();
             }
 
-            _chances[key] = chances = [.. _traits.Select(t => Math.Max(LeastChance, _simulator.Chance(question, value, known, t)))];
+            _likelihoods[key] = likelihoods = [.. _traits.Select(t => Math.Max(LeastLikelihood, _simulator.Likelihood(question, value, known, t)))];
         }
 
-        return chances;
+        return likelihoods;
     }
 }

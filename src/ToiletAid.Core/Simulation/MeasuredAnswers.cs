@@ -45,7 +45,7 @@ internal sealed class MeasuredAnswers(KnowledgeBase knowledge, PeopleModel model
     }
 
     /// <summary>How likely somebody with these traits has a number, up to a factor that is the same for all traits.</summary>
-    internal double Chance(Question question, AnswerValue value, Answers answers, Traits traits)
+    internal double Likelihood(Question question, AnswerValue value, Answers answers, Traits traits)
     {
         switch (question.Id.Text, value)
         {

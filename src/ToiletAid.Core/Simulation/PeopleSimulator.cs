@@ -126,7 +126,7 @@ public sealed class PeopleSimulator
     /// <param name="value">The answer.</param>
     /// <param name="answers">What else is answered.</param>
     /// <param name="traits">What is true of the person behind the answers.</param>
-    internal double Chance(Question question, AnswerValue value, Answers answers, Traits traits)
+    internal double Likelihood(Question question, AnswerValue value, Answers answers, Traits traits)
     {
         var model = _models.GetValueOrDefault(question.Id);
         switch (value)
@@ -137,16 +137,16 @@ public sealed class PeopleSimulator
                 return Below(to, mean, spread) - Below(from, mean, spread);
             case AnswerValue.Many many:
                 (mean, spread) = traits.Deviation(model);
-                double chance = 1;
+                double likelihood = 1;
                 foreach (var option in question.Options)
                 {
                     double without = Below(StandardNormal.Quantile(1 - option.Share), mean, spread);
-                    chance *= many.Options.Contains(option.Id) ? 1 - without : without;
+                    likelihood *= many.Options.Contains(option.Id) ? 1 - without : without;
                 }
 
-                return chance;
+                return likelihood;
             default:
-                return _measured.Chance(question, value, answers, traits);
+                return _measured.Likelihood(question, value, answers, traits);
         }
     }
 
