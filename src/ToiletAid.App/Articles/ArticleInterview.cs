@@ -92,11 +92,19 @@ public sealed class ArticleInterview : IMeasuring
         if (_outlook?.Next is not { } next)
         {
             var kind = int.TryParse(typed, NumberStyles.None, CultureInfo.InvariantCulture, out int number)
-                ? _kinds.ElementAtOrDefault(number - 1) : _kinds.FirstOrDefault(a => a.Id.Equals(typed, StringComparison.OrdinalIgnoreCase));
-            return kind is null ? new(false, $"Type the number of a kind, 1 to {_kinds.Length}.", Wanted) : Taken(new(kind), $"Kind: {PlanLower(kind)}.");
+                ? _kinds.ElementAtOrDefault(number - 1) : Named(typed);
+            return kind is null ? new(false, $"Type the number of a kind, 1 to {_kinds.Length}, or its name.", Wanted) : Taken(new(kind), $"Kind: {PlanLower(kind)}.");
         }
 
         return Read(_facts!, next, typed, out string? fault) is { } facts ? Taken(facts, Said(facts, next)) : new(false, fault!, Wanted);
+    }
+
+    /// <summary>The kind of an id, of a name, or of the only name that begins so; null where there is none.</summary>
+    private Aid? Named(string typed)
+    {
+        Aid[] exact = [.. _kinds.Where(a => a.Id.Equals(typed, StringComparison.OrdinalIgnoreCase) || a.Name.Equals(typed, StringComparison.OrdinalIgnoreCase))];
+        Aid[] found = exact.Length > 0 || typed.Length == 0 ? exact : [.. _kinds.Where(a => a.Name.StartsWith(typed, StringComparison.OrdinalIgnoreCase))];
+        return found.Length == 1 ? found[0] : null;
     }
 
     /// <inheritdoc/>

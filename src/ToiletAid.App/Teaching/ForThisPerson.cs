@@ -22,7 +22,7 @@ internal sealed class ForThisPerson(TeachingWords words, Advice advice, Answers 
         if (advice.Ranked.FirstOrDefault(r => r.Plan.Aid.Id == aid.Id || r.Plan.Aid.KindId == aid.Id) is { } ranked)
         {
             name += ranked.Plan.Variant is not { } variant ? string.Empty : ranked.Otherwise.IsEmpty ? $" {variant.Has}" : $" {variant.Has}, and only so,";
-            string sure = $"for {SlotText.OfHundred(ranked.FirstShare)} of 100 people like this";
+            string sure = $"for {SlotText.OfHundred(ranked.Rank == 1 ? advice.Held : ranked.FirstShare)} of 100 people like this";
             return ranked.Rank == 1
                 ? $"{Spoken.Capital(name)} comes first for this person, {sure}."
                 : $"{Spoken.Capital(name)} is in place {ranked.Rank} of {advice.Ranked.Length}, first {sure}{Before(ranked)}.";

@@ -96,7 +96,7 @@ public sealed class AdviceText(KnowledgeBase knowledge)
 
     /// <summary>How sure the place is, in words.</summary>
     public static string HowSure(RankedPlan plan) =>
-        $"First for {SlotText.OfHundred(plan.FirstShare)} of 100 people with these answers, across all reasonable priorities.";
+        $"First in {SlotText.OfHundred(plan.FirstShare)} of 100 draws of people with these answers and of reasonable priorities.";
 
     /// <summary>The same; nothing is called sure while nobody knows whether there is a red flag.</summary>
     /// <param name="plan">The plan.</param>
@@ -104,7 +104,9 @@ public sealed class AdviceText(KnowledgeBase knowledge)
     public static string HowSure(RankedPlan plan, Advice advice)
     {
         ArgumentNullException.ThrowIfNull(advice);
-        return advice.SignsKnown ? HowSure(plan) : "Nothing is certain until the warning signs have been asked about.";
+        return !advice.SignsKnown ? "Nothing is certain until the warning signs have been asked about."
+            : plan.Rank > 1 ? HowSure(plan)
+            : $"{HowSure(plan)} In simulated visits, {SlotText.OfHundred(advice.Held)} of 100 such first places held once everything was asked.";
     }
 
     /// <summary>Where what was seen and what was measured do not go together.</summary>

@@ -16,7 +16,7 @@ public sealed class BriefText(KnowledgeBase knowledge)
     /// <summary>Words that are told at most.</summary>
     public const int MostWords = 90;
 
-    /// <summary>Share of people for whom a plan comes first from which it is called fairly sure (decision).</summary>
+    /// <summary>How often a first place holds, from which it is called fairly sure (decision).</summary>
     internal const double FairlySure = 0.7;
 
     private const int MostCautions = 2;
@@ -95,7 +95,7 @@ public sealed class BriefText(KnowledgeBase knowledge)
         }
 
         yield return new(BriefTopic.Plan, $"{PlanText.Name(first.Plan)}.");
-        yield return new(BriefTopic.Certainty, Certainty(first, advice.Ranked.ElementAtOrDefault(1)));
+        yield return new(BriefTopic.Certainty, Certainty(advice.Held, advice.Ranked.ElementAtOrDefault(1)));
         foreach (string reason in Reasons(advice, first, known))
         {
             yield return new(BriefTopic.Reason, reason);
@@ -114,10 +114,10 @@ public sealed class BriefText(KnowledgeBase knowledge)
         yield return new(BriefTopic.Next, Next(first, known));
     }
 
-    private static string Certainty(RankedPlan first, RankedPlan? second)
+    private static string Certainty(double held, RankedPlan? second)
     {
-        string share = SlotText.OfHundred(first.FirstShare);
-        string sure = first.FirstShare switch
+        string share = SlotText.OfHundred(held);
+        string sure = held switch
         {
             >= 0.9 => "Sure",
             >= FairlySure => "Fairly sure",

@@ -120,7 +120,7 @@ public sealed class ExplainText(KnowledgeBase knowledge)
         }
 
         string[] others = [.. outlook.Tier.Where(a => a.KindId != first.Plan.Aid.KindId).Select(a => PlanText.Lower(a.Name))];
-        if (others.Length > 0 && first.FirstShare < BriefText.FairlySure)
+        if (others.Length > 0 && advice.Held < BriefText.FairlySure)
         {
             yield return $"About as good on these answers: {others.Humanize("and")}.";
         }

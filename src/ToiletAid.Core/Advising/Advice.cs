@@ -8,6 +8,9 @@ namespace ToiletAid.Core.Advising;
 /// <summary>What comes out for one person.</summary>
 public sealed record Advice
 {
+    /// <summary>How often a first place like this one held in simulated visits once everything was asked, 0 to 1; 0 without one.</summary>
+    public double Held { get; init; }
+
     /// <summary>Red flags; when there is one, nothing is ranked.</summary>
     public required ImmutableArray<Finding> Stops { get; init; }
 

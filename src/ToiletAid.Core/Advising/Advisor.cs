@@ -121,11 +121,12 @@ public sealed class Advisor
         }
 
         var (hands, sample, offered, ruledOut) = Screened(known);
-        var ranking = Ranking(hands, sample, Likely(known));
+        var ranked = offered.Count == 0 ? [] : Ranking(hands, sample, Likely(known)).Rank(offered);
         return new()
         {
             Stops = [],
-            Ranked = offered.Count == 0 ? [] : ranking.Rank(offered),
+            Ranked = ranked,
+            Held = ranked.IsEmpty ? 0 : _knowledge.People.ShortlistHolds(IsFull(known), ranked[0].FirstShare),
             RuledOut = ruledOut,
             Weights = [.. sample.Set.Centroid],
             PrioritiesStated = stated,
@@ -133,6 +134,10 @@ public sealed class Advisor
             Reach = hands.Appraiser.Reach,
         };
     }
+
+    /// <summary>True where more was asked than a quick visit ever asks.</summary>
+    private bool IsFull(Answers known) =>
+        known.Ids.Count() > _knowledge.Evidence.Value(EvidenceIds.PlannerBudget[Depth.Quick]) + _knowledge.Evidence.Value(EvidenceIds.PlannerMore[Depth.Quick]);
 
     /// <summary>What the built-in values expect of a plan, whatever the clinic learnt: so that it can learn from what comes out.</summary>
     /// <param name="known">Answers as given, and what was tried until then.</param>

@@ -55,6 +55,15 @@ public sealed class FitsTests
         Assert.EndsWith("Nothing was saved.\n", output, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("Toilet-paper tongs", "Kind: toilet-paper tongs.")]
+    [InlineData("toilet-paper", "Kind: toilet-paper tongs.")]
+    [InlineData("TONGS", "Kind: toilet-paper tongs.")]
+    [InlineData("curved", "Error: Type the number of a kind, 1 to ")]
+    [InlineData("", "Error: Type the number of a kind, 1 to ")]
+    public void A_kind_is_taken_by_its_name_or_by_the_only_one_that_begins_so(string typed, string said) =>
+        Assert.Contains(said, Cli.Run($"{typed}\n", "fits", DemoPeople.File("k-014-stiff-shoulder")).Output, StringComparison.Ordinal);
+
     [Fact]
     public void Input_that_ends_after_the_kind_gives_the_verdict_as_far_as_it_goes() =>
         Assert.Contains("Not certain. If the rest is as usual in its kind, it fits.", Cli.Run("short-soft\n", "fits", DemoPeople.File("k-014-stiff-shoulder")).Output, StringComparison.Ordinal);

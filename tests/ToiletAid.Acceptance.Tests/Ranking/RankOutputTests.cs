@@ -25,7 +25,7 @@ public sealed class RankOutputTests
         Assert.Equal(DemoPeople.Names.Count, all.Count);
         foreach (var result in all)
         {
-            Assert.Equal(["person", "date", "stop", "brief", "aidNeeded", "arrange", "conflicts", "shortlist", "ruledOut"], result.EnumerateObject().Select(p => p.Name));
+            Assert.Equal(["person", "date", "stop", "brief", "firstPlaceHolds", "aidNeeded", "arrange", "conflicts", "shortlist", "ruledOut"], result.EnumerateObject().Select(p => p.Name));
             foreach (var plan in result.GetProperty("shortlist").EnumerateArray())
             {
                 Assert.Equal(["aid", "addOns", "companion", "approach", "posture"], plan.GetProperty("plan").EnumerateObject().Select(p => p.Name).Where(n => n != "variant"));

@@ -34,8 +34,7 @@ internal static class InterviewJudge
         var advisor = new Advisor(knowledge, new());
         var planner = QuestionPlanner.For(knowledge);
         List<double> asked = [], times = [], tiers = [];
-        var reliability = new Reliability();
-        var raw = new Reliability();
+        Reliability reliability = new(), raw = new(), shortlist = new(), counted = new();
         Tally byAdvice = new(), byOutlook = new();
         var ends = new SortedDictionary<string, int>(StringComparer.Ordinal);
         var forbidden = new SortedDictionary<string, int>(StringComparer.Ordinal);
@@ -58,6 +57,13 @@ internal static class InterviewJudge
                 forbidden[why] = forbidden.GetValueOrDefault(why) + 1;
             }
 
+            if (!advice.Ranked.IsEmpty)
+            {
+                bool came = advice.Ranked[0].Plan.Aid.Id == person.First;
+                shortlist.Add(advice.Held, came);
+                counted.Add(advice.Ranked[0].FirstShare, came);
+            }
+
             judged++;
             tiers.Add(outlook.Tier.Length);
             inTier += outlook.Tier.Any(a => a.Id == person.First) ? 1 : 0;
@@ -65,9 +71,7 @@ internal static class InterviewJudge
             raw.Add(outlook.RawShare, outlook.First?.Id == person.First);
         }
 
-        asked.Sort();
-        times.Sort();
-        tiers.Sort();
+        Array.ForEach([asked, times, tiers], l => l.Sort());
         Print($"{Words.Of(depth)}");
         Print($"  questions: median {At(asked, 0.5)}, 90th percentile {At(asked, 0.9)}, most {asked[^1]}; ended by {string.Join(", ", ends.Select(e => $"{e.Key} {e.Value}"))}");
         Print($"  first place of the advice: {byAdvice}");
@@ -75,11 +79,23 @@ internal static class InterviewJudge
         Print($"  first places that are ruled out: {string.Join("; ", forbidden.Select(f => $"{f.Key}, {f.Value}"))}");
         Print($"  tier: median {At(tiers, 0.5)}, mean {tiers.Average():F2}; holds the first kind in {100.0 * inTier / judged:F1} of 100");
         Print($"  from an answer to the next question: median {At(times, 0.5):F1} ms, 99th percentile {At(times, 0.99):F1} ms, longest {times[^1]:F1} ms");
+        Print(reliability, raw, shortlist, counted);
+    }
+
+    private static void Print(Reliability outlook, Reliability raw, Reliability shortlist, Reliability counted)
+    {
         Print($"  said against came true:");
-        reliability.Print();
-        Print($"  the same before calibration:");
-        raw.Print();
-        Print($"  calibration: {raw.Rising()}");
+        Print(outlook, "the same before calibration", raw);
+        Print($"  what the shortlist says of its first place:");
+        Print(shortlist, "its counted share", counted);
+    }
+
+    private static void Print(Reliability said, string name, Reliability before)
+    {
+        said.Print();
+        Print($"  {name}:");
+        before.Print();
+        Print($"  calibration: {before.Rising()}");
     }
 
     private static (Answers Answers, Outlook Outlook) Play(QuestionPlanner planner, Depth depth, SimulatedPerson person, List<double> times)
