@@ -225,7 +225,7 @@ public sealed class ArticleInterview : IMeasuring
     {
         _fitter = facts is null ? null : _fitter is not null && _facts?.Kind == facts.Kind ? _fitter : new(_knowledge, _advisor, _known, facts.Kind);
         _facts = facts;
-        _outlook = facts is null ? null : _fitter!.Look(facts);
+        _outlook = facts is null ? null : _fitter!.OutlookFor(facts);
     }
 
     private string Said(ArticleFacts facts, ArticleTrait trait) => trait.IsNumber

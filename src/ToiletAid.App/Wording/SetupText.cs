@@ -329,7 +329,7 @@ public sealed class SetupText(RankedPlan ranked, Answers known, KnowledgeBase kn
                 : new(SetupAct.Finish, $"Pat dry, do not rub, with {PlanText.Lower(companion.Name)}.", "Pat dry. Do not rub.", companion);
         }
 
-        yield return Look();
+        yield return CheckOfThePaper();
     }
 
     private SetupStep Dry() => Warns(RuleIds.AirOnBrokenSkin) ? new(
@@ -341,7 +341,7 @@ public sealed class SetupText(RankedPlan ranked, Answers known, KnowledgeBase kn
             : ranked.HandPats ? new(SetupAct.Dry, "Use the dryer until the skin feels dry. Pat any wet skin with soft paper.", "Dry with air. Pat.", _plan.Aid)
             : new(SetupAct.Dry, "Use the dryer until the skin feels dry.", "Dry with air.", _plan.Aid);
 
-    private SetupStep Look() => SeesNothing
+    private SetupStep CheckOfThePaper() => SeesNothing
         ? new(SetupAct.Look, "Use one more clean piece of paper than seems needed, and ask somebody to check now and then.", "Wipe once more. Let somebody look.")
         : SomebodyLooks
         ? new(SetupAct.Look, "For the first few times, let somebody check that the skin is clean and dry. Wash longer if it is not.", "Let somebody look.")

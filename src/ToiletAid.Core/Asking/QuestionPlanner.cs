@@ -53,13 +53,13 @@ public sealed class QuestionPlanner
     /// <summary>The questions still to be asked, the next one first; empty when it is enough.</summary>
     /// <param name="depth">What may be used, and how many questions.</param>
     /// <param name="known">Answers as given.</param>
-    public ImmutableArray<Question> Open(Depth depth, Answers known) => Look(depth, known).Next;
+    public ImmutableArray<Question> Open(Depth depth, Answers known) => OutlookFor(depth, known).Next;
 
     /// <summary>What can be said, and what to ask next.</summary>
     /// <param name="depth">What may be used, and how many questions.</param>
     /// <param name="known">Answers as given.</param>
     /// <param name="judgeEarly">True to judge every question even before the opening ones are answered.</param>
-    public Outlook Look(Depth depth, Answers known, bool judgeEarly = false)
+    public Outlook OutlookFor(Depth depth, Answers known, bool judgeEarly = false)
     {
         if (_last is { } last && last.Depth == depth && ReferenceEquals(last.Known, known) && !judgeEarly)
         {

@@ -193,7 +193,7 @@ internal sealed class Worths
     {
         if (outfit.IsHelped)
         {
-            return 1;
+            return _knowledge.Hand.Coefficients.Helped;
         }
 
         double value = hand.Part(this, outfit.Main).Values[strength];

@@ -49,7 +49,7 @@ public sealed class ArticleFitter
 
     /// <summary>What can be said so far.</summary>
     /// <param name="facts">What is known.</param>
-    public ArticleOutlook Look(ArticleFacts facts)
+    public ArticleOutlook OutlookFor(ArticleFacts facts)
     {
         ArgumentNullException.ThrowIfNull(facts);
         var usual = Judge(facts.Usual());

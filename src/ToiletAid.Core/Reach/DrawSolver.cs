@@ -35,10 +35,10 @@ internal sealed class DrawSolver(Approach approach, PoseLeaders middle, int pers
         double value = ReachSolver.Follow(in objective, in box, in middle, followed, ref _last);
         if (approach == Approach.Front)
         {
-            Look(in objective, in box, _found.AsSpan(0, _held), FollowedFromOthers, ref value);
+            Follow(in objective, in box, _found.AsSpan(0, _held), FollowedFromOthers, ref value);
             if (wide)
             {
-                Look(in objective, in box, ReachSolver.FrontStarts.AsSpan(), FollowedFromStarts, ref value);
+                Follow(in objective, in box, ReachSolver.FrontStarts.AsSpan(), FollowedFromStarts, ref value);
                 _found[_held++] = _last;
             }
         }
@@ -47,7 +47,7 @@ internal sealed class DrawSolver(Approach approach, PoseLeaders middle, int pers
     }
 
     /// <summary>Goes down from the most promising of several starts.</summary>
-    private void Look(in ReachObjective objective, in JointBox box, ReadOnlySpan<JointVector> starts, int followed, ref double value)
+    private void Follow(in ReachObjective objective, in JointBox box, ReadOnlySpan<JointVector> starts, int followed, ref double value)
     {
         PoseLeaders likely = default;
         foreach (ref readonly JointVector start in starts)

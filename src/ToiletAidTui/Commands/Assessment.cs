@@ -105,7 +105,7 @@ internal sealed class Assessment(Terminal terminal, InterfaceMode interfaceMode,
     private void SayResult(KnowledgeBase knowledge, Advisor advisor, QuestionPlanner planner, Visit visit)
     {
         var engine = visit.Engine;
-        var outlook = planner.Look(visit.Depth, engine.Answers);
+        var outlook = planner.OutlookFor(visit.Depth, engine.Answers);
         _lines.Line(engine.IsEndedEarly ? "The questions were ended early. Result:" : $"{ExplainText.End(outlook)} Result:");
         var known = visit.WithTrials(engine.Answers);
         Advice advice;

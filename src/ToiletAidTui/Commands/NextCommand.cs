@@ -28,7 +28,7 @@ internal static class NextCommand
             var session = profile.Latest;
             var advisor = new Advisor(knowledge, new());
             var stops = advisor.Stops(session.Answers);
-            var outlook = QuestionPlanner.For(knowledge).Look(Words.Find<Depth>(parsed.GetValue(depth)) ?? session.Depth, session.Answers, judgeEarly: true);
+            var outlook = QuestionPlanner.For(knowledge).OutlookFor(Words.Find<Depth>(parsed.GetValue(depth)) ?? session.Depth, session.Answers, judgeEarly: true);
             notice?.Dispose();
             if (parsed.GetValue(format) == Formats.Json)
             {

@@ -29,7 +29,7 @@ internal sealed class AdviceParts(KnowledgeBase knowledge, Advisor advisor, Ques
     }
 
     /// <summary>Why no more is asked, one sentence.</summary>
-    internal string Ended(Visit visit) => visit.Engine.IsEndedEarly ? "The questions were ended early." : ExplainText.End(planner.Look(visit.Depth, visit.Engine.Answers));
+    internal string Ended(Visit visit) => visit.Engine.IsEndedEarly ? "The questions were ended early." : ExplainText.End(planner.OutlookFor(visit.Depth, visit.Engine.Answers));
 
     /// <summary>The first place in so few characters that it stands whole on 40 cells of braille.</summary>
     internal static string PlaceOf(string name)
@@ -89,6 +89,6 @@ internal sealed class AdviceParts(KnowledgeBase knowledge, Advisor advisor, Ques
         var advice = advisor.Advise(session.Answers);
         return advice.Ranked.IsEmpty
             ? ["No plan is in first place."]
-            : [.. new ExplainText(knowledge).Counterfactuals(new Explainer(knowledge, advisor).Counterfactuals(session.Answers)), .. ExplainText.Besides(planner.Look(session.Depth, session.Answers), advice)];
+            : [.. new ExplainText(knowledge).Counterfactuals(new Explainer(knowledge, advisor).Counterfactuals(session.Answers)), .. ExplainText.Besides(planner.OutlookFor(session.Depth, session.Answers), advice)];
     }
 }

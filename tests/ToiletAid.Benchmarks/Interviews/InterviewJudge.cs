@@ -104,7 +104,7 @@ internal static class InterviewJudge
         while (true)
         {
             long start = Stopwatch.GetTimestamp();
-            var outlook = planner.Look(depth, answers);
+            var outlook = planner.OutlookFor(depth, answers);
             times.Add(Stopwatch.GetElapsedTime(start).TotalMilliseconds);
             if (outlook.Next.IsEmpty)
             {

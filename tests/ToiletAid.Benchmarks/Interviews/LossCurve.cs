@@ -13,12 +13,12 @@ internal static class LossCurve
     internal static void Print(KnowledgeBase knowledge, List<SimulatedPerson> people, Depth depth, int questions, ulong seed)
     {
         var planner = QuestionPlanner.For(knowledge);
-        var start = planner.Look(depth, Answers.None, judgeEarly: true);
+        var start = planner.OutlookFor(depth, Answers.None, judgeEarly: true);
         string[] safety = [.. knowledge.Questions.All.Where(q => q.Opening && q.Safety).Select(q => q.Id.Text)];
         string[] list = [.. safety, .. start.Values.Select(v => v.Question.Id.Text).Except(safety)];
         Console.WriteLine($"{Words.Of(depth)}: mean loss after each question; fixed list by value at the start: {string.Join(", ", list.Take(questions))}");
         var judged = people.Where(p => p.First is not null).ToList();
-        double[] worth = Curve(judged, (_, answers) => planner.Look(depth, answers, judgeEarly: true).Values is var values && safety.FirstOrDefault(s => answers[new(s)] is null) is { } first ? first : values.FirstOrDefault()?.Question.Id);
+        double[] worth = Curve(judged, (_, answers) => planner.OutlookFor(depth, answers, judgeEarly: true).Values is var values && safety.FirstOrDefault(s => answers[new(s)] is null) is { } first ? first : values.FirstOrDefault()?.Question.Id);
         double[] fixedList = Curve(judged, (_, answers) => Open(answers).OrderBy(q => Array.IndexOf(list, q)).FirstOrDefault());
         double[] random = Curve(judged, (person, answers) => safety.FirstOrDefault(s => answers[new(s)] is null) ?? Open(answers).OrderBy(q => Draw(person, q)).FirstOrDefault());
         for (int k = 0; k <= questions; k++)
@@ -39,7 +39,7 @@ internal static class LossCurve
                 var answers = Answers.None;
                 for (int k = 0; k <= questions; k++)
                 {
-                    var first = planner.Look(depth, answers, judgeEarly: true).First;
+                    var first = planner.OutlookFor(depth, answers, judgeEarly: true).First;
                     losses[k] += (first is null ? all[i].Advice.Ranked[0].Value : all[i].Loss(first.Id)) / all.Count;
                     if (next(i, answers) is { } question)
                     {

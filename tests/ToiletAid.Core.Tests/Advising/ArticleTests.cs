@@ -111,5 +111,5 @@ public sealed class ArticleTests
         Assert.Contains(new Advisor(shorter, Settings).Advise(known).RuledOut, r => r.Aid.Id == "shorter" && r.Reasons[0].Rule.Id == "too-short");
     }
 
-    private static Outlook Plan(KnowledgeBase knowledge, Answers known) => new QuestionPlanner(knowledge).Look(Depth.Full, known, judgeEarly: true);
+    private static Outlook Plan(KnowledgeBase knowledge, Answers known) => new QuestionPlanner(knowledge).OutlookFor(Depth.Full, known, judgeEarly: true);
 }

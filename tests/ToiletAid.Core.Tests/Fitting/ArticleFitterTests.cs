@@ -57,11 +57,11 @@ public sealed class ArticleFitterTests(ITestOutputHelper output)
             {
                 changes++;
                 var changed = change.Needed is { } si ? facts.With(change.Trait, si) : facts.With(change.Trait, true);
-                Assert.NotEqual(ArticleFit.DoesNotFit, fitter.Look(changed).Verdict.Fit);
+                Assert.NotEqual(ArticleFit.DoesNotFit, fitter.OutlookFor(changed).Verdict.Fit);
             }
 
             var pair = fitter.WouldFitTogether(facts).Aggregate(facts, (f, c) => f.With(c.Trait, true));
-            Assert.True(pair == facts || fitter.Look(pair).Verdict.Fit != ArticleFit.DoesNotFit);
+            Assert.True(pair == facts || fitter.OutlookFor(pair).Verdict.Fit != ArticleFit.DoesNotFit);
         }
 
         Assert.True(changes >= 5, $"{changes} changes");
@@ -76,9 +76,9 @@ public sealed class ArticleFitterTests(ITestOutputHelper output)
             var fitter = new ArticleFitter(Cases.Knowledge, advisor, known, kind);
             var article = Invent(fitter, kind, (round * 1000) + i);
             var facts = new ArticleFacts(kind);
-            var outlook = fitter.Look(facts);
+            var outlook = fitter.OutlookFor(facts);
             int count = 0;
-            for (; outlook.Next is { } next; outlook = fitter.Look(facts), count++)
+            for (; outlook.Next is { } next; outlook = fitter.OutlookFor(facts), count++)
             {
                 facts = next.IsNumber ? facts.With(next, next.Number(article)!.Value) : facts.With(next, next.Has(article)!.Value);
             }

@@ -49,20 +49,20 @@ public sealed class PredictionTests
     public void What_a_clinic_learnt_of_the_hand_alone_decides_too()
     {
         var known = Cases.Able;
-        var first = new QuestionPlanner(Cases.Knowledge).Look(Depth.Quick, known, judgeEarly: true).First!;
+        var first = new QuestionPlanner(Cases.Knowledge).OutlookFor(Depth.Quick, known, judgeEarly: true).First!;
         var hard = Bad.Kinds[0] with { Aid = first.Id, Factor = 1, Shifts = [new(Criterion.Handling, 20, 0.9, 0, -1, new(-1, -1))] };
         var clinic = Bad with { Kinds = [hard, Bad.Kinds[0] with { Factor = 1 }] };
 
-        Assert.NotEqual(first.Id, new QuestionPlanner(Cases.Knowledge with { Clinic = clinic }).Look(Depth.Quick, known, judgeEarly: true).First!.Id);
+        Assert.NotEqual(first.Id, new QuestionPlanner(Cases.Knowledge with { Clinic = clinic }).OutlookFor(Depth.Quick, known, judgeEarly: true).First!.Id);
     }
 
     [Fact]
     public void What_a_clinic_learnt_decides_what_is_asked_for_as_well()
     {
         var known = Cases.Able;
-        var first = new QuestionPlanner(Cases.Knowledge).Look(Depth.Quick, known, judgeEarly: true).First!;
+        var first = new QuestionPlanner(Cases.Knowledge).OutlookFor(Depth.Quick, known, judgeEarly: true).First!;
         var fails = Bad with { Kinds = [.. Bad.Kinds.Select(k => k with { Aid = first.Id }), Bad.Kinds[0] with { Factor = 1 }] };
 
-        Assert.NotEqual(first.Id, new QuestionPlanner(Cases.Knowledge with { Clinic = fails }).Look(Depth.Quick, known, judgeEarly: true).First!.Id);
+        Assert.NotEqual(first.Id, new QuestionPlanner(Cases.Knowledge with { Clinic = fails }).OutlookFor(Depth.Quick, known, judgeEarly: true).First!.Id);
     }
 }
