@@ -42,6 +42,7 @@ internal sealed class FullScreenHost(Shell shell, FullScreenOptions options)
     private void Draw()
     {
         var before = TerminalModes.Of(0);
+        using var restore = new TerminalRestore(before);
         using var app = Application.Create();
         app.AppModel = AppModel.FullScreen;
         Application.SetDefaultKeyBinding(Command.Quit, Bind.All(Key.F24));
