@@ -70,9 +70,12 @@ internal sealed class Visit(QuestionSet questions, Func<Depth, Answers, Immutabl
             Engine.OnChange = draft is null ? null : _ => draft.Keep(this);
             if (before is { HoldsAnswers: true } && draft is not null)
             {
-                // One visit has one draft, also where a signal began one first.
+                // One visit has one draft, also where a signal began one first. Where the new one cannot be written, the one before stays.
                 _ = draft.Keep(this);
-                before.Discard();
+                if (draft.HoldsAnswers)
+                {
+                    before.Discard();
+                }
             }
 
             before?.Dispose();

@@ -48,5 +48,19 @@ public sealed class OneDraftTests : IDisposable
         Assert.StartsWith("The answers are kept in your data folder.", said, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void What_is_kept_stays_where_the_next_draft_cannot_be_written()
+    {
+        Answer();
+        _ = _drafts.Keep(_visit);
+        string blocked = Path.Combine(_home.Path, "blocked");
+        File.WriteAllText(blocked, "A file where a folder should be.");
+        using var keys = new DraftFile(BuiltIn.Questions(), n => n == "XDG_DATA_HOME" ? blocked : _home.Environment().GetValueOrDefault(n)).EachAnswer(null, () => null, isProtected: false);
+
+        _visit.KeepIn(keys);
+
+        Assert.Equal(1, _home.KeptAnswers());
+    }
+
     private void Answer() => Assert.True(_visit.Engine.Unknown().Accepted);
 }
