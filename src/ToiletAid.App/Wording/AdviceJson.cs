@@ -18,15 +18,7 @@ public static class AdviceJson
         ClinicText.Write(json, knowledge);
         Stop(json, advice.Stops);
         Brief(json, new BriefText(knowledge).Of(advice, session.Answers));
-        if (advice.Ranked.IsEmpty)
-        {
-            json.WriteNull("firstPlaceHolds");
-        }
-        else
-        {
-            json.WriteNumber("firstPlaceHolds", Rounded(advice.Held));
-        }
-
+        json.WriteRounded("firstPlaceHolds", advice.Ranked.IsEmpty ? null : advice.Held);
         json.WriteString("aidNeeded", advice.Stops.IsEmpty ? Words.Of(advice.Need) : null);
         json.WriteStrings("arrange", advice.ToArrange);
         json.WriteStrings("conflicts", AdviceText.Conflicts(advice, knowledge));

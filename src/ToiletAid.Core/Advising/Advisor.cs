@@ -126,7 +126,7 @@ public sealed class Advisor
         {
             Stops = [],
             Ranked = ranked,
-            Held = ranked.IsEmpty ? 0 : _knowledge.People.ShortlistHolds(IsFull(known), ranked[0].FirstShare),
+            Held = ranked.IsEmpty ? 0 : _knowledge.People.Certainty.Shortlist.After(Asked(known)).Of(ranked[0].FirstShare),
             RuledOut = ruledOut,
             Weights = [.. sample.Set.Centroid],
             PrioritiesStated = stated,
@@ -135,9 +135,9 @@ public sealed class Advisor
         };
     }
 
-    /// <summary>True where more was asked than a quick visit ever asks.</summary>
-    private bool IsFull(Answers known) =>
-        known.Ids.Count() > _knowledge.Evidence.Value(EvidenceIds.PlannerBudget[Depth.Quick]) + _knowledge.Evidence.Value(EvidenceIds.PlannerMore[Depth.Quick]);
+    /// <summary>Full where more was asked than a quick visit ever asks.</summary>
+    private Depth Asked(Answers known) =>
+        known.Ids.Count() > _knowledge.Evidence.Value(EvidenceIds.PlannerBudget[Depth.Quick]) + _knowledge.Evidence.Value(EvidenceIds.PlannerMore[Depth.Quick]) ? Depth.Full : Depth.Quick;
 
     /// <summary>What the built-in values expect of a plan, whatever the clinic learnt: so that it can learn from what comes out.</summary>
     /// <param name="known">Answers as given, and what was tried until then.</param>

@@ -150,7 +150,7 @@ public sealed class QuestionPlanner
             First = firsts[first] > 0 ? _knowledge.Catalogue.Aids[first] : null,
             Tier = Tier(firsts),
             RawShare = firsts[first],
-            Share = _knowledge.People.OutlookHolds(depth, firsts[first]),
+            Share = _knowledge.People.Certainty.Outlook.After(depth).Of(firsts[first]),
             LossLeft = lossLeft,
             Deciding = ordered.Where(v => v.ChangeShare >= _knowledge.Evidence.Value(EvidenceIds.PlannerChangeShare)).MaxBy(v => v.Gain)?.Question,
         };

@@ -1,24 +1,20 @@
-using System.Collections.Frozen;
-
 namespace ToiletAid.Core.Evidence;
 
 /// <summary>Numbers with their origin, by id: every limit, coefficient and threshold of rules and criteria.</summary>
 public sealed class EvidenceTable
 {
-    private readonly FrozenDictionary<string, Sourced> _items;
+    private readonly NumberTable _numbers;
 
     /// <summary>Makes a table.</summary>
     /// <param name="items">Entries by id.</param>
-    public EvidenceTable(IEnumerable<KeyValuePair<string, Sourced>> items) =>
-        _items = items.ToFrozenDictionary(StringComparer.Ordinal);
+    public EvidenceTable(IEnumerable<KeyValuePair<string, Sourced>> items) => _numbers = new(items);
 
     /// <summary>Every id of the table.</summary>
-    public IEnumerable<EvidenceId> Ids => _items.Keys.Select(id => new EvidenceId(id));
+    public IEnumerable<EvidenceId> Ids => _numbers.Ids.Select(id => new EvidenceId(id));
 
     /// <summary>An entry.</summary>
     /// <exception cref="KeyNotFoundException">No such entry.</exception>
-    public Sourced this[EvidenceId id] =>
-        _items.TryGetValue(id.Text, out var item) ? item : throw new KeyNotFoundException($"no evidence entry '{id}'");
+    public Sourced this[EvidenceId id] => _numbers[id.Text];
 
     /// <summary>The most plausible value of an entry, SI.</summary>
     /// <exception cref="KeyNotFoundException">No such entry.</exception>
@@ -26,5 +22,5 @@ public sealed class EvidenceTable
 
     /// <summary>The id of an entry that data name, or null when there is none.</summary>
     /// <param name="text">The id as the data have it.</param>
-    public EvidenceId? Find(string text) => _items.ContainsKey(text) ? new EvidenceId(text) : null;
+    public EvidenceId? Find(string text) => _numbers.Has(text) ? new EvidenceId(text) : null;
 }

@@ -20,6 +20,9 @@ public sealed class NumberTable
     public Sourced this[string id] =>
         _items.TryGetValue(id, out var item) ? item : throw new KeyNotFoundException($"no number '{id}'");
 
+    /// <summary>True when there is an entry called <paramref name="id"/>.</summary>
+    internal bool Has(string id) => _items.ContainsKey(id);
+
     /// <summary>The most plausible value of the entry called <paramref name="id"/>, SI.</summary>
     /// <exception cref="KeyNotFoundException">No such entry.</exception>
     public double Value(string id) => this[id].Value;

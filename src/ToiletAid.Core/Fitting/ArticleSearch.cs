@@ -32,13 +32,20 @@ public sealed class ArticleSearch(KnowledgeBase knowledge, Advisor advisor)
         var (usual, own) = Lines(judge, plan.Aid, plan.AddOns, isFirst);
 
         // Safety first: what a rule asks for is never left out.
-        var ordered = own.Concat(new ArticleRules(knowledge).Of(known, plan)).OrderByDescending(l => l.IsMust).ThenByDescending(l => l.Trait.IsOfARule).ThenByDescending(l => l.Fails).ToList();
-        var after = plan.Companion is { } companion ? Lines(judge, companion, [], isFirst: null).Lines.OrderByDescending(l => l.Fails).ToList() : [];
-        var musts = ordered.Where(l => l.IsMust).Take(ArticleDemand.MostLines).ToList();
-        var keptAfter = after.Take(ArticleDemand.MostLines - musts.Count).ToList();
-        var wishes = ordered.Where(l => !l.IsMust).Take(ArticleDemand.MostLines - musts.Count - keptAfter.Count).ToList();
-        int leftOut = ordered.Count + after.Count - musts.Count - keptAfter.Count - wishes.Count;
-        return new(plan, isFirst, usual.UsableShare, [.. musts], [.. wishes], leftOut) { After = [.. keptAfter] };
+        var ordered = own.Concat(new ArticleRules(knowledge).Of(known, plan)).OrderByDescending(l => l.Trait.IsOfARule).ThenByDescending(l => l.Fails).ToLookup(l => l.IsMust);
+        var after = plan.Companion is { } companion ? Lines(judge, companion, [], isFirst: null).Lines.OrderByDescending(l => l.Fails) : Enumerable.Empty<ArticleLine>();
+        int room = ArticleDemand.MostLines, leftOut = 0;
+        ImmutableArray<ArticleLine> musts = Kept(ordered[true]), afterIt = Kept(after), wishes = Kept(ordered[false]);
+        return new(plan, isFirst, usual.UsableShare, musts, wishes, leftOut) { After = afterIt };
+
+        ImmutableArray<ArticleLine> Kept(IEnumerable<ArticleLine> lines)
+        {
+            ArticleLine[] all = [.. lines];
+            int kept = Math.Min(room, all.Length);
+            room -= kept;
+            leftOut += all.Length - kept;
+            return [.. all[..kept]];
+        }
     }
 
     /// <summary>An article of the plan as its kind usually is, screened, and what its traits must be.</summary>

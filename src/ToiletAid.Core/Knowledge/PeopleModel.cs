@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using ToiletAid.Core.Evidence;
-using ToiletAid.Core.Person;
 
 namespace ToiletAid.Core.Knowledge;
 
@@ -55,18 +54,8 @@ public sealed record PeopleModel
     /// <summary>How far the age of people who are taken to be as old as somebody may lie from theirs, as a standard deviation, years.</summary>
     public required double AgeKernel { get; init; }
 
-    /// <summary>How often what is said to come first did come first once everything was asked: of the outlook and of the shortlist, after a quick visit and after a full one.</summary>
-    public required ImmutableSortedDictionary<string, Calibration> Certainty { get; init; }
-
-    /// <summary>How often the first kind of an outlook holds. Measured visits are taken as full ones.</summary>
-    /// <param name="depth">What was asked.</param>
-    /// <param name="computed">Share of the people who would give these answers, and of their weightings, for which it is first.</param>
-    public double OutlookHolds(Depth depth, double computed) => Certainty[Words.Of(depth == Depth.Quick ? Depth.Quick : Depth.Full)].Of(computed);
-
-    /// <summary>How often the first place of a shortlist holds.</summary>
-    /// <param name="isFull">True where more was answered than a quick visit asks.</param>
-    /// <param name="computed">Share of the drawn people and weightings for which it is first.</param>
-    public double ShortlistHolds(bool isFull, double computed) => Certainty[$"shortlist-{Words.Of(isFull ? Depth.Full : Depth.Quick)}"].Of(computed);
+    /// <summary>How often what is said to come first did come first once everything was asked.</summary>
+    public required CertaintyModel Certainty { get; init; }
 
     /// <summary>Answers that go with something else.</summary>
     public required ImmutableArray<AnswerModel> Answers { get; init; }

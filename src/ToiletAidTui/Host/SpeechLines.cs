@@ -52,9 +52,8 @@ public sealed class SpeechLines(TextWriter writer, int width)
     /// <summary>Writes the line in which the answer is typed and leaves the cursor on it.</summary>
     public void Prompt(string text)
     {
-        writer.Write(ReadableText.Shown(text));
-        writer.Flush();
-        (_used, _page) = (0, 0);
+        Wait(text);
+        _page = 0;
     }
 
     /// <summary>Asks for yes or no until one of them is typed; the end of input is no.</summary>
@@ -142,13 +141,18 @@ public sealed class SpeechLines(TextWriter writer, int width)
         }
     }
 
+    private void Wait(string text)
+    {
+        writer.Write(ReadableText.Shown(text));
+        writer.Flush();
+        _used = 0;
+    }
+
     /// <summary>Waits at the end of a page; false when the rest is not wanted.</summary>
     private bool GoesOn()
     {
         // A reader that says what changed on the screen would not say a last line that stays the same.
-        int page = _page + 1;
-        Prompt($"End of page {page}. Enter for more, or {Stop}: ");
-        _page = page;
+        Wait($"End of page {++_page}. Enter for more, or {Stop}: ");
         if (_input!.ReadLine() is not { } typed)
         {
             _input.PutBack(null);
