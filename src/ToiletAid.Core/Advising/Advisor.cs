@@ -272,6 +272,13 @@ public sealed class Advisor
         return [.. _hazards.Stops.Where(s => s.Check(context).Applies == true).Select(s => new Finding(s.Rule, []))];
     }
 
+    /// <summary>Questions whose answers, as far as they are not known, may be a red flag.</summary>
+    internal IEnumerable<QuestionId> StopsWaitFor(Answers known)
+    {
+        var context = NoPlan(known);
+        return _hazards.Stops.SelectMany(s => s.Check(context).Needs).Distinct();
+    }
+
     private ImmutableArray<Finding> OfThePerson(Answers known, HandTasks hands)
     {
         var context = NoPlan(known);

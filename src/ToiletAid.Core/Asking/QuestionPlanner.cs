@@ -108,6 +108,8 @@ public sealed class QuestionPlanner
         var split = new AnswerSplit(people, [.. rows.Select(r => r.Gains)], choices);
         double lossLeft = Math.Max(0, perfect - gains[choices[split.First]]);
         var (must, settingUp) = MustBeAsked(known, open, people, [.. rows.Select(r => r.Alternatives)], first, depth == Depth.Quick ? Severity.Urgent : Severity.Moderate);
+        Question[] mayStop = [.. _advisor.StopsWaitFor(known).Select(id => _knowledge.Questions[id]).Where(open.Contains)];
+        must.UnionWith(mayStop);
         if (Position(known, open, people) is { } position)
         {
             must.Add(position);
@@ -140,7 +142,8 @@ public sealed class QuestionPlanner
             must.UnionWith(settingUp.Take(left - must.Count));
         }
 
-        ImmutableArray<Question> all = [.. Merge(next, [.. ordered.Where(v => must.Contains(v.Question)).Select(v => v.Question)], ordered)];
+        // What may stop everything comes before all else.
+        ImmutableArray<Question> all = [.. mayStop, .. Merge(next, [.. ordered.Where(v => must.Contains(v.Question)).Select(v => v.Question)], ordered).Except(mayStop)];
         all = all.IsEmpty && !open.IsEmpty ? [.. MayRuleOut(known, ordered)] : all;
         return new()
         {

@@ -75,6 +75,32 @@ public sealed class PlannerTests
         Assert.InRange(helped, 3, 12);
     }
 
+    /// <summary>Loss of feeling that is new is a sign for a doctor today, so that the next question is since when it was lost.</summary>
+    [Theory]
+    [InlineData(Depth.Quick)]
+    [InlineData(Depth.Full)]
+    public void Who_feels_little_is_asked_at_once_since_when(Depth depth)
+    {
+        var simulator = new PeopleSimulator(Knowledge, BuiltIn.People());
+        int asked = 0;
+        foreach (var person in Enumerable.Range(0, 80).Select(n => simulator.Make(6, n, Depth.Full, new(2026, 1, 1)).Latest.Answers)
+            .Where(a => Advisor.Stops(a).IsEmpty && a.Choice(QuestionIds.Feeling) is "reduced" or "none").Take(12))
+        {
+            var answers = Answers.None;
+            while (Planner.Open(depth, answers) is [var next, ..])
+            {
+                bool isNumb = answers.Choice(QuestionIds.Feeling) is "reduced" or "none" && !answers.Knows(QuestionIds.FeelingSince);
+                Assert.True(!isNumb || next.Id == QuestionIds.FeelingSince, $"{next.Id}");
+                asked += isNumb ? 1 : 0;
+                answers = answers.With(next.Id, person[next.Id] ?? new(new AnswerValue.NotKnown(), null));
+            }
+
+            Assert.True(Advisor.Advise(answers).SignsKnown);
+        }
+
+        Assert.InRange(asked, 4, 12);
+    }
+
     [Fact]
     public void The_quick_depth_asks_at_most_twelve_questions_on_median()
     {
