@@ -107,7 +107,7 @@ public sealed class QuestionPlanner
         int[] choices = [.. rows.Select(r => Largest(r.Gains)).Concat(Enumerable.Range(0, kinds).OrderByDescending(k => gains[k]).Take(AlsoCompared)).Distinct().Order()];
         var split = new AnswerSplit(people, [.. rows.Select(r => r.Gains)], choices);
         double lossLeft = Math.Max(0, perfect - gains[choices[split.First]]);
-        var (must, settingUp) = MustBeAsked(known, open, people, [.. rows.Select(r => r.Alternatives)], first, depth == Depth.Quick ? Severity.Urgent : Severity.Moderate);
+        var (must, settingUp) = MustBeAsked(known, open, people, [.. rows.Select(r => r.Worths[first])], depth == Depth.Quick ? Severity.Urgent : Severity.Moderate);
         Question[] mayStop = [.. _advisor.StopsWaitFor(known).Select(id => _knowledge.Questions[id]).Where(open.Contains)];
         must.UnionWith(mayStop);
         if (Position(known, open, people) is { } position)
@@ -201,21 +201,15 @@ public sealed class QuestionPlanner
         ? must
         : ordered.Select(v => v.Question).Where(q => next.Contains(q) || must.Contains(q));
 
-    /// <summary>Questions of safety on which a rule about the plan that is first waits.</summary>
-    private (HashSet<Question> Safety, IEnumerable<Question> SettingUp) MustBeAsked(Answers known, ImmutableArray<Question> open, LikelyPerson[] people, double[][] rows, int kind, Severity least)
+    /// <summary>Questions of safety on which a rule about the plan that is first waits: the best of the kind for most of those who would give these answers.</summary>
+    private (HashSet<Question> Safety, IEnumerable<Question> SettingUp) MustBeAsked(Answers known, ImmutableArray<Question> open, LikelyPerson[] people, (double Worth, int Alternative)[] best, Severity least)
     {
-        double[] means = Mean(people, i => rows[i]);
-        int first = Enumerable.Range(0, means.Length).Where(k => _worths.KindOf(k) == kind).MaxBy(k => means[k]), who = 0;
-        for (int i = 1; i < people.Length; i++)
-        {
-            who = rows[i][first] > rows[who][first] ? i : who;
-        }
-
         var needed = new HashSet<Question>();
         IEnumerable<Question> settingUp = [];
-        if (rows[who][first] > 0)
+        var mostly = Enumerable.Range(0, people.Length).Where(i => best[i].Worth > 0).GroupBy(i => best[i].Alternative).MaxBy(g => g.Sum(i => people[i].Weight * best[i].Worth));
+        if (mostly is not null)
         {
-            var (plan, demands) = _worths.Chosen(people[who], first);
+            var (plan, demands) = _worths.Chosen(people[mostly.MaxBy(i => best[i].Worth)], mostly.Key);
             settingUp = open.Where(q => SetsUp(q, plan));
             var context = new RuleContext(_knowledge, known, plan, demands);
             needed.UnionWith(_worths.Hazards.Cautions.Where(r => r.Rule.Severity <= least).Concat(_worths.Hazards.RulesOut.Where(r => !r.DependsOnHand))
@@ -266,20 +260,12 @@ public sealed class QuestionPlanner
             }
 
             int kinds = _knowledge.Catalogue.Aids.Length;
-            _kept[person.Key] = row = new(new double[_worths.Alternatives], new double[kinds], new double[kinds]);
-            _worths.Of(person, row.Alternatives, row.Firsts);
+            _kept[person.Key] = row = new(new (double Worth, int Alternative)[kinds], new double[kinds], new double[kinds]);
+            _worths.Of(person, row.Worths, row.Firsts);
             double allowed = _knowledge.Evidence.Value(EvidenceIds.PlannerAllowedCounts);
-            for (int k = 0; k < row.Alternatives.Length; k++)
-            {
-                if (row.Alternatives[k] > 0)
-                {
-                    row.Gains[_worths.KindOf(k)] = allowed;
-                }
-            }
-
             for (int k = 0; k < kinds; k++)
             {
-                row.Gains[k] += row.Firsts[k];
+                row.Gains[k] = row.Firsts[k] + (row.Worths[k].Worth > 0 ? allowed : 0);
             }
         }
 
@@ -298,8 +284,8 @@ public sealed class QuestionPlanner
     }
 
     /// <summary>What was worked out for somebody.</summary>
-    /// <param name="Alternatives">What each kind in each posture and way is worth.</param>
+    /// <param name="Worths">What the best posture and way of each kind is worth, and which it is.</param>
     /// <param name="Firsts">In what share of the weightings and cases each kind comes first.</param>
     /// <param name="Gains">The same, and more for every kind that no rule forbids: what an answer is to find out.</param>
-    private sealed record Foreseen(double[] Alternatives, double[] Firsts, double[] Gains);
+    private sealed record Foreseen((double Worth, int Alternative)[] Worths, double[] Firsts, double[] Gains);
 }

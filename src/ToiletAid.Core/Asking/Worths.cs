@@ -32,7 +32,8 @@ internal sealed class Worths
     private readonly double _gain;
     private readonly Dictionary<string, int> _aids;
     private readonly int[] _kindOf;
-    private readonly Dictionary<string, int> _aidVariants;
+    private readonly Dictionary<(string Aid, int Alternative), int> _reachPlaces = [];
+    private readonly Dictionary<(int First, int Second), int> _reachPairs = [];
     private readonly RuleCheck[] _byAnswers;
     private readonly RuleCheck[] _byReach;
     private readonly RuleCheck[] _butForSkin;
@@ -75,7 +76,6 @@ internal sealed class Worths
         _gain = knowledge.Evidence.Value(EvidenceIds.PlansAddOnGain);
         _aids = knowledge.Catalogue.Aids.Select((a, i) => KeyValuePair.Create(a.Id, i)).ToDictionary(StringComparer.Ordinal);
         _kindOf = [.. knowledge.Catalogue.Aids.Select(a => knowledge.Catalogue.Aids.IndexOf(knowledge.Catalogue.Aids.First(b => b.KindId == a.KindId)))];
-        _aidVariants = knowledge.Catalogue.Aids.SelectMany(a => a.Variants.Select(v => a.As(v).Key)).Distinct(StringComparer.Ordinal).Select((key, i) => KeyValuePair.Create(key, i)).ToDictionary(StringComparer.Ordinal);
         _criteria = [.. Criteria.OfThePlan.Select(_ => new AnswerMemo<double[]>())];
     }
 
@@ -97,25 +97,69 @@ internal sealed class Worths
         return (entry!.Plan, reach.Appraiser.ReachDemands(entry.Plan));
     }
 
-    /// <summary>What each alternative is worth to a person; 0 where rules forbid it or the person has no such posture.</summary>
+    /// <summary>What the best alternative of each kind is worth to a person, and which it is; 0 where rules forbid all or the person has no such posture.</summary>
     /// <param name="person">The person.</param>
-    /// <param name="worth">Receives the worths.</param>
+    /// <param name="worths">Receives them, for each kind by its place in the catalogue.</param>
     /// <param name="firsts">Receives in how many of the cases that are looked at each kind comes first, by its best plan: a share.</param>
-    internal void Of(LikelyPerson person, Span<double> worth, Span<double> firsts)
+    internal void Of(LikelyPerson person, Span<(double Worth, int Alternative)> worths, Span<double> firsts)
     {
-        worth.Clear();
         firsts.Clear();
         var (space, weights, hand, reach) = Ready(person);
         var bests = new (double Worth, Entry? Entry)[firsts.Length];
-        foreach (var group in space.Groups)
+        Span<double> most = stackalloc double[space.Groups.Length];
+        for (int i = 0; i < most.Length; i++)
         {
+            most[i] = Most(person, space, space.Groups[i], hand, reach, weights);
+        }
+
+        // Rules are looked at only for what may still be the best of its kind.
+        int next;
+        while ((next = Promising(space.Groups, most, bests)) >= 0)
+        {
+            var group = space.Groups[next];
+            most[next] = double.NegativeInfinity;
             var best = Best(person, space, group, hand, reach, weights);
-            worth[group.Alternative] = best.Worth;
             ref var kind = ref bests[KindOf(group.Alternative)];
-            kind = best.Entry is not null && (kind.Entry is null || best.Worth > kind.Worth) ? best : kind;
+            kind = best.Entry is not null && (kind.Entry is null || best.Worth > kind.Worth || (best.Worth == kind.Worth && best.Entry.Alternative < kind.Entry.Alternative)) ? best : kind;
+        }
+
+        for (int k = 0; k < worths.Length; k++)
+        {
+            worths[k] = (bests[k].Worth, bests[k].Entry?.Alternative ?? -1);
         }
 
         Firsts(person, space, bests, hand, reach, firsts);
+    }
+
+    /// <summary>The group that may be worth most of those that may still be the best of their kind; below 0 for none.</summary>
+    private int Promising(ImmutableArray<Group> groups, ReadOnlySpan<double> most, (double Worth, Entry? Entry)[] bests)
+    {
+        int next = -1;
+        for (int i = 0; i < most.Length; i++)
+        {
+            if (most[i] > (next < 0 ? double.NegativeInfinity : most[next]) && (bests[KindOf(groups[i].Alternative)] is not { Entry: not null } best || most[i] >= best.Worth))
+            {
+                next = i;
+            }
+        }
+
+        return next;
+    }
+
+    /// <summary>The most that a group can be worth, whatever rules forbid of it.</summary>
+    private double Most(LikelyPerson person, Space space, Group group, HandClass hand, ReachClass reach, double[] weights)
+    {
+        double most = double.NegativeInfinity;
+        foreach (var entry in group.Entries)
+        {
+            most = Math.Max(most, Net(person, space, entry, hand, reach, weights) + (_gain * entry.Outfit.Helps));
+            foreach (var varied in entry.Variants)
+            {
+                most = Math.Max(most, Net(person, space, varied, hand, reach, weights) + (_gain * varied.Outfit.Helps));
+            }
+        }
+
+        return most;
     }
 
     private void Firsts(LikelyPerson person, Space space, (double Worth, Entry? Entry)[] bests, HandClass hand, ReachClass reach, Span<double> firsts)
@@ -138,8 +182,8 @@ internal sealed class Worths
 
             values[(int)Criterion.Independence] -= LostByPatting(person, space, entry, hand, reach);
 
-            bool[] main = Reaches(reach, entry, entry.Outfit.Plan.Aid);
-            bool[] companion = entry.Outfit.Plan.Companion is { } c2 ? Reaches(reach, entry, c2) : main;
+            bool[] main = Reaches(reach, entry, entry.ReachPlace, entry.Outfit.Plan.Aid);
+            bool[] companion = entry.Outfit.Plan.Companion is { } second ? Reaches(reach, entry, entry.SecondReachPlace, second) : main;
             for (int i = 0; i < Cases; i++)
             {
                 int draw = i % main.Length;
@@ -171,22 +215,18 @@ internal sealed class Worths
         }
     }
 
-    private bool[] Reaches(ReachClass reach, Entry entry, Aid aid)
-    {
-        int at = AtReach(aid, entry);
-        if (!reach.Draws.TryGetValue(at, out bool[]? draws))
-        {
-            reach.Draws[at] = draws = [.. Enumerable.Range(0, Math.Max(1, _draws)).Select(d => reach.Appraiser.ReachShare(aid, entry.Plan, d) > 0)];
-        }
+    private bool[] Reaches(ReachClass reach, Entry entry, int place, Aid aid) => reach.Draws.Has(place, out bool[] draws)
+        ? draws
+        : reach.Draws.Keep(place, [.. Enumerable.Range(0, Math.Max(1, _draws)).Select(d => reach.Appraiser.ReachShare(aid, entry.Plan, d) > 0)]);
 
-        return draws;
-    }
+    /// <summary>Where the reach of a method in a posture and way is kept: of a variant apart from that of its kind.</summary>
+    private int ReachPlace(Aid aid, Plan plan) => Number(_reachPlaces, (aid.Key, Alternative(aid, plan.Posture, plan.Approach)));
 
-    /// <summary>Where the reach of a method is kept: of a variant apart from that of its kind.</summary>
-    private int AtReach(Aid aid, Entry entry)
+    private static int Number<T>(Dictionary<T, int> numbers, T of)
+        where T : notnull
     {
-        int at = Alternative(aid, entry.Plan.Posture, entry.Plan.Approach);
-        return aid.Variant is null ? at : at + (Alternatives * (1 + _aidVariants[aid.Key]));
+        ref int number = ref CollectionsMarshal.GetValueRefOrAddDefault(numbers, of, out bool known);
+        return known ? number : number = numbers.Count - 1;
     }
 
     private double HandlingAt(HandClass hand, Outfit outfit, int strength)
@@ -277,10 +317,10 @@ internal sealed class Worths
     {
         double ofReach = weights[(int)Criterion.Reach], ofHandling = weights[(int)Criterion.Handling], ofIndependence = weights[(int)Criterion.Independence];
         var (able, handling) = Handling(hand, entry.Outfit);
-        double arrives = Share(reach, entry, entry.Outfit.Plan.Aid), share = arrives;
+        double arrives = Share(reach, entry, entry.ReachPlace, entry.Outfit.Plan.Aid), share = arrives;
         if (entry.Outfit.Plan.Companion is { } companion)
         {
-            share = Math.Min(share, Share(reach, entry, companion));
+            share = Math.Min(share, Share(reach, entry, entry.SecondReachPlace, companion));
         }
 
         share = Learnt(entry.Outfit, Criterion.Reach, share);
@@ -322,7 +362,10 @@ internal sealed class Worths
         (entry.Outfit.Main < 0 || hand.Part(this, entry.Outfit.Main).Possible)
         && (entry.Outfit.Second < 0 || hand.Part(this, entry.Outfit.Second).Possible)
         && reach.IsAllowed(this, entry)
-        && entry.Memo.Find(person, person.Codes, p => p.Answers, a => IsAllowed(_byAnswers, a, entry.Plan, Nothing)).Value;
+        && (entry.Memo.Kept(person.Codes) ?? Judged(person, entry)).Value;
+
+    /// <summary>Apart, so that nothing is made for what is kept.</summary>
+    private AnswerMemo<bool>.Node Judged(LikelyPerson person, Entry entry) => entry.Memo.Find(person, person.Codes, p => p.Answers, a => IsAllowed(_byAnswers, a, entry.Plan, Nothing));
 
     private static readonly PlanDemands Nothing = new();
 
@@ -340,17 +383,8 @@ internal sealed class Worths
         return true;
     }
 
-    private double Share(ReachClass reach, Entry entry, Aid aid)
-    {
-        int at = AtReach(aid, entry);
-        ref double share = ref CollectionsMarshal.GetValueRefOrAddDefault(reach.Shares, at, out bool known);
-        if (!known)
-        {
-            share = reach.Appraiser.ReachShare(aid, entry.Plan, null);
-        }
-
-        return share;
-    }
+    private static double Share(ReachClass reach, Entry entry, int place, Aid aid) =>
+        reach.Shares.Has(place, out double share) ? share : reach.Shares.Keep(place, reach.Appraiser.ReachShare(aid, entry.Plan, null));
 
     /// <summary>Share of hands that can do every step, and the mean of how easily, over the strengths.</summary>
     private (double Able, double Handling) Handling(HandClass hand, Outfit outfit)
@@ -360,7 +394,7 @@ internal sealed class Worths
             return (1, 1);
         }
 
-        if (hand.Outfits.TryGetValue(outfit.Index, out var known))
+        if (hand.Outfits.Has(outfit.Index, out var known))
         {
             return known;
         }
@@ -375,7 +409,7 @@ internal sealed class Worths
         }
 
         double mean = able > 0 ? Learnt(outfit, Criterion.Handling, sum / Strengths.Length) : 0;
-        return hand.Outfits[outfit.Index] = ((double)able / Strengths.Length, mean);
+        return hand.Outfits.Keep(outfit.Index, ((double)able / Strengths.Length, mean));
     }
 
     private void Static(LikelyPerson person, double[] weights, Space space)
@@ -487,7 +521,8 @@ internal sealed class Worths
         int alternative = Alternative(plan.Aid, plan.Posture, plan.Approach);
         if (!_entries.TryGetValue((outfit.Index, alternative), out var entry))
         {
-            _entries[(outfit.Index, alternative)] = entry = new(_entries.Count, plan, outfit, alternative);
+            _entries[(outfit.Index, alternative)] = entry = new(plan, outfit, alternative, ReachPlace(plan.Aid, plan), ReachPlace(plan.Companion ?? plan.Aid, plan));
+            entry.ReachPair = Number(_reachPairs, (entry.ReachPlace, entry.SecondReachPlace));
         }
 
         return entry;
@@ -520,15 +555,20 @@ internal sealed class Worths
 
     private sealed record Group(int Alternative, Entry[] Entries);
 
-    private sealed class Entry(int index, Plan plan, Outfit outfit, int alternative)
+    private sealed class Entry(Plan plan, Outfit outfit, int alternative, int reachPlace, int secondReachPlace)
     {
-        internal int Index { get; } = index;
-
         internal Plan Plan { get; } = plan;
 
         internal Outfit Outfit { get; } = outfit;
 
         internal int Alternative { get; } = alternative;
+
+        internal int ReachPlace { get; } = reachPlace;
+
+        internal int SecondReachPlace { get; } = secondReachPlace;
+
+        /// <summary>The same for plans that differ in add-ons only: what rules say of reach looks at nothing else.</summary>
+        internal int ReachPair { get; set; }
 
         /// <summary>The same in each variant of the kind, where these are looked at.</summary>
         internal ImmutableArray<Entry> Variants { get; set; } = [];
@@ -559,49 +599,35 @@ internal sealed class Worths
 
     private sealed class HandClass(KnownHand hand, HandStrength[] strengths, HandStrength middle)
     {
-        private readonly List<(bool Possible, double[] Values)?> _parts = [];
+        private readonly SlotMemo<(bool Possible, double[] Values)> _parts = new();
 
-        internal Dictionary<int, (double Able, double Handling)> Outfits { get; } = [];
+        internal SlotMemo<(double Able, double Handling)> Outfits { get; } = new();
 
         internal (bool Possible, double[] Values) Part(Worths worths, int part)
         {
-            while (_parts.Count <= part)
-            {
-                _parts.Add(null);
-            }
-
-            if (_parts[part] is { } known)
+            if (_parts.Has(part, out var known))
             {
                 return known;
             }
 
             var (aid, addOns) = worths._partList[part];
             var demands = HandlingDemands.Of(aid, addOns, hand.Facts, hand.Capacity.Slowness, worths._knowledge.Hand.Coefficients);
-            var made = (demands.Score(middle).Possible, strengths.Select(s => demands.Score(s).Value).ToArray());
-            _parts[part] = made;
-            return made;
+            return _parts.Keep(part, (demands.Score(middle).Possible, [.. strengths.Select(s => demands.Score(s).Value)]));
         }
     }
 
     private sealed class ReachClass(Appraiser appraiser)
     {
-        private readonly Dictionary<int, bool> _allowed = [];
+        private readonly SlotMemo<bool> _allowed = new();
 
         internal Appraiser Appraiser { get; } = appraiser;
 
-        internal Dictionary<int, double> Shares { get; } = [];
+        internal SlotMemo<double> Shares { get; } = new();
 
-        internal Dictionary<int, bool[]> Draws { get; } = [];
+        internal SlotMemo<bool[]> Draws { get; } = new();
 
-        internal bool IsAllowed(Worths worths, Entry entry)
-        {
-            ref bool allowed = ref CollectionsMarshal.GetValueRefOrAddDefault(_allowed, entry.Index, out bool known);
-            if (!known)
-            {
-                allowed = worths.IsAllowed(worths._byReach, Appraiser.Known, entry.Plan, Appraiser.ReachDemands(entry.Plan));
-            }
-
-            return allowed;
-        }
+        internal bool IsAllowed(Worths worths, Entry entry) => _allowed.Has(entry.ReachPair, out bool allowed)
+            ? allowed
+            : _allowed.Keep(entry.ReachPair, worths.IsAllowed(worths._byReach, Appraiser.Known, entry.Plan, Appraiser.ReachDemands(entry.Plan)));
     }
 }

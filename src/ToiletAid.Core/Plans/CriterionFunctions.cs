@@ -8,10 +8,10 @@ namespace ToiletAid.Core.Plans;
 /// <param name="knowledge">Limits, coefficients, paper and prices.</param>
 internal sealed class CriterionFunctions(KnowledgeBase knowledge)
 {
-    /// <summary>Costs that are kept; then it starts afresh, so that a long batch does not fill the memory.</summary>
-    private const int MostCosts = 4096;
+    /// <summary>Frequencies of which costs are kept; then it starts afresh, so that a long batch does not fill the memory.</summary>
+    private const int MostCosts = 256;
 
-    private readonly Dictionary<(string Aid, int Stool, double Cleans), double> _costs = [];
+    private readonly Dictionary<(int Stool, double Cleans), Dictionary<Aid, double>> _costs = [];
     private readonly double _wetLeft = knowledge.Evidence.Value(EvidenceIds.CleaningWetLeft);
     private readonly double _narrow = knowledge.Evidence.Value(EvidenceIds.CleaningNarrow);
     private readonly double _wide = knowledge.Evidence.Value(EvidenceIds.CleaningWide);
@@ -170,15 +170,19 @@ internal sealed class CriterionFunctions(KnowledgeBase knowledge)
     /// <summary>Cost of a method a month, in the clinic's currency.</summary>
     private double Monthly(Aid aid, PersonView person)
     {
-        var key = (aid.Key, person.StoolType, person.CleansPerDay);
-        if (!_costs.TryGetValue(key, out double cost))
+        if (!_costs.TryGetValue((person.StoolType, person.CleansPerDay), out var costs))
         {
             if (_costs.Count >= MostCosts)
             {
                 _costs.Clear();
             }
 
-            _costs[key] = cost = PlanSetup.Cost(knowledge, aid, [], person.StoolType, person.CleansPerDay).Total;
+            _costs[(person.StoolType, person.CleansPerDay)] = costs = new(ReferenceEqualityComparer.Instance);
+        }
+
+        if (!costs.TryGetValue(aid, out double cost))
+        {
+            costs[aid] = cost = PlanSetup.Cost(knowledge, aid, [], person.StoolType, person.CleansPerDay).Total;
         }
 
         return cost;

@@ -10,7 +10,7 @@ public sealed record PlanFeature(string Name, Func<RuleContext, RuleOutcome> Of)
     /// <summary>True when it looks at what the hand does, which is drawn together with the values.</summary>
     public bool DependsOnHand { get; init; }
 
-    /// <summary>True when it looks at how far the hand reaches.</summary>
+    /// <summary>True when it looks at how far the hand reaches, and of the plan besides at its posture and way only.</summary>
     public bool DependsOnReach { get; init; }
 
     /// <summary>Names of the slots that it fills.</summary>
