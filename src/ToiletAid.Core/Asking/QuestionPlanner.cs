@@ -214,6 +214,11 @@ public sealed class QuestionPlanner
             var context = new RuleContext(_knowledge, known, plan, demands);
             needed.UnionWith(_worths.Hazards.Cautions.Where(r => r.Rule.Severity <= least).Concat(_worths.Hazards.RulesOut.Where(r => !r.DependsOnHand))
                 .SelectMany(rule => rule.Check(context).Needs).Select(id => _knowledge.Questions[id]).Where(q => q.Safety && open.Contains(q)));
+            if (demands.Need is { Allowed: true } && demands.ReachShare < _knowledge.Evidence.Value(EvidenceIds.PlannerBuildShare))
+            {
+                // Likely people share one build until it is known, so that what it is worth to know it does not show.
+                needed.UnionWith(open.Where(q => q.Id == QuestionIds.Mass.Text));
+            }
         }
 
         return (needed, settingUp);

@@ -82,6 +82,7 @@ public static class EvidenceIds
     public static readonly EvidenceId LearningSightMatters = Id("learning.sight-matters");
     public static readonly EvidenceId PlannerAhead = Id("planner.ahead");
     public static readonly EvidenceId PlannerAllowedCounts = Id("planner.allowed-counts");
+    public static readonly EvidenceId PlannerBuildShare = Id("planner.build-share");
     public static readonly EvidenceId PlannerChangeShare = Id("planner.change-share");
     public static readonly EvidenceId PlannerPositionShare = Id("planner.position-share");
     public static readonly EvidenceId PlannerTierShare = Id("planner.tier-share");

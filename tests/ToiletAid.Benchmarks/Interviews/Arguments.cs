@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using ToiletAid.Core.Person;
 
@@ -16,6 +17,9 @@ internal sealed record Arguments
     /// <summary>How many work side by side, where a measurement shares its work.</summary>
     internal int Jobs { get; private init; } = Environment.ProcessorCount;
 
+    /// <summary>Numbers of the evidence that are others than built in, by id.</summary>
+    internal ImmutableDictionary<string, double> Numbers { get; private init; } = [];
+
     internal IReadOnlyList<Depth> Depths { get; private init; } = [Depth.Quick, Depth.Full];
 
     internal static Arguments Read(ReadOnlySpan<string> typed)
@@ -30,6 +34,7 @@ internal sealed record Arguments
                 "--people" => arguments with { People = int.Parse(value, CultureInfo.InvariantCulture) },
                 "--jobs" => arguments with { Jobs = int.Parse(value, CultureInfo.InvariantCulture) },
                 "--curve" => arguments with { Curve = int.Parse(value, CultureInfo.InvariantCulture) },
+                "--number" => arguments with { Numbers = arguments.Numbers.SetItem(value.Split('=')[0], double.Parse(value.Split('=')[1], CultureInfo.InvariantCulture)) },
                 "--depth" => arguments with { Depths = [Words.Find<Depth>(value) ?? throw new ArgumentException($"no depth {value}", nameof(typed))] },
                 _ => throw new ArgumentException($"no option {typed[i]}", nameof(typed)),
             };

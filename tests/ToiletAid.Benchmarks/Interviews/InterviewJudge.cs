@@ -3,6 +3,7 @@ using System.Globalization;
 using ToiletAid.App.Files;
 using ToiletAid.Core.Advising;
 using ToiletAid.Core.Asking;
+using ToiletAid.Core.Evidence;
 using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Person;
 
@@ -13,7 +14,8 @@ internal static class InterviewJudge
 {
     internal static void Run(Arguments arguments)
     {
-        var knowledge = BuiltIn.Knowledge();
+        var builtIn = BuiltIn.Knowledge();
+        var knowledge = builtIn with { Evidence = new(builtIn.Evidence.Ids.Select(id => KeyValuePair.Create(id.Text, With(builtIn.Evidence[id], arguments.Numbers.GetValueOrDefault(id.Text, builtIn.Evidence.Value(id)))))) };
         var people = SimulatedPerson.Of(knowledge, knowledge.People, arguments.Seed, arguments.People).ToList();
         Print($"seed {arguments.Seed}, {people.Count} people, of whom {people.Count(p => p.First is null)} have no plan under all answers");
         foreach (var depth in arguments.Depths)
@@ -28,6 +30,8 @@ internal static class InterviewJudge
             }
         }
     }
+
+    private static Sourced With(Sourced number, double value) => value == number.Value ? number : number with { Value = value, Low = value, High = value };
 
     private static void Play(KnowledgeBase knowledge, List<SimulatedPerson> people, Depth depth)
     {
