@@ -96,7 +96,7 @@ public sealed class AdviceText(KnowledgeBase knowledge)
 
     /// <summary>How sure the place is, in words.</summary>
     public static string HowSure(RankedPlan plan) =>
-        $"First in {SlotText.OfHundred(plan.FirstShare)} of 100 draws of people with these answers and of reasonable priorities.";
+        $"First in {SlotText.OfHundred(plan.FirstShare)} of 100 draws of people with these answers, reasonable priorities and plausible estimates.";
 
     /// <summary>The same; nothing is called sure while nobody knows whether there is a red flag.</summary>
     /// <param name="plan">The plan.</param>

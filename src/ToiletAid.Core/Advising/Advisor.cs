@@ -42,6 +42,7 @@ public sealed class Advisor
     private readonly ReachMemory _reach;
     private readonly PlanLists _plans;
     private readonly Lazy<LikelyPeople> _people;
+    private readonly Lazy<DrawnNumbers?> _numbers;
     private (Answers Known, ScreenedPlans Plans)? _last;
 
     /// <summary>The hazard table.</summary>
@@ -67,6 +68,7 @@ public sealed class Advisor
         _hazards = new(knowledge.Rules, knowledge.Questions, knowledge.Evidence);
         _reach = reach;
         _people = new(() => new(knowledge, new(knowledge.Questions), [.. knowledge.Questions.All.Select(q => q.Depths.Contains(Depth.Full))], LikelyTraits, settings.ValueDraws, settings.Seed));
+        _numbers = new(() => settings.DrawsNumbers ? new(knowledge, settings.Seed) : null);
     }
 
     private Advisor(Advisor of, AidCatalogue catalogue)
@@ -81,6 +83,7 @@ public sealed class Advisor
         _shapes = of._shapes;
         _reach = of._reach;
         _people = of._people;
+        _numbers = new(() => of._numbers.Value?.Under(_knowledge));
     }
 
     /// <summary>An advisor with another catalogue and other prices, which shares the reaches of this one: they depend on the person alone. Both
@@ -135,9 +138,9 @@ public sealed class Advisor
         };
     }
 
-    /// <summary>Full where more was asked than a quick visit ever asks.</summary>
+    /// <summary>Full where what was asked is nearer to the budget of a full visit than to that of a quick one.</summary>
     private Depth Asked(Answers known) =>
-        known.Ids.Count() > _knowledge.Evidence.Value(EvidenceIds.PlannerBudget[Depth.Quick]) + _knowledge.Evidence.Value(EvidenceIds.PlannerMore[Depth.Quick]) ? Depth.Full : Depth.Quick;
+        2 * known.Ids.Count() > _knowledge.Evidence.Value(EvidenceIds.PlannerBudget[Depth.Quick]) + _knowledge.Evidence.Value(EvidenceIds.PlannerBudget[Depth.Full]) ? Depth.Full : Depth.Quick;
 
     /// <summary>What the built-in values expect of a plan, whatever the clinic learnt: so that it can learn from what comes out.</summary>
     /// <param name="known">Answers as given, and what was tried until then.</param>
@@ -215,7 +218,7 @@ public sealed class Advisor
 
     private Appraiser Appraise(KnowledgeBase knowledge, Answers known, int draws, Appraiser? butForGrip = null)
     {
-        var untried = new Appraiser(knowledge, known, butForGrip?.Reach ?? _reach.Of(known, draws), _functions, butForGrip);
+        var untried = new Appraiser(knowledge, known, butForGrip?.Reach ?? _reach.Of(known, draws), _functions, butForGrip) { Numbers = _numbers.Value };
         return known.Trials.IsEmpty ? untried
             : untried with { Tried = TrialEvidence.Of(knowledge, known.Trials, plan => PlanSpread.Of(knowledge, untried, plan, _settings.Seed, draws)) };
     }
@@ -387,6 +390,6 @@ public sealed class Advisor
     {
         double[] values = hands.Values(plan, hands.Appraiser.Middle);
         double ofReach = weights.Centroid[(int)Criterion.Reach] * values[(int)Criterion.Reach];
-        return ofReach + (hands.Appraiser.Arrives(plan, values, null) * (ExpectedValues.WeightedSum(values, weights.Centroid) - ofReach));
+        return ofReach + (hands.Appraiser.Arrives(plan, values, hands.Appraiser.Middle) * (ExpectedValues.WeightedSum(values, weights.Centroid) - ofReach));
     }
 }

@@ -104,7 +104,7 @@ internal sealed class PlanRanking(KnowledgeBase knowledge, HazardTable hazards, 
                 }
 
                 double[] plan = hands.Values(offers[i].Plan, person);
-                if (hands.Appraiser.Arrives(offers[i].Plan, plan, draw) == 0)
+                if (hands.Appraiser.Arrives(offers[i].Plan, plan, person) == 0)
                 {
                     continue;
                 }

@@ -9,6 +9,9 @@ namespace ToiletAid.Core.Hand;
 /// <exception cref="KeyNotFoundException">An entry is missing.</exception>
 public sealed class HandCoefficients(NumberTable table)
 {
+    /// <summary>Where they were taken from.</summary>
+    internal NumberTable Numbers { get; } = table;
+
     private readonly double[,] _tremorMiss = new[,]
     {
         { 0, table.Value("hand.tremor-some-miss-none"), table.Value("hand.tremor-marked-miss-none") },

@@ -13,7 +13,7 @@ internal sealed record Appraiser
 {
     private readonly KnowledgeBase _knowledge;
     private readonly CriterionFunctions _functions;
-    private readonly Dictionary<HandFacts, KnownHand> _hands = [];
+    private readonly Dictionary<(HandFacts Facts, NumberSet? Numbers), KnownHand> _hands = [];
 
     // Of the middle case: plans that differ only in posture, approach or companion ask the same of the hand.
     private readonly Dictionary<HandlingDemands, double> _scores = [];
@@ -40,6 +40,9 @@ internal sealed record Appraiser
     /// <summary>What was seen when plans were tried; null for nothing.</summary>
     internal TrialEvidence? Tried { get; init; }
 
+    /// <summary>Numbers of aids and evidence for drawn persons; null for the most plausible ones.</summary>
+    internal DrawnNumbers? Numbers { get; init; }
+
     /// <summary>Answers as given.</summary>
     internal Answers Known { get; }
 
@@ -56,12 +59,13 @@ internal sealed record Appraiser
     internal DrawnPerson DrawPerson(Answers filled, double strength, int? draw = null)
     {
         var facts = AnswerMapping.Hand(filled);
-        if (!_hands.TryGetValue(facts, out var hand))
+        var numbers = draw is { } number ? Numbers?.Of(number) : null;
+        if (!_hands.TryGetValue((facts, numbers), out var hand))
         {
-            _hands[facts] = hand = new(facts, _knowledge.Hand.Capacity(facts));
+            _hands[(facts, numbers)] = hand = new(facts, (numbers?.Hand ?? _knowledge.Hand).Capacity(facts));
         }
 
-        return new(new(_knowledge.Evidence, filled), hand, hand.Capacity.At(strength), draw);
+        return new(new(numbers?.Evidence ?? _knowledge.Evidence, filled), hand, hand.Capacity.At(strength), draw, numbers);
     }
 
     /// <summary>Values of a plan on every criterion, in the order of <see cref="Criterion"/>: what is predicted, and what was seen when it was tried.</summary>
@@ -75,6 +79,7 @@ internal sealed record Appraiser
     /// <summary>Predicted values of a plan, whatever was seen.</summary>
     internal double[] Predicted(Plan plan, DrawnPerson person)
     {
+        plan = person.Numbers?.Of(plan) ?? plan;
         double handling = plan.Methods.Min(m => Handling(m, plan, person));
         if (handling == 0)
         {
@@ -110,7 +115,7 @@ internal sealed record Appraiser
         values[(int)Criterion.Reach] = plan.Methods.Min(m => ReachShare(m, plan, person.Draw));
         foreach (var criterion in Criteria.OfThePlan)
         {
-            values[(int)criterion] = _functions.Of(criterion, plan, person.View);
+            values[(int)criterion] = (person.Numbers?.Functions ?? _functions).Of(criterion, plan, person.View);
         }
 
         return values;
@@ -120,8 +125,8 @@ internal sealed record Appraiser
     /// Where a trial says more of reach than was predicted, it counts.</summary>
     /// <param name="plan">The plan.</param>
     /// <param name="values">Its values.</param>
-    /// <param name="draw">Number of the reach draw, 0 or more; null for the middle of all.</param>
-    internal double Arrives(Plan plan, double[] values, int? draw) => Math.Max(values[(int)Criterion.Reach], ReachShare(plan.Aid, plan, draw));
+    /// <param name="person">The person.</param>
+    internal double Arrives(Plan plan, double[] values, DrawnPerson person) => Math.Max(values[(int)Criterion.Reach], ReachShare((person.Numbers?.Of(plan) ?? plan).Aid, plan, person.Draw));
 
     /// <summary>What a plan asks for in the middle case.</summary>
     internal PlanDemands Demands(Plan plan) => Demands(plan, ReachDemands(plan));
@@ -214,7 +219,7 @@ internal sealed record Appraiser
     {
         if (aid.Method == MethodKind.Helper)
         {
-            return _knowledge.Hand.Coefficients.Helped;
+            return Coefficients(person).Helped;
         }
 
         var demands = DemandsOf(aid, plan, person);
@@ -247,5 +252,7 @@ internal sealed record Appraiser
         return assessment;
     }
 
-    private HandlingDemands DemandsOf(Aid aid, Plan plan, DrawnPerson person) => person.Hand.Demands(aid, plan.AddOns, _knowledge.Hand.Coefficients);
+    private HandlingDemands DemandsOf(Aid aid, Plan plan, DrawnPerson person) => person.Hand.Demands(aid, plan.AddOns, Coefficients(person));
+
+    private HandCoefficients Coefficients(DrawnPerson person) => (person.Numbers?.Hand ?? _knowledge.Hand).Coefficients;
 }

@@ -44,7 +44,7 @@ public sealed class LookForTests
         string[] lines = Cli.Run("", "look-for", path).Output.Split('\n');
         using var json = JsonDocument.Parse(Cli.Run("", "look-for", path, "--format", "json").Output);
 
-        Assert.StartsWith("Battery hand-held washer with folding nozzle: two things it must have, one thing that what is used after it must have.", lines[0], StringComparison.Ordinal);
+        Assert.StartsWith("Battery hand-held washer with folding nozzle: two things it must have, one thing that what is used after it must have", lines[0], StringComparison.Ordinal);
         int heading = Array.IndexOf(lines, "Curved handle with paper wrapped by hand, used after it, must have:");
         Assert.StartsWith("3. At least ", lines[heading + 1], StringComparison.Ordinal);
         Assert.Equal("loop-wrap", json.RootElement.GetProperty("after").GetString());

@@ -93,13 +93,14 @@ public sealed class OutcomesTests
         File.Copy(DemoPeople.File("k-014-stiff-shoulder"), file);
         var first = JsonNode.Parse(Cli.Run(string.Empty, "rank", file, "--format", "json").Output)![0]!["shortlist"]![0]!;
 
-        // The ranking counts 0 for those who cannot use the plan; what a try is held against is told of the others.
+        // The ranking counts 0 for those who cannot use the plan; what a try is held against is told of the others. Numbers that are drawn decide a little
+        // of both, how clean the skin gets and who can use it, so that the two go together.
         double told = (double)first["criteria"]!["cleaning"]! / (double)first["usableShare"]!;
         Cli.Run(string.Empty, "trial", file, "--date", "2026-03-16", "--plan", "1", "--before", "03", "--goal", "06", "--dry-level", "06", "--dry-minutes", "4", "--dry-effort", "2", "--dry-problems", "none", "--real", "no");
 
         var read = new ProfileFile(BuiltIn.Questions()).Read(file);
         Assert.True(read.TryGet(out var profile));
-        Assert.Equal(told, profile.Tried.Single().Trial.Predicted!.Criteria[(int)Criterion.Cleaning], 1e-3);
+        Assert.Equal(told, profile.Tried.Single().Trial.Predicted!.Criteria[(int)Criterion.Cleaning], 5e-3);
         Assert.Contains("of 1 worked", Cli.Run(string.Empty, "outcomes", file).Output, StringComparison.Ordinal);
     }
 

@@ -135,7 +135,7 @@ public sealed class VariantTests(ITestOutputHelper output)
     private static double Worth(HandTasks hands, Appraiser appraiser, WeightSet weights, Plan plan, double gain)
     {
         double[] values = hands.Values(plan, appraiser.Middle);
-        double arrives = appraiser.Arrives(plan, values, null), sum = weights.Centroid[(int)Criterion.Reach] * values[(int)Criterion.Reach];
+        double arrives = appraiser.Arrives(plan, values, appraiser.Middle), sum = weights.Centroid[(int)Criterion.Reach] * values[(int)Criterion.Reach];
         for (int c = 0; c < values.Length; c++)
         {
             sum += c == (int)Criterion.Reach ? 0 : arrives * weights.Centroid[c] * values[c];
