@@ -79,14 +79,11 @@ internal sealed class Worths
         _criteria = [.. Criteria.OfThePlan.Select(_ => new AnswerMemo<double[]>())];
     }
 
-    /// <summary>How many alternatives there are: each kind in each posture and way.</summary>
-    internal int Alternatives => _aids.Count * Postures * Ways;
-
     /// <summary>The kind of an alternative, by its place in the catalogue; that of an article is the place of its kind.</summary>
-    internal int KindOf(int alternative) => _kindOf[alternative / (Postures * Ways)];
+    private int KindOf(int alternative) => _kindOf[alternative / (Postures * Ways)];
 
-    /// <summary>The number of an alternative.</summary>
-    internal int Alternative(Aid aid, Posture posture, Approach? approach) =>
+    /// <summary>The number of an alternative: a kind in a posture and way.</summary>
+    private int Alternative(Aid aid, Posture posture, Approach? approach) =>
         (((_aids[aid.Id] * Postures) + (int)posture) * Ways) + (approach is { } a ? (int)a : Ways - 1);
 
     /// <summary>The plan that an alternative has for a person, and what it asks for; what it asks of the hand is left out.</summary>
