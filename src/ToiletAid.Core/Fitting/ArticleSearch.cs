@@ -56,7 +56,7 @@ public sealed class ArticleSearch(KnowledgeBase knowledge, Advisor advisor)
     private (ScreenedArticle Usual, List<ArticleLine> Lines) Lines(ArticleJudge judge, Aid kind, ImmutableArray<AddOn> addOns, bool? isFirst)
     {
         var usual = judge.Screen(kind);
-        return (usual, [.. ArticleTrait.All(kind, addOns).SelectMany(t => t.IsNumber ? Numbers(judge, kind, t, usual, isFirst) : Features(judge, kind, t, usual, isFirst))]);
+        return (usual, [.. ArticleTrait.All(kind, addOns).SelectMany(t => t.IsNumber ? Numbers(judge, kind, t, isFirst is not null) : Features(judge, kind, t, usual, isFirst))]);
     }
 
     /// <summary>True when a plan takes its article to the skin in the same way, with no add-on more.</summary>
@@ -79,12 +79,16 @@ public sealed class ArticleSearch(KnowledgeBase knowledge, Advisor advisor)
             : [];
     }
 
-    private IEnumerable<ArticleLine> Numbers(ArticleJudge judge, Aid kind, ArticleTrait trait, ScreenedArticle usual, bool? isFirst)
+    private IEnumerable<ArticleLine> Numbers(ArticleJudge judge, Aid kind, ArticleTrait trait, bool looksAtFirst)
     {
         var number = trait.Number(kind)!;
         var (low, high) = _steps.Searched(trait, number);
-        var screened = new Dictionary<double, ScreenedArticle> { [number.Value] = usual };
+        var screened = new Dictionary<double, ScreenedArticle>();
         ScreenedArticle Screen(double si) => screened.TryGetValue(si, out var found) ? found : screened[si] = judge.Screen(trait.With(kind, si));
+
+        // An article that measures what is most plausible of its kind: of the kind itself that is not sure.
+        var usual = Screen(number.Value);
+        bool? isFirst = looksAtFirst ? judge.IsFirst(trait.With(kind, number.Value)) : null;
         foreach (bool atLeast in (bool[])[true, false])
         {
             double end = atLeast ? low : high, other = atLeast ? high : low;
