@@ -20,6 +20,7 @@ public sealed class SameInBothModesTests : IDisposable
         string first = "Prefers the left side", second = "Größe 38, sister helps";
         var (code, output, _) = Cli.Run($"note\n{first}\n{second}\n\n{string.Join('\n', linear)}\n", "assess", "--depth", "quick", "--save", byLine, "--person", "K-1", "--date", "2026-03-09");
         Assert.Equal(0, code);
+        Assert.Contains("Place 1.", output, StringComparison.Ordinal);
 
         using (var terminal = Run(onScreen, "--full-screen"))
         {
@@ -33,7 +34,7 @@ public sealed class SameInBothModesTests : IDisposable
 
             string result = terminal.Quiet();
             Save(terminal);
-            Assert.All(output.Split('\n').SkipWhile(l => !l.EndsWith("Result:", StringComparison.Ordinal)).Skip(1).Take(1), l => Assert.Contains(l[..40], result + terminal.All, StringComparison.Ordinal));
+            Assert.All(output.Split('\n').SkipWhile(l => !l.EndsWith("Result:", StringComparison.Ordinal)).Skip(1).Take(1), l => Assert.Contains(l[..Math.Min(40, l.Length)], result + terminal.All, StringComparison.Ordinal));
         }
 
         using (var terminal = Run(both, "--full-screen"))
@@ -156,7 +157,9 @@ public sealed class SameInBothModesTests : IDisposable
         while (model.Shell.Current is QuestionPage page)
         {
             Assert.True(answers.Count < 100, $"{page.Name} does not take its answer.");
-            var (line, keys) = model.AnswerWith("2");
+
+            // Feeling that was lost of late would stop the visit before it comes to a result.
+            var (line, keys) = model.AnswerWith(page.Name == $"question {QuestionIds.FeelingSince}" ? "1" : "2");
             answers.Add(typed ? line : keys);
             foreach (char key in keys)
             {
