@@ -119,7 +119,7 @@ public sealed class ExplainText(KnowledgeBase knowledge)
             yield break;
         }
 
-        string[] others = [.. outlook.Tier.Where(a => a.KindId != first.Plan.Aid.KindId).Select(a => PlanText.Lower(a.Name))];
+        string[] others = [.. outlook.Offered(advice).Where(a => a.KindId != first.Plan.Aid.KindId).Select(a => PlanText.Lower(a.Name))];
         if (others.Length > 0 && advice.Held < BriefText.FairlySure)
         {
             yield return $"About as good on these answers: {others.Humanize("and")}.";
@@ -140,6 +140,7 @@ public sealed class ExplainText(KnowledgeBase knowledge)
         string changes = value.ChangeShare > 0 ? $" For {SlotText.OfHundred(value.ChangeShare)} of 100 people like this the answer would put another kind first." : string.Empty;
         string must = !value.MustBeAsked ? string.Empty
             : value.Question.Id == QuestionIds.Place.Text || value.Question.Id == QuestionIds.Posture.Text ? " Without it the first plan may be in a position that is not the person's."
+            : value.Question.Id == QuestionIds.Mass.Text ? " Without it the first plan may not suit a person of this size."
             : " Without it one rule about the first plan cannot be applied.";
         return $"{value.Question.Prompt}{changes}{must}";
     }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ToiletAid.Core.Advising;
 using ToiletAid.Core.Catalogue;
 using ToiletAid.Core.Interview;
 
@@ -21,6 +22,14 @@ public sealed record Outlook
 
     /// <summary>Kinds that are as good as equal on these answers, the best first: one to three.</summary>
     public ImmutableArray<Aid> Tier { get => field.IsDefault ? [] : field; init; }
+
+    /// <summary>Of the tier, what advice on the same answers offers: it draws more people, and knows hands and reach more exactly.</summary>
+    /// <param name="advice">The advice.</param>
+    public ImmutableArray<Aid> Offered(Advice advice)
+    {
+        ArgumentNullException.ThrowIfNull(advice);
+        return [.. Tier.Where(a => advice.Ranked.Any(r => r.Plan.Aid.KindId == a.KindId && r.BeatenBy is null))];
+    }
 
     /// <summary>How often the first kind is best once everything is asked, of people who would give these answers, 0 to 1; as calibrated.</summary>
     public double Share { get; init; }

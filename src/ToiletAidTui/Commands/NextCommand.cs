@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using System.CommandLine;
 using ToiletAid.App.Files;
 using ToiletAid.App.Wording;
@@ -27,16 +26,16 @@ internal static class NextCommand
             using var notice = WorkNotice.Of(terminal);
             var session = profile.Latest;
             var advisor = new Advisor(knowledge, new());
-            var stops = advisor.Stops(session.Answers);
             var outlook = QuestionPlanner.For(knowledge).OutlookFor(Words.Find<Depth>(parsed.GetValue(depth)) ?? session.Depth, session.Answers, judgeEarly: true);
+            var advice = advisor.Advise(session.Answers);
             notice?.Dispose();
             if (parsed.GetValue(format) == Formats.Json)
             {
-                WriteJson(terminal, knowledge, profile, stops, outlook);
+                WriteJson(terminal, knowledge, profile, advice, outlook);
             }
             else
             {
-                terminal.Results.Lines(stops.IsEmpty ? ExplainText.Next(outlook, advisor.Advise(session.Answers)).Concat(ClinicText.Used(knowledge)) : AdviceText.Stop(stops));
+                terminal.Results.Lines(advice.Stops.IsEmpty ? ExplainText.Next(outlook, advice).Concat(ClinicText.Used(knowledge)) : AdviceText.Stop(advice.Stops));
             }
 
             return ExitCode.Good;
@@ -44,19 +43,19 @@ internal static class NextCommand
         return command;
     }
 
-    private static void WriteJson(Terminal terminal, KnowledgeBase knowledge, Profile profile, ImmutableArray<Finding> stops, Outlook outlook)
+    private static void WriteJson(Terminal terminal, KnowledgeBase knowledge, Profile profile, Advice advice, Outlook outlook)
     {
         terminal.Output.WriteLine(JsonText.Of(JsonText.Indented, json =>
         {
             json.WriteStartObject();
             json.WriteString("person", profile.Person);
             ClinicText.Write(json, knowledge);
-            AdviceJson.Stop(json, stops);
+            AdviceJson.Stop(json, advice.Stops);
             json.WriteStrings("next", outlook.Next.Select(q => q.Id.Text));
             json.WriteString("enough", Words.Of(outlook.Enough));
             json.WriteString("first", outlook.First?.Id);
             json.WriteNumber("firstShare", Math.Round(outlook.Share, 2));
-            json.WriteStrings("asGoodAsEqual", outlook.Tier.Select(a => a.Id));
+            json.WriteStrings("asGoodAsEqual", outlook.Offered(advice).Select(a => a.Id));
             json.WriteString("deciding", outlook.Deciding?.Id);
             json.WriteNumber("lossLeft", Math.Round(outlook.LossLeft, 4));
             json.WriteStartArray("values");

@@ -75,6 +75,20 @@ public sealed class PlannerTests
         Assert.InRange(helped, 3, 12);
     }
 
+    /// <summary>An invented man of 150 kilograms with one hand, for whom tongs are too short by a little: questions are chosen from fewer people than advice is drawn from.</summary>
+    [Fact]
+    public void What_is_ruled_out_is_not_called_about_as_good()
+    {
+        const string Given = "red-flags=none precautions=none conditions=none posture=seated reach-behind=outer-buttock reach-front=groin lean=forward grasp=whole-hand dexterity=usual "
+            + "feeling=usual skin=sound steps=four-or-more helper=sometimes tremor=none mass=150 hands-free=one fixtures=no place=own-toilet";
+
+        string[] lines = Cli.Run("finish\n", ["assess", "--linear", "--depth", "quick", .. Given.Split(' ')]).Output.Split('\n');
+
+        Assert.Contains(lines, l => l.Contains("toilet-paper tongs. These are too short", StringComparison.Ordinal));
+        Assert.Contains("extending handle with clamp tip", Assert.Single(lines, l => l.StartsWith("About as good on these answers: ", StringComparison.Ordinal)), StringComparison.Ordinal);
+        Assert.DoesNotContain(lines, l => l.StartsWith("About as good", StringComparison.Ordinal) && l.Contains("tongs", StringComparison.Ordinal));
+    }
+
     /// <summary>Loss of feeling that is new is a sign for a doctor today, so that the next question is since when it was lost.</summary>
     [Theory]
     [InlineData(Depth.Quick)]
