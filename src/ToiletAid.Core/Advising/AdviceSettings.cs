@@ -21,7 +21,7 @@ public sealed record AdviceSettings
     /// <summary>True to rank again with a weak and a strong grip where grip was not measured; false where nothing shows it. Never changes places.</summary>
     public bool AsksGrip { get; init; } = true;
 
-    /// <summary>True to draw the numbers of aids and evidence from their ranges with the persons; false to take the most plausible ones.</summary>
+    /// <summary>True to draw the numbers of aids, hands and other evidence from their ranges with the persons; false to take the most plausible ones.</summary>
     public bool DrawsNumbers { get; init; } = true;
 
     /// <summary>Reaches that are kept, about 70 kB each with 64 persons, 1 or more: as many as one person's what-ifs need, or many where many

@@ -103,20 +103,16 @@ internal sealed class Worths
         firsts.Clear();
         var (space, weights, hand, reach) = Ready(person);
         var bests = new (double Worth, Entry? Entry)[firsts.Length];
-        Span<double> most = stackalloc double[space.Groups.Length];
-        for (int i = 0; i < most.Length; i++)
+        foreach (var (group, most) in space.Groups.Select(g => (Group: g, Most: Most(person, space, g, hand, reach, weights))).OrderByDescending(g => g.Most))
         {
-            most[i] = Most(person, space, space.Groups[i], hand, reach, weights);
-        }
-
-        // Rules are looked at only for what may still be the best of its kind.
-        int next;
-        while ((next = Promising(space.Groups, most, bests)) >= 0)
-        {
-            var group = space.Groups[next];
-            most[next] = double.NegativeInfinity;
-            var best = Best(person, space, group, hand, reach, weights);
+            // Rules are looked at only for what may still be the best of its kind.
             ref var kind = ref bests[KindOf(group.Alternative)];
+            if (kind.Entry is not null && most < kind.Worth)
+            {
+                continue;
+            }
+
+            var best = Best(person, space, group, hand, reach, weights);
             kind = best.Entry is not null && (kind.Entry is null || best.Worth > kind.Worth || (best.Worth == kind.Worth && best.Entry.Alternative < kind.Entry.Alternative)) ? best : kind;
         }
 
@@ -126,21 +122,6 @@ internal sealed class Worths
         }
 
         Firsts(person, space, bests, hand, reach, firsts);
-    }
-
-    /// <summary>The group that may be worth most of those that may still be the best of their kind; below 0 for none.</summary>
-    private int Promising(ImmutableArray<Group> groups, ReadOnlySpan<double> most, (double Worth, Entry? Entry)[] bests)
-    {
-        int next = -1;
-        for (int i = 0; i < most.Length; i++)
-        {
-            if (most[i] > (next < 0 ? double.NegativeInfinity : most[next]) && (bests[KindOf(groups[i].Alternative)] is not { Entry: not null } best || most[i] >= best.Worth))
-            {
-                next = i;
-            }
-        }
-
-        return next;
     }
 
     /// <summary>The most that a group can be worth, whatever rules forbid of it.</summary>
@@ -518,8 +499,8 @@ internal sealed class Worths
         int alternative = Alternative(plan.Aid, plan.Posture, plan.Approach);
         if (!_entries.TryGetValue((outfit.Index, alternative), out var entry))
         {
-            _entries[(outfit.Index, alternative)] = entry = new(plan, outfit, alternative, ReachPlace(plan.Aid, plan), ReachPlace(plan.Companion ?? plan.Aid, plan));
-            entry.ReachPair = Number(_reachPairs, (entry.ReachPlace, entry.SecondReachPlace));
+            int main = ReachPlace(plan.Aid, plan), second = ReachPlace(plan.Companion ?? plan.Aid, plan);
+            _entries[(outfit.Index, alternative)] = entry = new(plan, outfit, alternative, main, second, Number(_reachPairs, (main, second)));
         }
 
         return entry;
@@ -552,7 +533,7 @@ internal sealed class Worths
 
     private sealed record Group(int Alternative, Entry[] Entries);
 
-    private sealed class Entry(Plan plan, Outfit outfit, int alternative, int reachPlace, int secondReachPlace)
+    private sealed class Entry(Plan plan, Outfit outfit, int alternative, int reachPlace, int secondReachPlace, int reachPair)
     {
         internal Plan Plan { get; } = plan;
 
@@ -565,7 +546,7 @@ internal sealed class Worths
         internal int SecondReachPlace { get; } = secondReachPlace;
 
         /// <summary>The same for plans that differ in add-ons only: what rules say of reach looks at nothing else.</summary>
-        internal int ReachPair { get; set; }
+        internal int ReachPair { get; } = reachPair;
 
         /// <summary>The same in each variant of the kind, where these are looked at.</summary>
         internal ImmutableArray<Entry> Variants { get; set; } = [];

@@ -12,8 +12,8 @@ namespace ToiletAid.Core.Plans;
 internal sealed record Appraiser
 {
     private readonly KnowledgeBase _knowledge;
-    private readonly CriterionFunctions _functions;
-    private readonly Dictionary<(HandFacts Facts, NumberSet? Numbers), KnownHand> _hands = [];
+    private readonly NumberSet _plausible;
+    private readonly Dictionary<(HandFacts Facts, NumberSet Numbers), KnownHand> _hands = [];
 
     // Of the middle case: plans that differ only in posture, approach or companion ask the same of the hand.
     private readonly Dictionary<HandlingDemands, double> _scores = [];
@@ -32,7 +32,7 @@ internal sealed record Appraiser
     {
         _others = butForGrip?._others ?? new(SamePlan.Object);
         _knowledge = knowledge;
-        _functions = functions;
+        _plausible = new(knowledge.Evidence, knowledge.Hand, functions);
         Known = known;
         Reach = reach;
     }
@@ -40,7 +40,7 @@ internal sealed record Appraiser
     /// <summary>What was seen when plans were tried; null for nothing.</summary>
     internal TrialEvidence? Tried { get; init; }
 
-    /// <summary>Numbers of aids and evidence for drawn persons; null for the most plausible ones.</summary>
+    /// <summary>Numbers of aids, hands and other evidence for drawn persons; null for the most plausible ones.</summary>
     internal DrawnNumbers? Numbers { get; init; }
 
     /// <summary>Answers as given.</summary>
@@ -59,13 +59,13 @@ internal sealed record Appraiser
     internal DrawnPerson DrawPerson(Answers filled, double strength, int? draw = null)
     {
         var facts = AnswerMapping.Hand(filled);
-        var numbers = draw is { } number ? Numbers?.Of(number) : null;
+        var numbers = (draw is { } number ? Numbers?.Of(number) : null) ?? _plausible;
         if (!_hands.TryGetValue((facts, numbers), out var hand))
         {
-            _hands[(facts, numbers)] = hand = new(facts, (numbers?.Hand ?? _knowledge.Hand).Capacity(facts));
+            _hands[(facts, numbers)] = hand = new(facts, numbers.Hand.Capacity(facts));
         }
 
-        return new(new(numbers?.Evidence ?? _knowledge.Evidence, filled), hand, hand.Capacity.At(strength), draw, numbers);
+        return new(new(numbers.Evidence, filled), hand, hand.Capacity.At(strength), draw, numbers);
     }
 
     /// <summary>Values of a plan on every criterion, in the order of <see cref="Criterion"/>: what is predicted, and what was seen when it was tried.</summary>
@@ -79,7 +79,7 @@ internal sealed record Appraiser
     /// <summary>Predicted values of a plan, whatever was seen.</summary>
     internal double[] Predicted(Plan plan, DrawnPerson person)
     {
-        plan = person.Numbers?.Of(plan) ?? plan;
+        plan = person.Numbers.Of(plan);
         double handling = plan.Methods.Min(m => Handling(m, plan, person));
         if (handling == 0)
         {
@@ -115,7 +115,7 @@ internal sealed record Appraiser
         values[(int)Criterion.Reach] = plan.Methods.Min(m => ReachShare(m, plan, person.Draw));
         foreach (var criterion in Criteria.OfThePlan)
         {
-            values[(int)criterion] = (person.Numbers?.Functions ?? _functions).Of(criterion, plan, person.View);
+            values[(int)criterion] = person.Numbers.Functions.Of(criterion, plan, person.View);
         }
 
         return values;
@@ -126,7 +126,7 @@ internal sealed record Appraiser
     /// <param name="plan">The plan.</param>
     /// <param name="values">Its values.</param>
     /// <param name="person">The person.</param>
-    internal double Arrives(Plan plan, double[] values, DrawnPerson person) => Math.Max(values[(int)Criterion.Reach], ReachShare((person.Numbers?.Of(plan) ?? plan).Aid, plan, person.Draw));
+    internal double Arrives(Plan plan, double[] values, DrawnPerson person) => Math.Max(values[(int)Criterion.Reach], ReachShare(person.Numbers.Of(plan).Aid, plan, person.Draw));
 
     /// <summary>What a plan asks for in the middle case.</summary>
     internal PlanDemands Demands(Plan plan) => Demands(plan, ReachDemands(plan));
@@ -219,7 +219,7 @@ internal sealed record Appraiser
     {
         if (aid.Method == MethodKind.Helper)
         {
-            return Coefficients(person).Helped;
+            return person.Numbers.Hand.Coefficients.Helped;
         }
 
         var demands = DemandsOf(aid, plan, person);
@@ -252,7 +252,5 @@ internal sealed record Appraiser
         return assessment;
     }
 
-    private HandlingDemands DemandsOf(Aid aid, Plan plan, DrawnPerson person) => person.Hand.Demands(aid, plan.AddOns, Coefficients(person));
-
-    private HandCoefficients Coefficients(DrawnPerson person) => (person.Numbers?.Hand ?? _knowledge.Hand).Coefficients;
+    private static HandlingDemands DemandsOf(Aid aid, Plan plan, DrawnPerson person) => person.Hand.Demands(aid, plan.AddOns, person.Numbers.Hand.Coefficients);
 }

@@ -17,7 +17,7 @@ internal sealed class DrawnNumbers
 
     private readonly ulong _seed;
     private readonly Dictionary<string, int[]> _parts;
-    private readonly NumberSet[] _sets;
+    private readonly DrawnNumberSet[] _sets;
 
     /// <summary>Draws.</summary>
     /// <param name="knowledge">What is known beforehand.</param>
@@ -25,7 +25,7 @@ internal sealed class DrawnNumbers
     internal DrawnNumbers(KnowledgeBase knowledge, ulong seed)
     {
         (_seed, _parts) = (seed, new(StringComparer.Ordinal));
-        _sets = [.. Enumerable.Range(0, Sets).Select(set => new NumberSet(this, set, knowledge))];
+        _sets = [.. Enumerable.Range(0, Sets).Select(set => DrawnNumberSet.Of(this, set, knowledge))];
     }
 
     private DrawnNumbers(DrawnNumbers of, KnowledgeBase knowledge)

@@ -7,5 +7,5 @@ namespace ToiletAid.Core.Plans;
 /// <param name="Hand">The hand.</param>
 /// <param name="Strength">Strength of the hand.</param>
 /// <param name="Draw">Number of the reach draw, 0 or more; null for the middle case, in which reach is a probability.</param>
-/// <param name="Numbers">Numbers of aids and evidence as they may be; null for the most plausible ones.</param>
-internal sealed record DrawnPerson(PersonView View, KnownHand Hand, HandStrength Strength, int? Draw, NumberSet? Numbers = null);
+/// <param name="Numbers">Numbers of aids, hands and other evidence that plans are valued by for them.</param>
+internal sealed record DrawnPerson(PersonView View, KnownHand Hand, HandStrength Strength, int? Draw, NumberSet Numbers);

@@ -1,109 +1,24 @@
-using System.Runtime.CompilerServices;
-using ToiletAid.Core.Catalogue;
 using ToiletAid.Core.Evidence;
 using ToiletAid.Core.Hand;
-using ToiletAid.Core.Knowledge;
 
 namespace ToiletAid.Core.Plans;
 
-/// <summary>One draw of every number that has a range.</summary>
-internal sealed class NumberSet
+/// <summary>The numbers that plans are valued by for a person: here the most plausible ones.</summary>
+/// <param name="evidence">Evidence.</param>
+/// <param name="hand">What hands can do.</param>
+/// <param name="functions">Criteria that depend neither on reach nor on the hand, with the same evidence.</param>
+internal class NumberSet(EvidenceTable evidence, HandModel hand, CriterionFunctions functions)
 {
-    /// <summary>Plans of which the drawn ones are kept; then it starts afresh, so that a long batch does not fill the memory.</summary>
-    private const int MostKept = 4096;
-
-    private readonly DrawnNumbers _numbers;
-    private readonly int _set;
-    private readonly Dictionary<Plan, Plan> _plans = new(SamePlan.Object);
-    private readonly ConditionalWeakTable<Aid, Aid> _aids = [];
-
-    /// <summary>Draws.</summary>
-    /// <param name="numbers">What draws.</param>
-    /// <param name="set">Number of the set, from 0.</param>
-    /// <param name="knowledge">What is known beforehand.</param>
-    internal NumberSet(DrawnNumbers numbers, int set, KnowledgeBase knowledge)
-    {
-        KeyValuePair<string, Sourced> Drawn(string id, Sourced number) => KeyValuePair.Create(id, numbers.Drawn(set, id, number));
-        (_numbers, _set) = (numbers, set);
-        Evidence = new(knowledge.Evidence.Ids.Select(id => Drawn(id.Text, knowledge.Evidence[id])));
-        var hand = knowledge.Hand.Coefficients.Numbers;
-        Hand = knowledge.Hand with { Coefficients = new(new NumberTable(hand.Ids.Select(id => Drawn(id, hand[id])))) };
-        Functions = new(knowledge with { Evidence = Evidence });
-    }
-
-    private NumberSet(NumberSet of, KnowledgeBase knowledge)
-    {
-        (_numbers, _set, Evidence, Hand) = (of._numbers, of._set, of.Evidence, of.Hand);
-        Functions = new(knowledge with { Evidence = Evidence });
-    }
-
     /// <summary>Evidence.</summary>
-    internal EvidenceTable Evidence { get; }
+    internal EvidenceTable Evidence { get; } = evidence;
 
     /// <summary>What hands can do.</summary>
-    internal HandModel Hand { get; }
+    internal HandModel Hand { get; } = hand;
 
     /// <summary>Criteria that depend neither on reach nor on the hand.</summary>
-    internal CriterionFunctions Functions { get; }
+    internal CriterionFunctions Functions { get; } = functions;
 
-    /// <summary>The same draw where aids or prices are others.</summary>
-    /// <param name="knowledge">What is known beforehand, with the same evidence and the same hands.</param>
-    internal NumberSet Under(KnowledgeBase knowledge) => new(this, knowledge);
-
-    /// <summary>A plan with the numbers of its aids and add-ons as they are drawn.</summary>
-    internal Plan Of(Plan plan)
-    {
-        if (!_plans.TryGetValue(plan, out var drawn))
-        {
-            if (_plans.Count >= MostKept)
-            {
-                _plans.Clear();
-            }
-
-            _plans[plan] = drawn = plan with
-            {
-                Aid = Of(plan.Aid),
-                AddOns = [.. plan.AddOns.Select(Of)],
-                Companion = plan.Companion is { } companion ? Of(companion) : null,
-            };
-        }
-
-        return drawn;
-    }
-
-    private Aid Of(Aid aid) => _aids.GetValue(aid, Draw);
-
-    // Variants and articles of a kind share where in its range a number lies.
-    private Aid Draw(Aid aid)
-    {
-        Sourced Number(string name, Sourced number) => _numbers.Drawn(_set, $"{aid.KindId}.{name}", number);
-        Sourced? Perhaps(string name, Sourced? number) => number is null ? null : Number(name, number);
-        return aid with
-        {
-            Length = Perhaps("length", aid.Length),
-            JetReach = Perhaps("jet", aid.JetReach),
-            TipWidth = Perhaps("tip", aid.TipWidth),
-            Mass = Number("mass", aid.Mass),
-            FoldedLength = Perhaps("folded", aid.FoldedLength),
-            Operations = [.. aid.Operations.Select((o, i) => o with { Force = Number($"force.{i}", o.Force), Duration = Number($"time.{i}", o.Duration) })],
-            Water = aid.Water is { } water ? water with { Reservoir = Perhaps("reservoir", water.Reservoir) } : null,
-            Coverage = Number("coverage", aid.Coverage),
-            Rubbing = Number("rubbing", aid.Rubbing),
-            SoilTouched = Number("soil", aid.SoilTouched),
-            EasyToClean = Number("easy", aid.EasyToClean),
-            Noticeable = Number("noticeable", aid.Noticeable),
-            Noise = Number("noise", aid.Noise),
-            NeedsSight = Number("sight", aid.NeedsSight),
-            Upkeep = Of(aid.KindId, aid.Upkeep),
-        };
-    }
-
-    private AddOn Of(AddOn addOn) => addOn with { GripShare = addOn.GripShare is { } share ? _numbers.Drawn(_set, $"{addOn.Id}.grip", share) : null, Upkeep = Of(addOn.Id, addOn.Upkeep) };
-
-    private Upkeep Of(string id, Upkeep upkeep) => upkeep with
-    {
-        Price = _numbers.Drawn(_set, $"{id}.price", upkeep.Price),
-        LifeYears = _numbers.Drawn(_set, $"{id}.life", upkeep.LifeYears),
-        MonthlyConsumables = _numbers.Drawn(_set, $"{id}.monthly", upkeep.MonthlyConsumables),
-    };
+    /// <summary>A plan with the numbers of its aids and add-ons as they are here.</summary>
+    /// <param name="plan">The plan.</param>
+    internal virtual Plan Of(Plan plan) => plan;
 }

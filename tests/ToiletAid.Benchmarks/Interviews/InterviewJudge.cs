@@ -3,7 +3,6 @@ using System.Globalization;
 using ToiletAid.App.Files;
 using ToiletAid.Core.Advising;
 using ToiletAid.Core.Asking;
-using ToiletAid.Core.Evidence;
 using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Person;
 
@@ -15,7 +14,14 @@ internal static class InterviewJudge
     internal static void Run(Arguments arguments)
     {
         var builtIn = BuiltIn.Knowledge();
-        var knowledge = builtIn with { Evidence = new(builtIn.Evidence.Ids.Select(id => KeyValuePair.Create(id.Text, With(builtIn.Evidence[id], arguments.Numbers.GetValueOrDefault(id.Text, builtIn.Evidence.Value(id)))))) };
+        var numbers = builtIn.Evidence.Ids.ToDictionary(id => id.Text, id => builtIn.Evidence[id], StringComparer.Ordinal);
+        foreach (var (id, value) in arguments.Numbers)
+        {
+            // A misspelt one would be measured as if nothing were changed.
+            numbers[id] = builtIn.Evidence[new(id)] with { Value = value, Low = value, High = value };
+        }
+
+        var knowledge = builtIn with { Evidence = new(numbers) };
         var people = SimulatedPerson.Of(knowledge, knowledge.People, arguments.Seed, arguments.People).ToList();
         Print($"seed {arguments.Seed}, {people.Count} people, of whom {people.Count(p => p.First is null)} have no plan under all answers");
         foreach (var depth in arguments.Depths)
@@ -30,8 +36,6 @@ internal static class InterviewJudge
             }
         }
     }
-
-    private static Sourced With(Sourced number, double value) => value == number.Value ? number : number with { Value = value, Low = value, High = value };
 
     private static void Play(KnowledgeBase knowledge, List<SimulatedPerson> people, Depth depth)
     {
