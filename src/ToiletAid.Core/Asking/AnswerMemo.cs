@@ -1,3 +1,4 @@
+using System.Runtime.InteropServices;
 using ToiletAid.Core.Person;
 using ToiletAid.Core.Simulation;
 
@@ -18,7 +19,7 @@ internal sealed class AnswerMemo<T>
         var node = _root;
         while (!node.IsEnd)
         {
-            if (node.Question < 0 || node.After(codes[node.Question]) is not { } next)
+            if (node.Question < 0 || !node.Next.TryGetValue(codes[node.Question], out var next))
             {
                 return null;
             }
@@ -44,7 +45,8 @@ internal sealed class AnswerMemo<T>
         foreach (var question in _reads.Distinct())
         {
             node.Question = person.Coding.Index(question);
-            node = node.Add(codes[node.Question]);
+            ref var next = ref CollectionsMarshal.GetValueRefOrAddDefault(node.Next, codes[node.Question], out _);
+            node = next ??= new();
         }
 
         (node.IsEnd, node.Value) = (true, value);
@@ -53,43 +55,12 @@ internal sealed class AnswerMemo<T>
 
     internal sealed class Node
     {
-        /// <summary>Codes below this are places in an array: those of options are, those of amounts may not be.</summary>
-        private const int Few = 64;
-
-        private Node?[] _few = [];
-        private Dictionary<int, Node>? _others;
-
         internal int Question { get; set; } = -1;
 
         internal bool IsEnd { get; set; }
 
         internal T? Value { get; set; }
 
-        /// <summary>The node after an answer; null where there is none yet.</summary>
-        /// <param name="code">The answer as a number, -1 for none.</param>
-        internal Node? After(int code) => (uint)(code + 1) < (uint)_few.Length ? _few[code + 1] : _others?.GetValueOrDefault(code);
-
-        /// <summary>The same, made where there is none yet.</summary>
-        internal Node Add(int code)
-        {
-            if (After(code) is { } known)
-            {
-                return known;
-            }
-
-            var made = new Node();
-            if (code is < -1 or >= Few - 1)
-            {
-                (_others ??= [])[code] = made;
-                return made;
-            }
-
-            if (code + 1 >= _few.Length)
-            {
-                Array.Resize(ref _few, code + 2);
-            }
-
-            return _few[code + 1] = made;
-        }
+        internal Dictionary<int, Node> Next => field ??= [];
     }
 }
