@@ -26,7 +26,7 @@ public sealed class VariantTests(ITestOutputHelper output)
     public void A_variant_is_never_chosen_where_the_kind_is_as_good_and_never_makes_less_possible()
     {
         var simulator = new PeopleSimulator(Cases.Knowledge, BuiltIn.People());
-        Advisor varied = new(Cases.Knowledge, Bare), usual = new(Cases.AsUsual, Bare);
+        Advisor varied = new(Cases.Knowledge, Bare), usual = varied.With(Cases.AsUsual);
         double gain = Cases.Knowledge.Evidence.Value(EvidenceIds.PlansAddOnGain);
         int chosen = 0, onlySo = 0;
         for (int i = 0; i < TestRun.Times(600, 150); i++)

@@ -16,7 +16,6 @@ async function look(browser, name) {
   for (const [zoom, width] of Object.entries(widths)) {
     await page.setViewportSize({ width, height: 800 });
     if (await page.evaluate(() => document.documentElement.scrollWidth > document.documentElement.clientWidth)) seen.sideways.push(zoom);
-    await page.screenshot({ path: path.join(folder, `${name}.${zoom}.png`), fullPage: true });
   }
   await page.setViewportSize({ width: widths.full, height: 800 });
   for (const format of ['A4', 'Letter']) await page.pdf({ path: path.join(folder, `${name}.${format}.pdf`), format });

@@ -58,7 +58,7 @@ public sealed class HeardVisitTests
                 bool wasTyping = model.Shell.Current.IsTyping && key != Keys.Enter;
                 bool anew = model.Press(key);
                 typed += key is Keys.Enter ? " Enter" : key == " " ? " Space" : key[0] < ' ' ? " Control U" : key;
-                said += isLinear ? string.Empty : ' ' + Joined(aloud.Press(key, anew ? Prompt(model) : wasTyping ? string.Empty : model.Answer));
+                said += isLinear ? string.Empty : ' ' + Joined(wasTyping && !anew ? aloud.Type(key) : aloud.Press(key, model.Answer));
             }
 
             // What the terminal echoes of a line is not the program's word.

@@ -58,6 +58,18 @@ internal sealed class Reader : IDisposable
         return Await(last, length, last.Length > 0 ? TimeSpan.FromSeconds(30) : Mute);
     }
 
+    /// <summary>Types what the reader says or not, as the person set it, and gives what it said: waited for until it shows, since nothing may be heard.</summary>
+    internal IReadOnlyList<string> Type(string keys)
+    {
+        _terminal.Send(keys);
+        var end = DateTime.UtcNow + Mute;
+        while (_terminal.Quiet(50, 200).Length == 0 && DateTime.UtcNow < end)
+        {
+        }
+
+        return Said();
+    }
+
     /// <summary>What is said while nobody presses a key.</summary>
     internal IReadOnlyList<string> Wait(TimeSpan time)
     {

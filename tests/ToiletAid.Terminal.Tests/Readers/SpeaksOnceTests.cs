@@ -119,8 +119,9 @@ public sealed class SpeaksOnceTests
         aloud.Start(model.Answer);
         foreach (string key in (string[])["2", Keys.Enter, .. file.Select(c => c.ToString()), Keys.Enter, Keys.Control('D')])
         {
+            bool typed = model.Shell.Current.IsTyping && key[0] > ' ';
             model.Press(key);
-            aloud.Press(key, key.Length == 1 && key[0] > ' ' ? string.Empty : model.Answer);
+            _ = typed ? aloud.Type(key) : aloud.Press(key, model.Answer);
         }
 
         Assert.IsType<TrialPage>(model.Shell.Current);
@@ -193,7 +194,7 @@ public sealed class SpeaksOnceTests
         bool echoed = typed && model.Shell.Current.IsTyping && key.Length == 1 && key[0] > ' ';
         bool refused = model.Shell.Error != error && model.Shell.Error.Length > 0;
         string end = refused && before == model.Answer ? model.Shell.Error : model.Answer;
-        var said = aloud.Press(key, anew ? model.Answer : echoed ? string.Empty : LastWord(end));
+        var said = echoed ? aloud.Type(key) : aloud.Press(key, anew ? model.Answer : LastWord(end));
         if (anew)
         {
             // On a slow machine this may be long work, and then it is told once.
