@@ -13,6 +13,9 @@ namespace ToiletAid.Benchmarks.Estimates;
 /// estimate at either end of its range, all else and all draws as they were.</summary>
 internal static class EstimateSweep
 {
+    /// <summary>Numbers that are looked at over everybody where only some people were looked at for all of them.</summary>
+    private const int Most = 40;
+
     internal static void Run(Arguments arguments)
     {
         var knowledge = BuiltIn.Knowledge();
@@ -20,23 +23,31 @@ internal static class EstimateSweep
         var people = People(knowledge, arguments);
         var settings = new AdviceSettings { AsksGrip = false, ReachesKept = Math.Max(256, people.Length) };
         string?[] before = Firsts(new(knowledge, settings), people);
-        var moved = new Moved[data.Estimates.Count];
-        Parallel.For(
-            0,
-            moved.Length,
-            new() { MaxDegreeOfParallelism = arguments.Jobs },
-            () => new Advisor(knowledge, settings),
-            (i, _, advisor) =>
-            {
-                var estimate = data.Estimates[i];
-                moved[i] = new(
-                    estimate,
-                    Changed(data, estimate, estimate.Low, advisor, people, before),
-                    Changed(data, estimate, estimate.High, advisor, people, before));
-                return advisor;
-            },
-            _ => { });
-        Print(moved, people.Length, before.Count(f => f is not null));
+        int few = arguments.Screen > 0 ? Math.Min(arguments.Screen, people.Length) : people.Length;
+        var moved = Sweep(data.Estimates, few);
+        Print(moved, few, before.Take(few).Count(f => f is not null));
+        if (few < people.Length)
+        {
+            Print(Sweep([.. ByMoved(moved).Take(Most).Select(m => m.Estimate)], people.Length), people.Length, before.Count(f => f is not null));
+        }
+
+        Moved[] Sweep(IReadOnlyList<Estimate> estimates, int first)
+        {
+            var found = new Moved[estimates.Count];
+            Parallel.For(
+                0,
+                found.Length,
+                new() { MaxDegreeOfParallelism = arguments.Jobs },
+                () => new Advisor(knowledge, settings),
+                (i, _, advisor) =>
+                {
+                    bool[]? Changed(double end) => EstimateSweep.Changed(data, estimates[i], end, advisor, people[..first], before);
+                    found[i] = new(estimates[i], Changed(estimates[i].Low), Changed(estimates[i].High));
+                    return advisor;
+                },
+                _ => { });
+            return found;
+        }
     }
 
     private static Answers[] People(KnowledgeBase knowledge, Arguments arguments)
@@ -67,9 +78,12 @@ internal static class EstimateSweep
         }
     }
 
+    private static IEnumerable<Moved> ByMoved(Moved[] moved) =>
+        moved.Where(m => m.Either > 0).OrderByDescending(m => m.Either).ThenBy(m => m.Estimate.File, StringComparer.Ordinal).ThenBy(m => m.Estimate.At);
+
     private static void Print(Moved[] moved, int people, int offered)
     {
-        var moving = moved.Where(m => m.Either > 0).OrderByDescending(m => m.Either).ThenBy(m => m.Estimate.File, StringComparer.Ordinal).ThenBy(m => m.Estimate.At).ToList();
+        var moving = ByMoved(moved).ToList();
         Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"""
             {people} people, {offered} of them offered something; first places that change, of 100 people
             | estimate | basis | low | value | high | unit | at low | at high | at either |

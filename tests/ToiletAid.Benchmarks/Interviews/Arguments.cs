@@ -11,6 +11,9 @@ internal sealed record Arguments
 
     internal int People { get; private init; } = 100;
 
+    /// <summary>People over whom a measurement looks for what is worth measuring over all; 0 for all of them.</summary>
+    internal int Screen { get; private init; }
+
     /// <summary>Questions of the curve of loss; 0 for no curve.</summary>
     internal int Curve { get; private init; }
 
@@ -33,6 +36,7 @@ internal sealed record Arguments
                 "--seed" => arguments with { Seed = ulong.Parse(value, CultureInfo.InvariantCulture) },
                 "--people" => arguments with { People = int.Parse(value, CultureInfo.InvariantCulture) },
                 "--jobs" => arguments with { Jobs = int.Parse(value, CultureInfo.InvariantCulture) },
+                "--screen" => arguments with { Screen = int.Parse(value, CultureInfo.InvariantCulture) },
                 "--curve" => arguments with { Curve = int.Parse(value, CultureInfo.InvariantCulture) },
                 "--number" => arguments with { Numbers = arguments.Numbers.SetItem(value.Split('=')[0], double.Parse(value.Split('=')[1], CultureInfo.InvariantCulture)) },
                 "--depth" => arguments with { Depths = [Words.Find<Depth>(value) ?? throw new ArgumentException($"no depth {value}", nameof(typed))] },
