@@ -17,7 +17,7 @@ public sealed class TraitText(KnowledgeBase knowledge)
 
     /// <summary>The unit in which it is told.</summary>
     /// <param name="trait">A number.</param>
-    /// <exception cref="ArgumentOutOfRangeException">It is no number.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">It is not a number.</exception>
     public static Unit UnitOf(ArticleTrait trait)
     {
         ArgumentNullException.ThrowIfNull(trait);
@@ -30,7 +30,7 @@ public sealed class TraitText(KnowledgeBase knowledge)
             ArticleTraitKind.Price => "money",
             ArticleTraitKind.Carries => "kg",
             ArticleTraitKind.WaterTemperature or ArticleTraitKind.FillTemperature => "C",
-            _ => throw new ArgumentOutOfRangeException(nameof(trait), trait, "is no number"),
+            _ => throw new ArgumentOutOfRangeException(nameof(trait), trait, "is not a number"),
         })!;
     }
 

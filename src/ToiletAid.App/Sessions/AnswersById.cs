@@ -7,7 +7,7 @@ namespace ToiletAid.App.Sessions;
 /// <summary>Reads answers that name their questions, such as behind=cleft lean=forward age=74: in any order, and safe from a question that was not expected.</summary>
 internal static class AnswersById
 {
-    /// <summary>True when the text names a question and is no answer to the one that is asked: equals of an order are written alike.</summary>
+    /// <summary>True when the text names a question and is not an answer to the one that is asked: equals of an order are written alike.</summary>
     internal static bool IsMeant(QuestionSet questions, Question asked, string text)
     {
         int equals = text.IndexOf('=', StringComparison.Ordinal);

@@ -46,7 +46,7 @@ internal static class Measurements
         ArticleTraitKind.ReleaseForce => Force(OperationKind.Release),
         ArticleTraitKind.WashForce => Force(OperationKind.Clean),
         ArticleTraitKind.Price => Price(),
-        _ => throw new ArgumentOutOfRangeException(nameof(trait), trait, "is no number"),
+        _ => throw new ArgumentOutOfRangeException(nameof(trait), trait, "is not a number"),
     };
 
     /// <summary>Wiping and washing up take what the person gives them; a lever, a trigger or a squeezed bottle asks for a force of its own.</summary>

@@ -173,7 +173,7 @@ internal static class QuantityScanner
         return ScanFault.None;
     }
 
-    /// <summary>"1,234.5", "1.234,5" or "1,234,567"; anything else with several marks is no number.</summary>
+    /// <summary>"1,234.5", "1.234,5" or "1,234,567"; anything else with several marks is not a number.</summary>
     private static ScanFault ReadThousands(string body, double sign, out double number)
     {
         number = 0;

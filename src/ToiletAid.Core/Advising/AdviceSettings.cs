@@ -24,10 +24,22 @@ public sealed record AdviceSettings
     /// <summary>True to draw the numbers of aids, hands and other evidence from their ranges with the persons; false to take the most plausible ones.</summary>
     public bool DrawsNumbers { get; init; } = true;
 
+    /// <summary>Does pieces of work, numbered from 0, that do not depend on each other. The core knows no threads: whoever has cores to spare gives one that
+    /// uses them. Never changes advice.</summary>
+    public Action<int, Action<int>> ForAll { get; init; } = OneByOne;
+
     /// <summary>Reaches that are kept, about 70 kB each with 64 persons, 1 or more: as many as one person's what-ifs need, or many where many
     /// people may give the same answers about reach. Never changes advice.</summary>
     public int ReachesKept { get; init; } = 256;
 
     /// <summary>Samples of weightings that are kept, about half a megabyte each, 1 or more. Never changes advice.</summary>
     public int WeightingsKept { get; init; } = 16;
+
+    private static void OneByOne(int count, Action<int> work)
+    {
+        for (int i = 0; i < count; i++)
+        {
+            work(i);
+        }
+    }
 }

@@ -32,6 +32,9 @@ public sealed class Advisor
     /// <summary>From so many questions that were not asked, their answers are drawn as they go together; the few of a full visit are drawn one by one (decision).</summary>
     private const int ManyOpen = 12;
 
+    /// <summary>Samples from which others are made by putting criteria in other places. There are few shapes, and drawing one takes longer than ranking.</summary>
+    private const int ShapesKept = 16;
+
     private readonly KnowledgeBase _knowledge;
     private readonly AdviceSettings _settings;
     private readonly CriterionFunctions _functions;
@@ -52,7 +55,7 @@ public sealed class Advisor
     /// <param name="knowledge">Everything that is known beforehand.</param>
     /// <param name="settings">How advice is computed.</param>
     public Advisor(KnowledgeBase knowledge, AdviceSettings settings)
-        : this(knowledge, settings, new(knowledge, settings.Seed, settings.ReachesKept), [], [])
+        : this(knowledge, settings, new(knowledge, settings), [], [])
     {
     }
 
@@ -96,7 +99,7 @@ public sealed class Advisor
     /// <param name="knowledge">Everything that is known beforehand.</param>
     internal Advisor With(KnowledgeBase knowledge)
     {
-        var reach = ReferenceEquals(knowledge.Body, _knowledge.Body) ? _reach : new ReachMemory(knowledge, _settings.Seed, _settings.ReachesKept);
+        var reach = ReferenceEquals(knowledge.Body, _knowledge.Body) ? _reach : new ReachMemory(knowledge, _settings);
         return new(knowledge, _settings, reach, _weights, _shapes);
     }
 
@@ -252,7 +255,7 @@ public sealed class Advisor
             if (sample is null)
             {
                 sample = WeightSample.Draw(order, _settings.WeightDraws, _settings.Seed);
-                if (_shapes.Count >= _settings.WeightingsKept)
+                if (_shapes.Count >= ShapesKept)
                 {
                     _shapes.Clear();
                 }

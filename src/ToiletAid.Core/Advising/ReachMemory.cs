@@ -7,9 +7,8 @@ namespace ToiletAid.Core.Advising;
 
 /// <summary>Reach of persons that were computed before. Most answers do not change the reach, and it is the most expensive part of the work.</summary>
 /// <param name="knowledge">Bodies and joints.</param>
-/// <param name="seed">Seed of the draws.</param>
-/// <param name="kept">How many persons are kept; then it starts afresh, so that a long batch does not fill the memory.</param>
-internal sealed class ReachMemory(KnowledgeBase knowledge, ulong seed, int kept)
+/// <param name="settings">Seed of the draws, how many persons are kept before it starts afresh, so that a long batch does not fill the memory, and who does the work.</param>
+internal sealed class ReachMemory(KnowledgeBase knowledge, AdviceSettings settings)
 {
     private readonly Dictionary<ReachKey, ReachStudy> _studies = [];
     private readonly Dictionary<(ReachKey Person, Posture Posture, Approach Approach), ReachNeed> _needs = [];
@@ -25,24 +24,26 @@ internal sealed class ReachMemory(KnowledgeBase knowledge, ulong seed, int kept)
         ReachKey others = new(person, draws, withFront: false), front = new(person, draws, withFront: true);
         if (!_studies.TryGetValue(front, out var study))
         {
-            if (_studies.Count >= kept)
+            if (_studies.Count >= settings.ReachesKept)
             {
                 _studies.Clear();
                 _needs.Clear();
             }
 
-            _studies[front] = study = new(knowledge.Body, person, draws, seed);
+            _studies[front] = study = new(knowledge.Body, person, draws, settings.Seed);
         }
 
-        return study.Report(PlanSpace.Postures(known), [], (posture, approach) =>
+        var postures = PlanSpace.Postures(known);
+        var missing = (from posture in postures from approach in Enum.GetValues<Approach>() where !_needs.ContainsKey(Key(posture, approach)) select (posture, approach)).ToArray();
+        var solved = new ReachNeed[missing.Length];
+        settings.ForAll(missing.Length, i => solved[i] = study.Solve(missing[i].posture, missing[i].approach));
+        foreach (var need in solved)
         {
-            var key = (approach == Approach.Front ? front : others, posture, approach);
-            if (!_needs.TryGetValue(key, out var need))
-            {
-                _needs[key] = need = study.Solve(posture, approach);
-            }
+            _needs[Key(need.Posture, need.Approach)] = need;
+        }
 
-            return need;
-        });
+        return study.Report(postures, [], (posture, approach) => _needs[Key(posture, approach)]);
+
+        (ReachKey Person, Posture Posture, Approach Approach) Key(Posture posture, Approach approach) => (approach == Approach.Front ? front : others, posture, approach);
     }
 }

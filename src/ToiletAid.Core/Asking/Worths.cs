@@ -72,7 +72,7 @@ internal sealed class Worths
         _functions = new(knowledge);
         _draws = draws;
         _seed = seed;
-        _reach = new(knowledge, seed, 4096);
+        _reach = new(knowledge, new() { Seed = seed, ReachesKept = 4096 });
         _gain = knowledge.Evidence.Value(EvidenceIds.PlansAddOnGain);
         _aids = knowledge.Catalogue.Aids.Select((a, i) => KeyValuePair.Create(a.Id, i)).ToDictionary(StringComparer.Ordinal);
         _kindOf = [.. knowledge.Catalogue.Aids.Select(a => knowledge.Catalogue.Aids.IndexOf(knowledge.Catalogue.Aids.First(b => b.KindId == a.KindId)))];

@@ -146,7 +146,7 @@ public sealed class ArticleFitter
         return facts.Over(article);
     }
 
-    /// <summary>From where to where it may lie, SI; null for what is no number.</summary>
+    /// <summary>From where to where it may lie, SI; null for what is not a number.</summary>
     private (double Low, double High)? Range(ArticleFacts facts, ArticleTrait trait) =>
         trait.Number(_kind) is not { } own ? null : facts.NotKnown.Contains(trait) ? (own.Low, own.High) : _steps.Searched(trait, own);
 

@@ -108,7 +108,7 @@ public sealed record ArticleTrait(ArticleTraitKind Kind, string? Of = null)
             ArticleTraitKind.ReleaseForce => WithStep(aid, OperationKind.Release, o => o with { Force = number }),
             ArticleTraitKind.WashForce => WithStep(aid, OperationKind.Clean, o => o with { Force = number }),
             ArticleTraitKind.Price => aid with { Upkeep = aid.Upkeep with { Price = number } },
-            _ => throw new InvalidOperationException($"{Kind} is no number"),
+            _ => throw new InvalidOperationException($"{Kind} is not a number"),
         };
     }
 

@@ -27,7 +27,7 @@ public sealed record DetectableChange
     /// <summary>The limits for a first measurement.</summary>
     /// <param name="first">The first measurement, SI.</param>
     /// <param name="sameRater">True when the same person measured both times, false when not, null when that is not known.</param>
-    /// <returns>Less than the one is no change, and from the other on it is real; SI.</returns>
+    /// <returns>Less than the one is not a change, and from the other on it is real; SI.</returns>
     public (double Least, double Sure) Limits(double first, bool? sameRater)
     {
         double scale = Relative ? Math.Abs(first) : 1, least = Least.Value * scale, sure = Sure is { } wide ? wide.Value * scale : least;

@@ -6,7 +6,7 @@ namespace ToiletAid.Core.Person;
 public static class Words
 {
     /// <summary>The word of an enum member.</summary>
-    /// <exception cref="KeyNotFoundException"><paramref name="value"/> is no member.</exception>
+    /// <exception cref="KeyNotFoundException"><paramref name="value"/> is not a member.</exception>
     public static string Of<T>(T value)
         where T : struct, Enum =>
         Table<T>.ByValue[value];

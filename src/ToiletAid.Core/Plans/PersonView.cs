@@ -82,7 +82,7 @@ internal sealed class PersonView(EvidenceTable evidence, Answers filled)
 
     private static double Warning(EvidenceTable evidence, Answers filled) => evidence.Value(EvidenceIds.SkinFeeling[Settled(filled, QuestionIds.Feeling)]);
 
-    /// <summary>Steps that somebody who gave an answer on steps follows in a row; +infinity for four or more, which is no upper end.</summary>
+    /// <summary>Steps that somebody who gave an answer on steps follows in a row; +infinity for four or more, which is not an upper end.</summary>
     /// <param name="evidence">Limits and coefficients.</param>
     /// <param name="steps">Option of the question on steps.</param>
     internal static double StepsFollowed(EvidenceTable evidence, string steps) =>

@@ -87,11 +87,11 @@ internal sealed class ConditionReader
         int sign = word.IndexOfAny(['=', '>']);
         if (sign < 0)
         {
-            return new Condition.Brought(PlanFeatures.Find(word) ?? throw Fault($"'{word}' is no feature of a plan"));
+            return new Condition.Brought(PlanFeatures.Find(word) ?? throw Fault($"'{word}' is not a feature of a plan"));
         }
 
         string id = word[..sign], after = word[(sign + 1)..];
-        var question = _questions.Find(id) ?? throw Fault($"'{id}' is no question");
+        var question = _questions.Find(id) ?? throw Fault($"'{id}' is not a question");
         if (word[sign] == '>')
         {
             return _evidence.Find(after) is { } limit && question.Number is not null ? new Condition.Above(question.Id, limit) : throw Fault($"'{word}' compares no number with an entry of the evidence");
@@ -103,7 +103,7 @@ internal sealed class ConditionReader
         }
 
         ImmutableArray<string> options = [.. after.Split('|')];
-        return options.FirstOrDefault(o => question.FindOption(o) is null) is { } lost ? throw Fault($"'{lost}' is no answer to {id}") : new Condition.Answered(question.Id, options);
+        return options.FirstOrDefault(o => question.FindOption(o) is null) is { } lost ? throw Fault($"'{lost}' is not an answer to {id}") : new Condition.Answered(question.Id, options);
     }
 
     private bool Take(string word)

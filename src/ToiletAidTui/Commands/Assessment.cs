@@ -41,7 +41,7 @@ internal sealed class Assessment(Terminal terminal, InterfaceMode interfaceMode,
             return ExitCode.InputRefused;
         }
 
-        var advisor = new Advisor(knowledge, new());
+        var advisor = new Advisor(knowledge, AllCores.Advice);
         using var each = save is null && !terminal.InputIsTerminal ? null : _drafts.EachAnswer(save, terminal.Passphrase.Get, earlier is { IsProtected: true });
         var goOn = new DraftQuestion(terminal, _lines, _input).Ask(each);
         if (goOn is null && !DayIsRight(earlier))

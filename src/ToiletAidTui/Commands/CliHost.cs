@@ -109,7 +109,7 @@ public static class CliHost
             }
 
             return StockOption.Over(BuiltIn.Knowledge(), parsed.GetValue(aids), terminal) is { } knowledge
-                ? new ScreenCommand(terminal, knowledge, new Advisor(knowledge, new()), interfaceMode, 3, parsed.GetValue(aids)).Run(null)
+                ? new ScreenCommand(terminal, knowledge, new Advisor(knowledge, AllCores.Advice), interfaceMode, 3, parsed.GetValue(aids)).Run(null)
                 : ExitCode.InputRefused;
         });
         return root;

@@ -112,7 +112,7 @@ internal sealed class CompareCommand
 
         bool? sameRater = choices.SameRater;
         using var notice = WorkNotice.Of(_terminal);
-        var advisor = new Advisor(knowledge, new());
+        var advisor = new Advisor(knowledge, AllCores.Advice);
         var comparison = new VisitComparer(knowledge, advisor).Compare(At(from), At(to), sameRater);
         string person = profile.Person;
         var trends = Trend.Of(knowledge, all, sameRater);

@@ -107,7 +107,7 @@ internal sealed class ExplainCommand
 
     /// <summary>The document with what each kind would mean for a person.</summary>
     private static Document Of(KnowledgeBase knowledge, ImmutableArray<Aid> kinds, Profile profile, English english) =>
-        new TeachingDocument(knowledge).Make(kinds, (profile, new Advisor(knowledge, new()).Advise(profile.Latest.Answers)), english);
+        new TeachingDocument(knowledge).Make(kinds, (profile, new Advisor(knowledge, AllCores.Advice).Advise(profile.Latest.Answers)), english);
 
     private static Aid? Kind(KnowledgeBase knowledge, string id) => knowledge.Catalogue.Aids.FirstOrDefault(a => a.Id == id);
 

@@ -54,7 +54,7 @@ internal sealed class FitsCommand
             return ExitCode.InputRefused;
         }
 
-        var advisor = new Advisor(knowledge, new());
+        var advisor = new Advisor(knowledge, AllCores.Advice);
         var known = profile.Latest.Answers;
         var advice = advisor.Advise(known);
         var interview = new ArticleInterview(knowledge, advisor, known, advice);

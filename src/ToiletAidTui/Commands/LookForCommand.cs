@@ -29,7 +29,7 @@ internal static class LookForCommand
     private static int Tell(Terminal terminal, KnowledgeBase knowledge, Profile profile, int? place, bool json)
     {
         using var notice = WorkNotice.Of(terminal);
-        var advisor = new Advisor(knowledge, new());
+        var advisor = new Advisor(knowledge, AllCores.Advice);
         var known = profile.Latest.Answers;
         var advice = advisor.Advise(known);
         if (advice.Stops.IsEmpty && place is { } p && (p < 1 || p > advice.Ranked.Length))

@@ -134,7 +134,7 @@ internal sealed class PanelCommand
         }
 
         using var notice = WorkNotice.Of(_terminal);
-        var advisor = new Advisor(knowledge, new());
+        var advisor = new Advisor(knowledge, AllCores.Advice);
         ImmutableArray<PanelCase> cases = [.. people.Select(p => new PanelCase(p.Person, p.Latest.Answers, advisor.Advise(p.Latest.Answers)))];
         notice?.Dispose();
         if (cases.FirstOrDefault(c => c.Advice.Ranked.IsEmpty) is { } empty)

@@ -32,12 +32,15 @@ internal static class RankCommand
     {
         var form = ResultForm.Of(format, terminal, knowledge, top, isBrief, resumed: settings.Resume > 0);
         bool any = false;
+
+        // One profile leaves the other cores idle.
+        var advice = paths is [var one] && Path.GetExtension(one) == ".json" && settings.Jobs > 1 ? AllCores.On(settings.Advice) : settings.Advice;
         int code = new BatchRun(terminal, knowledge.Questions, settings).Run<string>(
             paths,
             () =>
             {
                 // A table has no place for what a grip that was not measured does.
-                var advisor = new Advisor(knowledge, settings.Advice with { AsksGrip = format != Formats.Csv });
+                var advisor = new Advisor(knowledge, advice with { AsksGrip = format != Formats.Csv });
                 return profile => form.Of(profile, advisor.Advise(profile.Latest.Answers));
             },
             result =>

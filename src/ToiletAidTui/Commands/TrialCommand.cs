@@ -67,7 +67,7 @@ internal sealed class TrialCommand
 
     private int Ask(ParseResult parsed, KnowledgeBase knowledge, Profile profile, string path, DateOnly day)
     {
-        if (TrialRecording.Begin(knowledge, new Advisor(knowledge, new()), profile, day, _terminal.Today, out var faults) is not { } recording)
+        if (TrialRecording.Begin(knowledge, new Advisor(knowledge, AllCores.Advice), profile, day, _terminal.Today, out var faults) is not { } recording)
         {
             return VisitDay.Doubt(day, _terminal.Today, profile) is { Kind: not DayDoubt.LaterVisit }
                 ? Fault($"{faults[0]} Give its day with --date.", ExitCode.WrongUsage)

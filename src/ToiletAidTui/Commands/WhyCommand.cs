@@ -41,7 +41,7 @@ internal static class WhyCommand
     private static void Explain(Terminal terminal, KnowledgeBase knowledge, Profile profile, string? aid, bool json)
     {
         using var notice = WorkNotice.Of(terminal);
-        var advisor = new Advisor(knowledge, new());
+        var advisor = new Advisor(knowledge, AllCores.Advice);
         var explainer = new Explainer(knowledge, advisor);
         var text = new ExplainText(knowledge);
         var known = profile.Latest.Answers;

@@ -115,7 +115,7 @@ public sealed partial class EveryPageTests
             }
 
             model.Press(Keys.F4);
-            model.Type("Something that is no answer to this");
+            model.Type("Something that is not an answer to this");
             Check(model.Shell);
             model.Press(Keys.Control('U'));
         }

@@ -36,6 +36,31 @@ public sealed class AdvisorTests
     public void Cleaning_by_another_person_comes_after_what_the_person_can_do_alone() =>
         Assert.True(Cases.Able.Advice().Place("helper-wipe").Rank > Cases.Able.Advice().Place("by-hand").Rank);
 
+    /// <summary>Ways of reaching are solved side by side where a core is free; the last is begun first here.</summary>
+    [Fact]
+    public void Work_that_is_shared_out_gives_the_same_advice()
+    {
+        int most = 0;
+        var shared = Cases.Quick with
+        {
+            ForAll = (count, work) =>
+            {
+                most = Math.Max(most, count);
+                Parallel.ForEach(Enumerable.Range(0, count).Reverse(), work);
+            },
+        };
+        foreach (var answers in (Answers[])[Cases.Able, Cases.Able.Choose("posture", "standing").Choose("reach-behind", "outer-buttock"), Cases.Able.Choose("hands-free", "one").Choose("reach-front", "groin")])
+        {
+            Advice alone = new Advisor(Cases.Knowledge, Cases.Quick).Advise(answers), together = new Advisor(Cases.Knowledge, shared).Advise(answers);
+
+            Assert.Equal(alone.Ranked.Select(r => (r.Plan.Key, r.Value, r.FirstShare, r.UsableShare)), together.Ranked.Select(r => (r.Plan.Key, r.Value, r.FirstShare, r.UsableShare)));
+            Assert.Equal(alone.Reach!.Needs.Select(n => (n.Posture, n.Approach, n.MiddleLength)), together.Reach!.Needs.Select(n => (n.Posture, n.Approach, n.MiddleLength)));
+            Assert.Equal(alone.Reach.Needs.SelectMany(n => n.Draws), together.Reach.Needs.SelectMany(n => n.Draws));
+        }
+
+        Assert.Equal(9, most);
+    }
+
     [Fact]
     public void Being_more_able_never_rules_out_what_was_possible() =>
         Gen.Select(Gen.Int[0, Abilities.Length - 1], Gen.Int[0, 3], Gen.Int[0, 1_000_000]).Sample(

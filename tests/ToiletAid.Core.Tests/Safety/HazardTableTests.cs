@@ -24,10 +24,10 @@ public sealed class HazardTableTests
     };
 
     [Theory]
-    [InlineData("skinn=fragile", "", "'skinn' is no question")]
-    [InlineData("skin=thin", "", "'thin' is no answer to skin")]
-    [InlineData("skin=fragile|thin", "", "'thin' is no answer to skin")]
-    [InlineData("", "hard-tips", "'hard-tips' is no feature of a plan")]
+    [InlineData("skinn=fragile", "", "'skinn' is not a question")]
+    [InlineData("skin=thin", "", "'thin' is not an answer to skin")]
+    [InlineData("skin=fragile|thin", "", "'thin' is not an answer to skin")]
+    [InlineData("", "hard-tips", "'hard-tips' is not a feature of a plan")]
     [InlineData("mass>no.such.limit", "", "compares no number with an entry of the evidence")]
     [InlineData("sex>seat.usual-limit", "", "compares no number with an entry of the evidence")]
     [InlineData("skin=fragile and", "", "it breaks off")]
