@@ -34,6 +34,11 @@ public sealed class EffortTests
         Assert.Equal(at80, law.Seconds(0.8), 0.6);
     }
 
+    /// <summary>The example of a manual of the formula (Potvin 2012), read in a secondary copy: 0.596 of strength at a duty cycle of 0.0231, both rounded.</summary>
+    [Fact]
+    public void Acceptable_effort_is_that_of_a_worked_example() =>
+        Assert.InRange(0.596, AcceptableEffort.OfDutyCycle(0.02315, 0.24, 28800) - 0.0005, AcceptableEffort.OfDutyCycle(0.02305, 0.24, 28800) + 0.0005);
+
     /// <summary>Potvin 2012, Human Factors 54:175-188, formula from memory; its values by duty cycle.</summary>
     [Theory]
     [InlineData(0.01, 0.669)]
