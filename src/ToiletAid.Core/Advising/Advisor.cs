@@ -332,7 +332,9 @@ public sealed class Advisor
         bool? handWillDo = null;
         int[] order = ByValue(list, hands, weights, plans, out double[] worths);
         var checks = new PlanCheck?[worths.Length];
-        PlanCheck Check(int i) => checks[i] ??= PlanCheck.Of(_knowledge, hands, list.Plans[i]);
+
+        // With as many reasons as the closest has, a plan is no closer; variants ask for which reasons all of them are forbidden.
+        PlanCheck Check(int i) => checks[i] ??= PlanCheck.Of(_knowledge, hands, list.Plans[i], aid.Variants.IsEmpty ? closest?.Reasons.Length ?? int.MaxValue : int.MaxValue);
         foreach (int i in order)
         {
             var plan = list.Plans[i];

@@ -11,7 +11,12 @@ namespace ToiletAid.Core.Advising;
 /// <param name="Unclear">Rules that cannot tell yet.</param>
 internal sealed record PlanCheck(PlanDemands Demands, ImmutableArray<Finding> Reasons, ImmutableArray<RuleCheck> Unclear)
 {
-    internal static PlanCheck Of(KnowledgeBase knowledge, HandTasks hands, Plan plan)
+    /// <summary>Looks at a plan.</summary>
+    /// <param name="knowledge">What is known beforehand.</param>
+    /// <param name="hands">Rules and what the hand can do.</param>
+    /// <param name="plan">The plan.</param>
+    /// <param name="most">Reasons after which the rest is not looked at.</param>
+    internal static PlanCheck Of(KnowledgeBase knowledge, HandTasks hands, Plan plan, int most = int.MaxValue)
     {
         var settled = hands.Settled(plan);
         var demands = hands.Appraiser.Demands(plan, settled.Reach);
@@ -19,7 +24,7 @@ internal sealed record PlanCheck(PlanDemands Demands, ImmutableArray<Finding> Re
         var reasons = ImmutableArray.CreateBuilder<Finding>();
         var unclear = ImmutableArray.CreateBuilder<RuleCheck>();
         var rules = hands.MayRuleOut;
-        for (int i = 0; i < rules.Length; i++)
+        for (int i = 0; i < rules.Length && reasons.Count < most; i++)
         {
             var (rule, exposed) = rules[i];
             var outcome = rule.DependsOnGrip ? rule.Check(context, exposed) : settled.Outcomes[i] ??= rule.Check(context, exposed);

@@ -76,7 +76,7 @@ public sealed class WeightSample
             from[set.CriterionAt(place)] = Set.CriterionAt(place);
         }
 
-        double[] weights = new double[Count * criteria];
+        double[] weights = GC.AllocateUninitializedArray<double>(Count * criteria);
         for (int start = 0; start < weights.Length; start += criteria)
         {
             var mine = _weights.AsSpan(start, criteria);

@@ -246,7 +246,7 @@ internal static class PlanFeatures
 
     private static RuleOutcome StepsBeyond(RuleContext c, double steps) =>
         c.Known.Choice(QuestionIds.Steps) is not { } choice ? (steps > 1 ? RuleOutcome.Unclear(QuestionIds.Steps) : RuleOutcome.No)
-        : RuleOutcome.If(steps > Follows(c, choice)).With(new Slot("steps", steps, Dimension.Number), new Slot("follows", Follows(c, choice), Dimension.Number));
+        : If(steps > Follows(c, choice), c, c => [new Slot("steps", steps, Dimension.Number), new Slot("follows", Follows(c, choice), Dimension.Number)]);
 
     private static RuleOutcome StepsBeyondPrompting(RuleContext c)
     {

@@ -27,6 +27,8 @@ public sealed record RuleOutcome(bool? Applies, ImmutableArray<QuestionId> Needs
     /// <summary>Both apply; one that does not settles it.</summary>
     public static RuleOutcome operator &(RuleOutcome left, RuleOutcome right) =>
         left.Applies == false || right.Applies == false ? No
+        : ReferenceEquals(left, Yes) ? right
+        : ReferenceEquals(right, Yes) ? left
         : left.Applies == true && right.Applies == true ? new(true, [], [.. left.Slots, .. right.Slots])
         : new(null, [.. left.Needs.Union(right.Needs)], []);
 
@@ -34,7 +36,8 @@ public sealed record RuleOutcome(bool? Applies, ImmutableArray<QuestionId> Needs
     public static RuleOutcome operator |(RuleOutcome left, RuleOutcome right) =>
         left.Applies == true ? left
         : right.Applies == true ? right
-        : left.Applies == false && right.Applies == false ? No
+        : left.Applies == false ? right
+        : right.Applies == false ? left
         : new(null, [.. left.Needs.Union(right.Needs)], []);
 
     /// <summary>The opposite; what cannot be told stays so.</summary>

@@ -25,7 +25,7 @@ internal static class NextCommand
         {
             using var notice = WorkNotice.Of(terminal);
             var session = profile.Latest;
-            var advisor = new Advisor(knowledge, AllCores.Advice);
+            var advisor = new Advisor(knowledge, AllCores.Advice with { AsksGrip = false });
             var outlook = QuestionPlanner.For(knowledge).OutlookFor(Words.Find<Depth>(parsed.GetValue(depth)) ?? session.Depth, session.Answers, judgeEarly: true);
             var advice = advisor.Advise(session.Answers);
             notice?.Dispose();
