@@ -123,7 +123,7 @@ public sealed class Advisor
         var stops = Stops(known);
         if (!stops.IsEmpty)
         {
-            return new() { Stops = stops, Ranked = [], RuledOut = [], Weights = [.. Weights(order).Set.Centroid], PrioritiesStated = stated };
+            return new() { Stops = stops, Ranked = [], RuledOut = [], Weights = [.. new WeightSet(order).Centroid], PrioritiesStated = stated };
         }
 
         var (hands, sample, offered, ruledOut) = Screened(known);

@@ -13,9 +13,6 @@ namespace ToiletAid.Benchmarks.Estimates;
 /// estimate at either end of its range, all else and all draws as they were.</summary>
 internal static class EstimateSweep
 {
-    /// <summary>Numbers that are looked at over everybody where only some people were looked at for all of them.</summary>
-    private const int Most = 40;
-
     internal static void Run(Arguments arguments)
     {
         var knowledge = BuiltIn.Knowledge();
@@ -28,7 +25,7 @@ internal static class EstimateSweep
         Print(moved, few, before.Take(few).Count(f => f is not null));
         if (few < people.Length)
         {
-            Print(Sweep([.. ByMoved(moved).Take(Most).Select(m => m.Estimate)], people.Length), people.Length, before.Count(f => f is not null));
+            Print(Sweep([.. ByMoved(moved).Select(m => m.Estimate)], people.Length), people.Length, before.Count(f => f is not null));
         }
 
         Moved[] Sweep(IReadOnlyList<Estimate> estimates, int first)
