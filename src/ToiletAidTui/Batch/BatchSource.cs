@@ -31,17 +31,16 @@ internal sealed class BatchSource(QuestionSet questions, Terminal terminal)
         }
     }
 
-    private IEnumerable<BatchInput> Under(string path)
-    {
-        if (path == StandardInput)
-        {
-            return Lines(path, terminal.Input);
-        }
+    /// <summary>True for a path that names one profile: no folder, and no lines of many.</summary>
+    internal static bool IsOne(string path) => path != StandardInput && !Directory.Exists(path) && !HasLines(path);
 
-        return Directory.Exists(path) ? Folder(path)
-            : path.EndsWith(".ndjson", StringComparison.OrdinalIgnoreCase) ? LinesOf(path)
-            : [new(_profiles.Find(path), 0, null, null)];
-    }
+    private static bool HasLines(string path) => path.EndsWith(".ndjson", StringComparison.OrdinalIgnoreCase);
+
+    private IEnumerable<BatchInput> Under(string path) =>
+        IsOne(path) ? [new(_profiles.Find(path), 0, null, null)]
+        : path == StandardInput ? Lines(path, terminal.Input)
+        : Directory.Exists(path) ? Folder(path)
+        : LinesOf(path);
 
     private static IEnumerable<BatchInput> Folder(string path)
     {

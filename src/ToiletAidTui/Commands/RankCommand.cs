@@ -34,7 +34,7 @@ internal static class RankCommand
         bool any = false;
 
         // One profile leaves the other cores idle.
-        var advice = paths is [var one] && Path.GetExtension(one) == ".json" && settings.Jobs > 1 ? AllCores.On(settings.Advice) : settings.Advice;
+        var advice = paths is [var one] && BatchSource.IsOne(one) ? AllCores.On(settings.Advice, settings.Jobs) : settings.Advice;
         int code = new BatchRun(terminal, knowledge.Questions, settings).Run<string>(
             paths,
             () =>

@@ -9,10 +9,7 @@ internal static class Saver
 {
     private const string Draft = "draft";
 
-    /// <summary>As built; TOILETAID_SAVER names another build, such as the native one.</summary>
-    private static readonly string Program = Environment.GetEnvironmentVariable("TOILETAID_SAVER") is { Length: > 0 } named
-        ? named
-        : Repository.Path("artifacts", "bin", "ToiletAid.Saver", new DirectoryInfo(AppContext.BaseDirectory).Name, "ToiletAid.Saver");
+    private static readonly string Program = BuiltProgram.Find("TOILETAID_SAVER", "ToiletAid.Saver", "ToiletAid.Saver");
 
     /// <summary>Starts it.</summary>
     /// <param name="path">The profile.</param>
