@@ -19,6 +19,19 @@ internal struct JointBox
         return result;
     }
 
+    /// <summary>The point inside that a pose of floats stands for: at a limit where it is at the float next to that.</summary>
+    public readonly JointVector FromFloats(in JointVector q)
+    {
+        JointVector result = default;
+        for (int i = 0; i < JointVector.Count; i++)
+        {
+            float angle = (float)q[i];
+            result[i] = angle <= (float)Low[i] ? Low[i] : (angle >= (float)High[i] ? High[i] : angle);
+        }
+
+        return result;
+    }
+
     /// <inheritdoc cref="Clamp(in JointVector)"/>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public readonly Eight Clamp(Eight q) => Eight.Clamp(q, Low.All, High.All);

@@ -13,9 +13,6 @@ internal sealed class NeedSolver(
 {
     private readonly ReachPrecaution[] _precautions = precautions.IsDefault ? [] : [.. precautions];
 
-    // Each draw starts from the pose of the one before, so similar persons follow each other, the most able first.
-    private readonly int[] _byBehind = [.. Enumerable.Range(0, draws.Length).OrderByDescending(i => draws[i].BehindFreedom)];
-    private readonly int[] _byFront = [.. Enumerable.Range(0, draws.Length).OrderByDescending(i => draws[i].FrontFreedom)];
     private readonly double _stroke = numbers.Stroke;
 
     public ReachNeed Solve(in PersonDraw middle, Posture posture, Approach approach)
@@ -69,16 +66,28 @@ internal sealed class NeedSolver(
     private ImmutableArray<double> Sample(PostureNumbers place, Approach approach, in PoseLeaders leaders)
     {
         double[] lengths = new double[draws.Length];
-        var solver = new DrawSolver(approach, leaders, draws.Length);
-        int[] order = approach == Approach.Front ? _byFront : _byBehind;
-        foreach (int i in order)
+        Array.Fill(lengths, double.PositiveInfinity);
+        var persons = new List<DescentNumbers<float>>(draws.Length);
+        var who = new List<int>(draws.Length);
+        Scene some = default;
+        for (int i = 0; i < draws.Length; i++)
         {
-            lengths[i] = double.PositiveInfinity;
             if (PostureSetting.Prepare(numbers, place, approach, in draws[i], _precautions, out JointBox box, out Scene scene) is null)
             {
-                var objective = new ReachObjective(in draws[i].Body, in scene);
-                double way = solver.Next(in objective, in box);
-                lengths[i] = way <= draws[i].Body.LongestWay ? way + _stroke : double.PositiveInfinity;
+                persons.Add(DescentNumbers<float>.Of(in draws[i].Body, in scene, in box));
+                who.Add(i);
+                some = scene;
+            }
+        }
+
+        if (who.Count > 0)
+        {
+            var solver = new DrawSolver(in some, [.. persons], approach);
+            ReadOnlySpan<double> ways = solver.Solve(in leaders);
+            for (int k = 0; k < who.Count; k++)
+            {
+                int i = who[k];
+                lengths[i] = ways[k] <= draws[i].Body.LongestWay ? ways[k] + _stroke : double.PositiveInfinity;
             }
         }
 

@@ -14,9 +14,6 @@ internal struct PersonDraw
     /// <summary>Share of full freedom in front: how much of the lean and of the parting of the thighs a hand between them gets, 0 to 1.</summary>
     public double FrontFreedom;
 
-    /// <summary>Share of full range behind, 0 to 1; only to put similar persons side by side.</summary>
-    public double BehindFreedom;
-
     /// <summary>The same person with more of every joint and of balance; an elbow at most straightens.</summary>
     /// <param name="more">How much more, rad.</param>
     public readonly PersonDraw Abler(double more)

@@ -59,7 +59,7 @@ internal sealed class PersonModel
             draw.Ranges[i] = Joint((JointMotion)i, behind, 0, (JointMotion)i == JointMotion.ElbowExtensionLag ? -errors : errors);
         }
 
-        (draw.BehindFreedom, draw.FrontFreedom) = (behind, Math.Min(front, 1));
+        draw.FrontFreedom = Math.Min(front, 1);
         double share = (1 + Math.Sign(errors)) / 2.0;
         draw.LeanForward = Lean(true, share, errors);
         draw.LeanSideways = Lean(false, share, errors);
@@ -87,7 +87,7 @@ internal sealed class PersonModel
             draw.Ranges[i] = Joint((JointMotion)i, behind * Apart((JointMotion)i, apart), deviate, deviate);
         }
 
-        (draw.BehindFreedom, draw.FrontFreedom) = (behind, Math.Min(front, 1));
+        draw.FrontFreedom = Math.Min(front, 1);
         draw.LeanForward = Lean(true, hypercube.Share(LatinHypercubeDraws.LeanForward, index), hypercube.Normal(LatinHypercubeDraws.LeanForward, index));
         draw.LeanSideways = Lean(false, hypercube.Share(LatinHypercubeDraws.LeanSideways, index), hypercube.Normal(LatinHypercubeDraws.LeanSideways, index));
         return draw;

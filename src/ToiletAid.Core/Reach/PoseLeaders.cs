@@ -1,3 +1,4 @@
+using System.Diagnostics.CodeAnalysis;
 using System.Runtime.CompilerServices;
 using System.Runtime.InteropServices;
 
@@ -24,6 +25,10 @@ internal struct PoseLeaders
 
     /// <summary>Value of the best, m; infinite when there is none.</summary>
     public readonly double Least => Held == 0 ? double.PositiveInfinity : _values[0];
+
+    /// <summary>The best few.</summary>
+    [UnscopedRef]
+    public ReadOnlySpan<JointVector> Best(int most) => ((ReadOnlySpan<JointVector>)Poses)[..Math.Min(Held, most)];
 
     /// <summary>Takes a pose in if it is among the best.</summary>
     public void Offer(double value, in JointVector pose)

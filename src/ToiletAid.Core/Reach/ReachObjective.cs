@@ -1,3 +1,4 @@
+using System.Diagnostics.CodeAnalysis;
 using System.Runtime.CompilerServices;
 using System.Runtime.InteropServices;
 
@@ -16,6 +17,13 @@ internal readonly partial struct ReachObjective(in Body body, in Scene scene)
     private readonly double _tiltSine = Math.Sin(Math.Min(scene.Deviation, Math.PI / 2));
     private readonly double _pronationSlope = Slope(scene.Pronation);
     private readonly double _supinationSlope = Slope(scene.Supination);
+
+    /// <summary>What surrounds the body.</summary>
+    [UnscopedRef]
+    public ref readonly Scene Scene => ref _scene;
+
+    /// <summary>The numbers that a descent uses.</summary>
+    public DescentNumbers<float> Numbers(in JointBox box) => DescentNumbers<float>.Of(in _body, in _scene, in box);
 
     /// <summary>The value of a pose, m.</summary>
     public double At(in JointVector q)

@@ -7,11 +7,11 @@ namespace ToiletAid.Core.Reach;
 internal static class ReachSolver
 {
     // Fewer rounds and fewer kept are quicker and miss deeper valleys; ReachSolverTests compare what is found with a search without slopes.
-    private const int FirstRounds = 8;
+    private const int FirstRounds = 10;
     private const int SecondRounds = 10;
-    private const int SecondKept = 10;
+    private const int SecondKept = 12;
     private const int ThirdRounds = 20;
-    private const int ThirdKept = 5;
+    private const int ThirdKept = 6;
     private const int FineRounds = 80;
 
     /// <summary>Share of the stature that two rounds must gain while the field is narrowed.</summary>
@@ -19,18 +19,6 @@ internal static class ReachSolver
 
     /// <summary>The same for the pose that is told.</summary>
     private const double FineTolerance = 1e-6;
-
-    /// <summary>How far above the best a pose may seem to end after few rounds and be gone down from all the way, m.</summary>
-    private const double Promising = 5e-3;
-
-    /// <summary>How far above the best a pose may seem to end and still be followed, m.</summary>
-    private const double Hope = 0.03;
-
-    /// <summary>Rounds after which it shows whether one more pose is promising.</summary>
-    private const int FollowedRounds = 6;
-
-    /// <summary>At nearly the best pose and no better than this, m, a descent is on its way to the same place.</summary>
-    private const double SameValue = 1e-3;
 
     /// <summary>Share of the stature that two rounds must gain; half a millimetre matters to nobody.</summary>
     private const double DrawTolerance = 3e-4;
@@ -51,8 +39,7 @@ internal static class ReachSolver
         new(0.02, -0.23, 0.79, -0.20, -0.13, 0.24, 0.23),
     ];
 
-    /// <summary>Starts from the front.</summary>
-    public static readonly ImmutableArray<JointVector> FrontStarts =
+    private static readonly ImmutableArray<JointVector> FrontStarts =
     [
         new(0.16, -0.09, -0.79, -0.08, 0.29, 0.57, 1.06),
         new(0.74, -0.20, -0.36, 0.29, -0.23, 0.95, 0.11),
@@ -94,6 +81,14 @@ internal static class ReachSolver
         new(0.00, -0.22, 0.28, -0.53, 0.23, 0.62, 0.90),
     ];
 
+    /// <summary>Poses to go down from by an approach.</summary>
+    public static ImmutableArray<JointVector> Starts(Approach approach) => approach switch
+    {
+        Approach.Behind => BehindStarts,
+        Approach.Front => FrontStarts,
+        _ => SideStarts,
+    };
+
     /// <summary>Least value over a box.</summary>
     /// <param name="objective">What to make small.</param>
     /// <param name="box">Limits.</param>
@@ -115,40 +110,30 @@ internal static class ReachSolver
     /// <returns>m.</returns>
     public static double Solve(in ReachObjective objective, in JointBox box, Approach approach, out PoseLeaders leaders)
     {
-        ImmutableArray<JointVector> starts = approach switch
-        {
-            Approach.Behind => BehindStarts,
-            Approach.Front => FrontStarts,
-            _ => SideStarts,
-        };
+        // A hand from the side may end as one from behind does.
+        ImmutableArray<JointVector> starts = approach == Approach.Side ? [.. SideStarts, .. BehindStarts] : Starts(approach);
         // The field is narrowed in steps, because which valley is deepest shows only some way down.
-        // From the front and the side the valleys are too many for giving up on one so early.
-        double hope = approach == Approach.Behind ? Hope : double.PositiveInfinity;
-        PoseLeaders first = default;
-        foreach (JointVector start in starts)
-        {
-            JointVector q = box.Clamp(in start);
-            first.Offer(BoxMinimiser.Descend(in objective, in box, ref q, FirstRounds, RoughTolerance, first.Least + hope), in q);
-        }
-
-        PoseLeaders second = Deeper(in objective, in box, in first, SecondKept, SecondRounds, hope);
-        leaders = Deeper(in objective, in box, in second, ThirdKept, ThirdRounds, hope);
+        var minimiser = new FourMinimiser(new FourObjective(in objective.Scene), [objective.Numbers(in box)], risk: 0);
+        PoseLeaders first = Deeper(minimiser, starts.AsSpan(), FirstRounds);
+        PoseLeaders second = Deeper(minimiser, first.Best(SecondKept), SecondRounds);
+        leaders = Deeper(minimiser, second.Best(ThirdKept), ThirdRounds);
+        leaders.Poses[0] = box.FromFloats(in leaders.Poses[0]);
         return BoxMinimiser.Descend(in objective, in box, ref leaders.Poses[0], FineRounds, FineTolerance);
     }
 
-    private static PoseLeaders Deeper(
-        in ReachObjective objective,
-        in JointBox box,
-        in PoseLeaders from,
-        int kept,
-        int rounds,
-        double hope)
+    private static PoseLeaders Deeper(FourMinimiser minimiser, ReadOnlySpan<JointVector> poses, int rounds)
     {
-        PoseLeaders deeper = default;
-        for (int i = 0; i < Math.Min(from.Held, kept); i++)
+        Span<Descent> descents = new Descent[poses.Length];
+        for (int i = 0; i < poses.Length; i++)
         {
-            JointVector q = from.Poses[i];
-            deeper.Offer(BoxMinimiser.Descend(in objective, in box, ref q, rounds, RoughTolerance, from.Least + hope), in q);
+            descents[i].Pose = poses[i];
+        }
+
+        minimiser.Descend(descents, rounds, RoughTolerance);
+        PoseLeaders deeper = default;
+        foreach (ref readonly Descent descent in descents)
+        {
+            deeper.Offer(descent.Value, in descent.Pose);
         }
 
         return deeper;
@@ -162,29 +147,24 @@ internal static class ReachSolver
     /// <param name="last">Best pose of the person before; replaced by the best of this one.</param>
     public static double Follow(in ReachObjective objective, in JointBox box, in PoseLeaders middle, int followed, ref JointVector last)
     {
-        double value = Follow(in objective, in box, ref last);
-        for (int i = 0; i < Math.Min(middle.Held, followed); i++)
+        Span<Descent> descents = new Descent[1 + Math.Min(middle.Held, followed)];
+        descents[0].Pose = last;
+        for (int i = 1; i < descents.Length; i++)
         {
-            Improve(in objective, in box, in middle.Poses[i], ref value, ref last);
+            descents[i].Pose = middle.Poses[i - 1];
+        }
+
+        new FourMinimiser(new FourObjective(in objective.Scene), [objective.Numbers(in box)], risk: 0).Descend(descents, FineRounds, DrawTolerance);
+        double value = double.PositiveInfinity;
+        foreach (ref readonly Descent descent in descents)
+        {
+            if (descent.Value < value)
+            {
+                (value, last) = (descent.Value, descent.Pose);
+            }
         }
 
         return value;
-    }
-
-    /// <summary>Goes down from one more pose, and all the way if it looks promising; keeps the better.</summary>
-    public static void Improve(in ReachObjective objective, in JointBox box, in JointVector start, ref double value, ref JointVector best)
-    {
-        JointVector other = box.Clamp(in start);
-        double second = BoxMinimiser.Descend(in objective, in box, ref other, FollowedRounds, RoughTolerance, value + Promising);
-        bool sameValley = second > value - SameValue && PoseLeaders.IsSame(in other, in best);
-        if (second < value + Promising && !sameValley)
-        {
-            second = BoxMinimiser.Descend(in objective, in box, ref other, FineRounds, DrawTolerance);
-            if (second < value)
-            {
-                (value, best) = (second, other);
-            }
-        }
     }
 
     /// <summary>Least value near a pose that was best for a similar person.</summary>

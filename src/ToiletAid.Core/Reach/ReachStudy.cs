@@ -54,6 +54,9 @@ internal sealed class ReachStudy
     /// <summary>The persons that were drawn.</summary>
     internal ReadOnlySpan<PersonDraw> Persons => _drawn;
 
+    /// <summary>The middle person.</summary>
+    internal ref readonly PersonDraw Middle => ref _middle;
+
     /// <summary>Solves one posture and approach.</summary>
     internal ReachNeed Solve(Posture posture, Approach approach) => _solver.Solve(in _middle, posture, approach);
 
