@@ -17,8 +17,13 @@ internal sealed class PlanRanking(KnowledgeBase knowledge, HazardTable hazards, 
     /// <summary>The plan that <see cref="Rank"/> puts first, without anything else about the places.</summary>
     internal Plan First(List<Offer> offers)
     {
+        if (offers.Count == 1)
+        {
+            return offers[0].Plan;
+        }
+
         var values = Draw(offers);
-        return offers[Order(offers, FirstRank.Shares(values, weights), ExpectedValues.Of(values, weights.Set)).First()].Plan;
+        return offers[FirstRank.Leader(values, weights) ?? Order(offers, FirstRank.Shares(values, weights), ExpectedValues.Of(values, weights.Set)).First()].Plan;
     }
 
     /// <summary>Expected values of the plans, in the order of the offers.</summary>

@@ -1,4 +1,5 @@
 using System.Numerics;
+using System.Runtime.InteropServices;
 using System.Runtime.Intrinsics;
 
 namespace ToiletAid.Core.Ranking;
@@ -6,6 +7,12 @@ namespace ToiletAid.Core.Ranking;
 /// <summary>Only who comes first and how often: the cheap question for searches that rank many times.</summary>
 public static class FirstRank
 {
+    /// <summary>Sums that are looked at together.</summary>
+    private const int Pair = 2;
+
+    /// <summary>Draws after which it is looked whether the leader can still be overtaken.</summary>
+    private const int Stretch = 256;
+
     /// <summary>Share of the draws in which each alternative comes first.</summary>
     /// <param name="values">Values of the alternatives.</param>
     /// <param name="weights">Sampled weights; weight draw d meets value draw d modulo the number of value draws.</param>
@@ -17,15 +24,36 @@ public static class FirstRank
         ArgumentNullException.ThrowIfNull(weights);
         values.RequireCriteria(weights.Criteria);
         TieCounts counts = new(values.Alternatives, ranks: 1);
-        double[] sums = new double[values.Stride];
-        for (int draw = 0, valueDraw = 0; draw < weights.Count; draw++)
+        CountDraws(values, weights, counts, 0, weights.Count);
+        return Shares(counts, values.Alternatives, weights.Count);
+    }
+
+    /// <summary>The alternative that comes first more often than every other, without more draws than it takes to tell; null where several do as often.</summary>
+    /// <param name="values">Values of the alternatives.</param>
+    /// <param name="weights">Sampled weights, as in <see cref="Shares(CriterionValues, WeightSample)"/>.</param>
+    internal static int? Leader(CriterionValues values, WeightSample weights)
+    {
+        values.RequireCriteria(weights.Criteria);
+        TieCounts counts = new(values.Alternatives, ranks: 1);
+        long[] alone = counts.Of(1);
+        for (int done = 0; done < weights.Count;)
         {
-            values.WeightedSums(valueDraw, weights[draw], sums);
-            Count(sums, counts, values.Alternatives);
-            valueDraw = valueDraw + 1 == values.Draws ? 0 : valueDraw + 1;
+            int to = Math.Min(done + Stretch, weights.Count);
+            CountDraws(values, weights, counts, done, to);
+            done = to;
+
+            // Whoever is behind may have a part of every draw that was tied and all of those that are left.
+            long open = weights.Count - alone.Sum();
+            int leader = alone.IndexOf(alone.Max());
+            if (alone.Select((count, i) => i == leader || alone[leader] > count + open).All(behind => behind))
+            {
+                return leader;
+            }
         }
 
-        return Shares(counts, values.Alternatives, weights.Count);
+        double[] shares = Shares(counts, values.Alternatives, weights.Count);
+        int first = shares.IndexOf(shares.Max());
+        return shares.Count(s => s == shares[first]) == 1 ? first : null;
     }
 
     /// <summary>Share of the value draws in which each alternative comes first with one fixed weight vector.</summary>
@@ -48,23 +76,39 @@ public static class FirstRank
         return Shares(counts, values.Alternatives, values.Draws);
     }
 
+    private static void CountDraws(CriterionValues values, WeightSample weights, TieCounts counts, int from, int to)
+    {
+        double[] sums = new double[values.Stride], room = new double[values.Criteria];
+        int valueDraw = from % values.Draws;
+        for (int draw = from; draw < to; draw++)
+        {
+            values.WeightedSums(valueDraw, weights.At(draw, room), sums);
+            Count(sums, counts, values.Alternatives);
+            valueDraw = valueDraw + 1 == values.Draws ? 0 : valueDraw + 1;
+        }
+    }
+
     /// <summary>Counts the first, or all who share the first rank.</summary>
     private static void Count(Span<double> sums, TieCounts counts, int alternatives)
     {
-        sums[alternatives..].Fill(double.NegativeInfinity);
-        var best = Vector256.Create<double>(sums);
-        for (int lane = CriterionValues.Lanes; lane < sums.Length; lane += CriterionValues.Lanes)
+        for (int beyond = alternatives; beyond < sums.Length; beyond++)
         {
-            best = Vector256.MaxNative(best, Vector256.Create<double>(sums[lane..]));
+            sums[beyond] = double.NegativeInfinity;
         }
 
-        best = Vector256.MaxNative(best, Vector256.Shuffle(best, Vector256.Create(2L, 3, 0, 1)));
-        best = Vector256.MaxNative(best, Vector256.Shuffle(best, Vector256.Create(1L, 0, 3, 2)));
-        int tied = 0, first = 0;
-        for (int lane = 0; lane < sums.Length; lane += CriterionValues.Lanes)
+        ref double sum = ref MemoryMarshal.GetReference(sums);
+        var best = Vector128.LoadUnsafe(ref sum);
+        for (nuint at = Pair; at < (nuint)sums.Length; at += Pair)
         {
-            uint equal = Vector256.Equals(Vector256.Create<double>(sums[lane..]), best).ExtractMostSignificantBits();
-            first = equal != 0 ? lane + BitOperations.TrailingZeroCount(equal) : first;
+            best = Vector128.MaxNative(best, Vector128.LoadUnsafe(ref sum, at));
+        }
+
+        best = Vector128.MaxNative(best, Vector128.Shuffle(best, Vector128.Create(1L, 0)));
+        int tied = 0, first = 0;
+        for (nuint at = 0; at < (nuint)sums.Length; at += Pair)
+        {
+            uint equal = Vector128.Equals(Vector128.LoadUnsafe(ref sum, at), best).ExtractMostSignificantBits();
+            first = equal != 0 ? (int)at + BitOperations.TrailingZeroCount(equal) : first;
             tied += BitOperations.PopCount(equal);
         }
 

@@ -6,6 +6,7 @@ internal sealed class RankTally
     private readonly CriterionValues _values;
     private readonly WeightSample _weights;
     private readonly double[] _sums;
+    private readonly double[] _room;
     private readonly PairCounts _pairs;
 
     /// <summary>Makes an empty tally.</summary>
@@ -16,6 +17,7 @@ internal sealed class RankTally
         _values = values;
         _weights = weights;
         _sums = new double[values.Stride];
+        _room = new double[values.Criteria];
         _pairs = new(values.Alternatives);
         Ranks = new(values.Alternatives, values.Alternatives);
         Wins = new long[values.Alternatives * values.Alternatives];
@@ -40,7 +42,7 @@ internal sealed class RankTally
     {
         for (int draw = from, valueDraw = from % _values.Draws; draw < to; draw++)
         {
-            var weights = _weights[draw];
+            var weights = _weights.At(draw, _room);
             _values.WeightedSums(valueDraw, weights, _sums);
             int first = _pairs.Count(_sums);
             if (first >= 0)

@@ -7,10 +7,14 @@ public sealed class WeightSample
 {
     private readonly double[] _weights;
 
-    private WeightSample(WeightSet set, double[] weights, int count)
+    // Where the weight of each criterion stands among those that were drawn; null where it stands in its own place.
+    private readonly int[]? _from;
+
+    private WeightSample(WeightSet set, double[] weights, int[]? from, int count)
     {
         Set = set;
         _weights = weights;
+        _from = from;
         Count = count;
     }
 
@@ -30,8 +34,28 @@ public sealed class WeightSample
         get
         {
             ArgumentOutOfRangeException.ThrowIfGreaterThanOrEqual((uint)draw, (uint)Count, nameof(draw));
-            return _weights.AsSpan(draw * Criteria, Criteria);
+            return At(draw, _from is null ? [] : new double[Criteria]);
         }
+    }
+
+    /// <summary>The same without making anything: for inner loops.</summary>
+    /// <param name="draw">0 to <see cref="Count"/> - 1.</param>
+    /// <param name="room">One number for each criterion, in which the weights are put where another order was drawn; they stand there until the next call.</param>
+    internal ReadOnlySpan<double> At(int draw, Span<double> room)
+    {
+        var drawn = _weights.AsSpan(draw * Criteria, Criteria);
+        if (_from is not { } from)
+        {
+            return drawn;
+        }
+
+        room = room[..from.Length];
+        for (int criterion = 0; criterion < from.Length; criterion++)
+        {
+            room[criterion] = drawn[from[criterion]];
+        }
+
+        return room;
     }
 
     /// <summary>Draws weights.</summary>
@@ -54,11 +78,11 @@ public sealed class WeightSample
             set.Sample(ref draws, weights.AsSpan(draw * criteria, criteria), scratch, filling);
         }
 
-        return new(set, weights, count);
+        return new(set, weights, null, count);
     }
 
     /// <summary>The sample that <see cref="Draw"/> gives for another order of the same shape with this one's seed and stream, to the bit, without
-    /// drawing: only which criterion stands where differs.</summary>
+    /// drawing or copying: only which criterion stands where differs.</summary>
     /// <param name="order">An order with as many criteria in each place.</param>
     /// <exception cref="ArgumentException">The order has another shape.</exception>
     internal WeightSample For(PriorityOrder order)
@@ -69,25 +93,14 @@ public sealed class WeightSample
             throw new ArgumentException("the order has another shape", nameof(order));
         }
 
-        int criteria = Criteria;
-        int[] from = new int[criteria];
-        for (int place = 0; place < criteria; place++)
+        int[] from = new int[Criteria];
+        for (int place = 0; place < from.Length; place++)
         {
-            from[set.CriterionAt(place)] = Set.CriterionAt(place);
+            int mine = Set.CriterionAt(place);
+            from[set.CriterionAt(place)] = _from is null ? mine : _from[mine];
         }
 
-        double[] weights = GC.AllocateUninitializedArray<double>(Count * criteria);
-        for (int start = 0; start < weights.Length; start += criteria)
-        {
-            var mine = _weights.AsSpan(start, criteria);
-            var theirs = weights.AsSpan(start, criteria);
-            for (int criterion = 0; criterion < theirs.Length; criterion++)
-            {
-                theirs[criterion] = mine[from[criterion]];
-            }
-        }
-
-        return new(set, weights, Count);
+        return new(set, _weights, from, Count);
     }
 
     /// <summary>The first draws only, without copying: a coarser sample for inner loops.</summary>
@@ -97,6 +110,6 @@ public sealed class WeightSample
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(count, 1);
         ArgumentOutOfRangeException.ThrowIfGreaterThan(count, Count);
-        return new(Set, _weights, count);
+        return new(Set, _weights, _from, count);
     }
 }
