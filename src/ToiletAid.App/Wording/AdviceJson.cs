@@ -10,14 +10,21 @@ namespace ToiletAid.App.Wording;
 public static class AdviceJson
 {
     /// <summary>Writes one result as an object.</summary>
-    public static void Write(Utf8JsonWriter json, string person, Session session, Advice advice, int top, KnowledgeBase knowledge)
+    /// <param name="json">Where it goes.</param>
+    /// <param name="person">Code of the person.</param>
+    /// <param name="session">The visit that the advice rests on.</param>
+    /// <param name="advice">The advice.</param>
+    /// <param name="top">How many plans to give.</param>
+    /// <param name="knowledge">Questions and limits.</param>
+    /// <param name="brief">The brief result; whoever writes many gives the same, which keeps what it has worked out.</param>
+    public static void Write(Utf8JsonWriter json, string person, Session session, Advice advice, int top, KnowledgeBase knowledge, BriefText brief)
     {
         json.WriteStartObject();
         json.WriteString("person", person);
         json.WriteString("date", IsoDay.Of(session.Date));
         ClinicText.Write(json, knowledge);
         Stop(json, advice.Stops);
-        Brief(json, new BriefText(knowledge).Of(advice, session.Answers));
+        Brief(json, brief.Of(advice, session.Answers));
         json.WriteRounded("firstPlaceHolds", advice.Ranked.IsEmpty ? null : advice.Held);
         json.WriteString("aidNeeded", advice.Stops.IsEmpty ? Words.Of(advice.Need) : null);
         json.WriteStrings("arrange", advice.ToArrange);

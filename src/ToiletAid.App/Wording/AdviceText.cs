@@ -11,6 +11,8 @@ public sealed class AdviceText(KnowledgeBase knowledge)
 {
     private const int MostReasons = 3;
 
+    private readonly BriefText _brief = new(knowledge);
+
     /// <summary>What stands under every piece of advice.</summary>
     public static readonly string Limits =
         "This supports trained staff and is not a diagnosis. The therapist decides. Local policy, building, electrical and plumbing codes and licensed trades come first.";
@@ -48,7 +50,7 @@ public sealed class AdviceText(KnowledgeBase knowledge)
     public IEnumerable<string> Brief(Advice advice, Answers known)
     {
         ArgumentNullException.ThrowIfNull(advice);
-        var brief = new BriefText(knowledge).Of(advice, known).Select(p => p.Sentence);
+        var brief = _brief.Of(advice, known).Select(p => p.Sentence);
         return advice.Stops.IsEmpty ? brief.Concat(ClinicText.Used(knowledge)) : brief;
     }
 

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using ToiletAid.Core.Advising;
 using ToiletAid.Core.Catalogue;
@@ -20,6 +21,9 @@ public sealed class BriefText(KnowledgeBase knowledge)
     internal const double FairlySure = 0.7;
 
     private const int MostCautions = 2;
+
+    /// <summary>What tries changes, when it is idle: each serves one thread at a time, and keeps what it has worked out for the next person.</summary>
+    private readonly ConcurrentBag<Advisor> _idle = [];
 
     /// <summary>What is left out first where it would be too long; the plan, urgent warnings and how sure it is always stay.</summary>
     private static readonly ImmutableArray<BriefTopic> LeftOutFirst = [BriefTopic.Reason, BriefTopic.Unknown, BriefTopic.Caution, BriefTopic.Next];
@@ -72,16 +76,18 @@ public sealed class BriefText(KnowledgeBase knowledge)
     /// <summary>Which single change would make which plan possible: the first that does, of those that can be arranged, the simplest first.</summary>
     private string Change(Answers known)
     {
-        var advisor = new Advisor(knowledge, new() { ValueDraws = 8, WeightDraws = 100, AsksGrip = false });
+        var advisor = _idle.TryTake(out var idle) ? idle : new(knowledge, new() { ValueDraws = 8, WeightDraws = 100, AsksGrip = false });
         foreach (var (option, words) in Arrangements)
         {
             if (!known.Is(option)
                 && advisor.Advise(known.With(option.Question, new(new AnswerValue.Choice(option.Text), HowObtained.Reported))).Ranked.FirstOrDefault() is { } possible)
             {
+                _idle.Add(advisor);
                 return $"Nothing can be offered yet, but with {words}, {PlanText.The(possible.Plan)} could be.";
             }
         }
 
+        _idle.Add(advisor);
         return "Nothing can be offered on these answers, and no single change that was tried would help.";
     }
 

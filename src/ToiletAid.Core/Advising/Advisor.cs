@@ -221,7 +221,7 @@ public sealed class Advisor
 
     private Appraiser Appraise(KnowledgeBase knowledge, Answers known, int draws, Appraiser? butForGrip = null)
     {
-        var untried = new Appraiser(knowledge, known, butForGrip?.Reach ?? _reach.Of(known, draws), _functions, butForGrip) { Numbers = _numbers.Value };
+        var untried = new Appraiser(knowledge, known, butForGrip?.Reach ?? _reach.Of(known, draws), _functions, butForGrip) { Numbers = _numbers };
         return known.Trials.IsEmpty ? untried
             : untried with { Tried = TrialEvidence.Of(knowledge, known.Trials, plan => PlanSpread.Of(knowledge, untried, plan, _settings.Seed, draws)) };
     }
@@ -304,7 +304,7 @@ public sealed class Advisor
     {
         var appraiser = hands.Appraiser;
         var plansOf = _plans.Of(appraiser.Known);
-        var variants = new VariantChoice(_knowledge, hands, p => Worth(hands, p, weights));
+        var variants = new VariantChoice(_knowledge, _plans, hands, p => Worth(hands, p, weights));
         var offered = new List<Offer>();
         var ruledOut = ImmutableArray.CreateBuilder<RuledOutAid>();
         foreach (var kind in _knowledge.Catalogue.Aids.Where(a => kinds is null || kinds(a)).GroupBy(a => a.KindId, StringComparer.Ordinal))
@@ -388,12 +388,25 @@ public sealed class Advisor
     internal HandTasks Hands(Appraiser appraiser, HandTasks? butForGrip = null) => new(_knowledge, _hazards, appraiser, butForGrip);
 
     /// <summary>Worth in the middle case less what add-ons that only help must earn.</summary>
-    private double Worth(HandTasks hands, Plan plan, WeightSet weights) => OfMiddle(hands, plan, weights) - (_gain * plan.AddOns.Count(a => a.OnlyHelps));
+    private double Worth(HandTasks hands, Plan plan, WeightSet weights) => OfMiddle(hands, plan, weights) - (_gain * Helping(plan));
+
+    /// <summary>Add-ons of a plan that only help.</summary>
+    private static int Helping(Plan plan)
+    {
+        int helping = 0;
+        foreach (var addOn in plan.AddOns)
+        {
+            helping += addOn.OnlyHelps ? 1 : 0;
+        }
+
+        return helping;
+    }
 
     /// <summary>Worth in the middle case, in which reach is a probability: where the cleaning method does not get to the skin the rest is worth nothing.</summary>
     private static double OfMiddle(HandTasks hands, Plan plan, WeightSet weights)
     {
-        double[] values = hands.Values(plan, hands.Appraiser.Middle);
+        Span<double> values = stackalloc double[Criteria.Count];
+        hands.Values(plan, hands.Appraiser.Middle, values);
         double ofReach = weights.Centroid[(int)Criterion.Reach] * values[(int)Criterion.Reach];
         return ofReach + (hands.Appraiser.Arrives(plan, values, hands.Appraiser.Middle) * (ExpectedValues.WeightedSum(values, weights.Centroid) - ofReach));
     }

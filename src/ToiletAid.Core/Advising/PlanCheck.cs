@@ -21,23 +21,23 @@ internal sealed record PlanCheck(PlanDemands Demands, ImmutableArray<Finding> Re
         var settled = hands.Settled(plan);
         var demands = hands.Appraiser.Demands(plan, settled.Reach);
         var context = new RuleContext(knowledge, hands.Appraiser.Known, plan, demands);
-        var reasons = ImmutableArray.CreateBuilder<Finding>();
-        var unclear = ImmutableArray.CreateBuilder<RuleCheck>();
-        var rules = hands.MayRuleOut;
-        for (int i = 0; i < rules.Length && reasons.Count < most; i++)
+        List<Finding>? reasons = null;
+        List<RuleCheck>? unclear = null;
+        var rules = hands.MayRuleOut.AsSpan();
+        for (int i = 0; i < rules.Length && (reasons?.Count ?? 0) < most; i++)
         {
             var (rule, exposed) = rules[i];
             var outcome = rule.DependsOnGrip ? rule.Check(context, exposed) : settled.Outcomes[i] ??= rule.Check(context, exposed);
             if (outcome.Applies == true)
             {
-                reasons.Add(new(rule.Rule, outcome.Slots));
+                (reasons ??= []).Add(new(rule.Rule, outcome.Slots));
             }
             else if (outcome.Applies is null)
             {
-                unclear.Add(rule);
+                (unclear ??= []).Add(rule);
             }
         }
 
-        return new(demands, reasons.ToImmutable(), unclear.ToImmutable());
+        return new(demands, reasons is null ? [] : [.. reasons], unclear is null ? [] : [.. unclear]);
     }
 }

@@ -97,26 +97,23 @@ internal sealed class PlanRanking(KnowledgeBase knowledge, HazardTable hazards, 
     {
         var values = new CriterionValues(offers.Count, Criteria.Count, settings.ValueDraws);
         var strength = new RandomDraws(settings.Seed, StrengthStream);
+        var drawn = hands.Appraiser.People(settings.Seed, people);
+        double[] plan = new double[Criteria.Count];
         for (int draw = 0; draw < settings.ValueDraws; draw++)
         {
-            var filled = people?[draw] ?? Assumptions.Draw(knowledge.Questions, hands.Appraiser.Known, settings.Seed, draw);
-            var person = hands.Appraiser.DrawPerson(filled, strength.NextUniform(), draw);
+            var person = hands.Appraiser.DrawPerson(drawn[draw], strength.NextUniform());
+            Answers? filled = null;
             for (int i = 0; i < offers.Count; i++)
             {
-                if (!IsUsable(knowledge, offers[i], filled))
+                if (!offers[i].Unclear.IsEmpty && !IsUsable(knowledge, offers[i], filled ??= hands.Appraiser.Filled(person.Case)))
                 {
                     continue;
                 }
 
-                double[] plan = hands.Values(offers[i].Plan, person);
-                if (hands.Appraiser.Arrives(offers[i].Plan, plan, person) == 0)
+                hands.Values(offers[i].Plan, person, plan);
+                if (hands.Appraiser.Arrives(offers[i].Plan, plan, person) != 0)
                 {
-                    continue;
-                }
-
-                for (int c = 0; c < Criteria.Count; c++)
-                {
-                    values[draw, i, c] = plan[c];
+                    values.Set(draw, i, plan);
                 }
             }
         }

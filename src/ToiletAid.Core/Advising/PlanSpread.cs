@@ -13,7 +13,7 @@ internal static class PlanSpread
     internal static double[] Of(KnowledgeBase knowledge, Appraiser appraiser, Plan plan, ulong seed, int draws)
     {
         double[] sums = new double[Criteria.Count], squares = new double[Criteria.Count];
-        foreach (double[] values in Drawn(knowledge, appraiser, plan, seed, draws, null, appraiser.Predicted))
+        foreach (double[] values in Drawn(knowledge, appraiser, plan, seed, draws, null, tried: false))
         {
             for (int c = 0; c < Criteria.Count; c++)
             {
@@ -29,7 +29,7 @@ internal static class PlanSpread
     internal static TrialPrediction Expected(KnowledgeBase knowledge, Appraiser appraiser, Plan plan, ulong seed, int draws, Answers[]? people)
     {
         double[] sums = new double[Criteria.Count];
-        foreach (double[] values in Drawn(knowledge, appraiser, plan, seed, draws, people, appraiser.Values))
+        foreach (double[] values in Drawn(knowledge, appraiser, plan, seed, draws, people, tried: true))
         {
             for (int c = 0; c < Criteria.Count; c++)
             {
@@ -40,16 +40,27 @@ internal static class PlanSpread
         return TrialPrediction.Of(sums.Select(s => s / draws));
     }
 
-    private static IEnumerable<double[]> Drawn(KnowledgeBase knowledge, Appraiser appraiser, Plan plan, ulong seed, int draws, Answers[]? people, Func<Plan, DrawnPerson, double[]> value)
+    private static IEnumerable<double[]> Drawn(KnowledgeBase knowledge, Appraiser appraiser, Plan plan, ulong seed, int draws, Answers[]? people, bool tried)
     {
         // Where the person no longer takes the posture of the trial, it is seen in one that they take: its spread matters, and not its reach.
         var postures = PlanSpace.Postures(appraiser.Known);
         plan = postures.Contains(plan.Posture) ? plan : plan with { Posture = postures[0] };
         var strength = new RandomDraws(seed, PlanRanking.StrengthStream);
+        var drawn = people is null ? Assumptions.Drawing(knowledge.Questions, appraiser.Known, seed) : draw => people[draw];
         for (int draw = 0; draw < draws; draw++)
         {
-            var filled = people?[draw] ?? Assumptions.Draw(knowledge.Questions, appraiser.Known, seed, draw);
-            yield return value(plan, appraiser.DrawPerson(filled, strength.NextUniform(), draw));
+            double[] values = new double[Criteria.Count];
+            var person = appraiser.DrawPerson(drawn(draw), strength.NextUniform(), draw);
+            if (tried)
+            {
+                appraiser.Values(plan, person, values);
+            }
+            else
+            {
+                appraiser.Predicted(plan, person, values);
+            }
+
+            yield return values;
         }
     }
 }

@@ -10,9 +10,10 @@ namespace ToiletAid.Core.Advising;
 /// <remarks>Tried are the best plan that is allowed, and of the plans that are worth more but forbidden one for each set of reasons; where the variant
 /// lifts the reasons, the others that are forbidden for the same. So a variant that cannot matter costs a single look.</remarks>
 /// <param name="knowledge">Rules, and what must be earned.</param>
+/// <param name="plans">Kinds and plans in their variants.</param>
 /// <param name="hands">What rules say of plans, and what values them.</param>
 /// <param name="worth">Worth of a plan in the middle case, less what its add-ons must earn.</param>
-internal sealed class VariantChoice(KnowledgeBase knowledge, HandTasks hands, Func<Plan, double> worth)
+internal sealed class VariantChoice(KnowledgeBase knowledge, PlanLists plans, HandTasks hands, Func<Plan, double> worth)
 {
     private readonly double _gain = knowledge.Evidence.Value(EvidenceIds.PlansAddOnGain);
 
@@ -23,12 +24,16 @@ internal sealed class VariantChoice(KnowledgeBase knowledge, HandTasks hands, Fu
     /// <param name="closest">The plan that came closest where none is allowed.</param>
     internal (Offer Offer, double Worth)? Better(Aid aid, List<(Plan Plan, PlanCheck Check)> refused, (Offer Offer, double Worth)? usual, RuledOutAid? closest)
     {
+        if (aid.Variants.IsEmpty)
+        {
+            return null;
+        }
+
         var groups = refused.GroupBy(r => string.Join('+', r.Check.Reasons.Select(f => f.Rule.Id)), r => r.Plan, StringComparer.Ordinal).ToList();
         double least = usual?.Worth + _gain ?? double.NegativeInfinity;
         (Offer Offer, double Worth)? best = null;
-        foreach (var variant in aid.Variants)
+        foreach (var varied in plans.Variants(aid))
         {
-            var varied = aid.As(variant);
             var allowed = new List<(Offer Offer, double Worth)>();
             if (usual is { } u && Allowed(u.Offer.Plan, varied, least) is { } same)
             {
@@ -53,10 +58,10 @@ internal sealed class VariantChoice(KnowledgeBase knowledge, HandTasks hands, Fu
 
     private (Offer Offer, double Worth)? Allowed(Plan usual, Aid varied, double least)
     {
-        var plan = usual with { Aid = varied };
+        var plan = plans.As(usual, varied);
         double value = worth(plan);
         return value > least && Check(usual, varied) is { Reasons.IsEmpty: true } check ? (new(plan, check.Demands, check.Unclear), value) : null;
     }
 
-    private PlanCheck Check(Plan usual, Aid varied) => PlanCheck.Of(knowledge, hands, usual with { Aid = varied });
+    private PlanCheck Check(Plan usual, Aid varied) => PlanCheck.Of(knowledge, hands, plans.As(usual, varied));
 }

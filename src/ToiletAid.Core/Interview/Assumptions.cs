@@ -19,9 +19,16 @@ public static class Assumptions
     /// <param name="answers">What is known.</param>
     /// <param name="seed">Seed of the run.</param>
     /// <param name="draw">Number of the draw.</param>
-    public static Answers Draw(QuestionSet questions, Answers answers, ulong seed, int draw)
+    public static Answers Draw(QuestionSet questions, Answers answers, ulong seed, int draw) => Drawing(questions, answers, seed)(draw);
+
+    /// <summary>The same for many draws: what is assumed in each of them is put in once, and where nothing is drawn all are one.</summary>
+    /// <param name="questions">The questions.</param>
+    /// <param name="answers">What is known.</param>
+    /// <param name="seed">Seed of the run.</param>
+    internal static Func<int, Answers> Drawing(QuestionSet questions, Answers answers, ulong seed)
     {
-        var drawn = new List<KeyValuePair<string, Answer>>();
+        var assumed = new List<KeyValuePair<string, Answer>>();
+        var open = new List<(int Index, Question Question)>();
         for (int i = 0; i < questions.All.Length; i++)
         {
             var question = questions.All[i];
@@ -30,14 +37,22 @@ public static class Assumptions
                 continue;
             }
 
-            var random = new RandomDraws(seed, ((ulong)i << 32) | (uint)draw);
-            if ((IsDrawn(question) ? Drawn(question, ref random) : Assumed(question)) is { } value)
+            if (IsDrawn(question))
             {
-                drawn.Add(new(question.Id, new(value, null)));
+                open.Add((i, question));
+            }
+            else if (Assumed(question) is { } value)
+            {
+                assumed.Add(new(question.Id, new(value, null)));
             }
         }
 
-        return answers.With(drawn);
+        var settled = answers.With(assumed);
+        return open.Count == 0 ? _ => settled : draw => settled.With(open.Select(o =>
+        {
+            var random = new RandomDraws(seed, ((ulong)o.Index << 32) | (uint)draw);
+            return KeyValuePair.Create(o.Question.Id.Text, new Answer(Drawn(o.Question, ref random), null));
+        }));
     }
 
     /// <summary>True when an answer that is not known is drawn, and not assumed.</summary>

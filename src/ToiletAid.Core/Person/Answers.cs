@@ -6,13 +6,14 @@ namespace ToiletAid.Core.Person;
 public sealed class Answers
 {
     /// <summary>No answers.</summary>
-    public static readonly Answers None = new(ImmutableDictionary<string, Answer>.Empty, []);
+    public static readonly Answers None = new(new(StringComparer.Ordinal), []);
 
-    private readonly ImmutableDictionary<string, Answer> _items;
+    // Not changed once it is here. Answers are looked up a thousand times for each time that they are changed.
+    private readonly Dictionary<string, Answer> _items;
 
     private readonly List<QuestionId>? _reads;
 
-    private Answers(ImmutableDictionary<string, Answer> items, ImmutableArray<PastTrial> trials, List<QuestionId>? reads = null)
+    private Answers(Dictionary<string, Answer> items, ImmutableArray<PastTrial> trials, List<QuestionId>? reads = null)
     {
         _items = items;
         _reads = reads;
@@ -40,13 +41,33 @@ public sealed class Answers
     internal Answers Watched(List<QuestionId> reads) => new(_items, Trials, reads);
 
     /// <summary>The same answers with this one put in or replaced.</summary>
-    public Answers With(QuestionId question, Answer answer) => new(_items.SetItem(question.Text, answer), Trials);
+    public Answers With(QuestionId question, Answer answer)
+    {
+        var items = Copied();
+        items[question.Text] = answer;
+        return new(items, Trials);
+    }
 
     /// <summary>The same answers with all of these put in or replaced.</summary>
-    public Answers With(IEnumerable<KeyValuePair<string, Answer>> answers) => new(_items.SetItems(answers), Trials);
+    public Answers With(IEnumerable<KeyValuePair<string, Answer>> answers)
+    {
+        ArgumentNullException.ThrowIfNull(answers);
+        var items = Copied();
+        foreach (var (id, answer) in answers)
+        {
+            items[id] = answer;
+        }
+
+        return new(items, Trials);
+    }
 
     /// <summary>The same answers without this one.</summary>
-    public Answers Without(QuestionId question) => new(_items.Remove(question.Text), Trials);
+    public Answers Without(QuestionId question)
+    {
+        var items = Copied();
+        items.Remove(question.Text);
+        return new(items, Trials);
+    }
 
     /// <summary>The same answers with these trials in place of others.</summary>
     public Answers With(ImmutableArray<PastTrial> trials) => new(_items, trials);
@@ -90,4 +111,6 @@ public sealed class Answers
     /// <summary>The number, in SI, or null when not asked, not known or not a number.</summary>
     public double? Si(QuestionId question) =>
         this[question]?.Value is AnswerValue.Number n && Quantities.Units.Find(n.Unit) is { } unit ? unit.ToSi(n.Amount) : null;
+
+    private Dictionary<string, Answer> Copied() => new(_items, StringComparer.Ordinal);
 }

@@ -13,14 +13,18 @@ internal sealed record Appraiser
 {
     private readonly KnowledgeBase _knowledge;
     private readonly NumberSet _plausible;
-    private readonly Dictionary<(HandFacts Facts, NumberSet Numbers), KnownHand> _hands = [];
+    private readonly Dictionary<NumberSet, List<KnownHand>> _hands = [];
 
     // Of the middle case: plans that differ only in posture, approach or companion ask the same of the hand.
     private readonly Dictionary<HandlingDemands, double> _scores = [];
     private readonly Dictionary<HandlingDemands, HandlingAssessment> _assessments = [];
 
-    // Of the middle case: all but handling, which alone depends on the grip.
-    private readonly Dictionary<Plan, double[]> _others;
+    // What does not depend on the grip is taken from here; null where there is nothing.
+    private readonly Appraiser? _butForGrip;
+    private readonly double?[] _seenAtTheSkin = new double?[Enum.GetValues<Approach>().Length];
+    private readonly (bool IsKnown, double? Most)[] _seenShort = new (bool, double?)[Enum.GetValues<Approach>().Length];
+    private (Answers Filled, HandFacts Facts)? _lastFacts;
+    private DrawnPeople? _people;
 
     /// <summary>Makes it for one person.</summary>
     /// <param name="knowledge">What is known beforehand.</param>
@@ -30,7 +34,7 @@ internal sealed record Appraiser
     /// <param name="butForGrip">The same for a person of whom only the grip may differ; null where there is none.</param>
     internal Appraiser(KnowledgeBase knowledge, Answers known, ReachReport reach, CriterionFunctions functions, Appraiser? butForGrip = null)
     {
-        _others = butForGrip?._others ?? new(SamePlan.Object);
+        _butForGrip = butForGrip;
         _knowledge = knowledge;
         _plausible = new(knowledge.Evidence, knowledge.Hand, functions);
         Known = known;
@@ -41,7 +45,7 @@ internal sealed record Appraiser
     internal TrialEvidence? Tried { get; init; }
 
     /// <summary>Numbers of aids, hands and other evidence for drawn persons; null for the most plausible ones.</summary>
-    internal DrawnNumbers? Numbers { get; init; }
+    internal Lazy<DrawnNumbers?>? Numbers { get; init; }
 
     /// <summary>Answers as given.</summary>
     internal Answers Known { get; }
@@ -50,69 +54,144 @@ internal sealed record Appraiser
     internal ReachReport Reach { get; }
 
     /// <summary>The middle case.</summary>
-    internal DrawnPerson Middle => field ??= DrawPerson(Assumptions.Fill(_knowledge.Questions, Known), 0.5);
+    internal DrawnPerson Middle => field ??= OfTheMiddle();
+
+    private DrawnPerson OfTheMiddle()
+    {
+        var filled = Assumptions.Fill(_knowledge.Questions, Known);
+        return Person(_butForGrip?.Middle.Case ?? new(filled, _plausible, null), AnswerMapping.Hand(filled), 0.5);
+    }
 
     /// <summary>A person as they may be.</summary>
     /// <param name="filled">Answers, none unknown.</param>
     /// <param name="strength">Share of such people whose hands are weaker, above 0 and below 1.</param>
-    /// <param name="draw">Number of the reach draw, 0 or more; null for the middle of all.</param>
-    internal DrawnPerson DrawPerson(Answers filled, double strength, int? draw = null)
+    /// <param name="draw">Number of the reach draw, 0 or more.</param>
+    internal DrawnPerson DrawPerson(Answers filled, double strength, int draw) => Person(new(filled, NumbersOf(draw), draw), AnswerMapping.Hand(filled), strength);
+
+    /// <summary>The persons of the ranking.</summary>
+    /// <param name="seed">Seed of the draws.</param>
+    /// <param name="likely">People who would give these answers; null to draw what is not known by itself.</param>
+    internal DrawnPeople People(ulong seed, Answers[]? likely)
     {
-        var facts = AnswerMapping.Hand(filled);
-        var numbers = (draw is { } number ? Numbers?.Of(number) : null) ?? _plausible;
-        if (!_hands.TryGetValue((facts, numbers), out var hand))
+        if (_people is null || _people.Seed != seed || !ReferenceEquals(_people.Likely, likely))
         {
-            _hands[(facts, numbers)] = hand = new(facts, numbers.Hand.Capacity(facts));
+            _people = likely is null && _butForGrip?._people is { Likely: null } same && same.Seed == seed ? same : new(_knowledge, Known, NumbersOf, seed, likely);
         }
 
-        return new(new(numbers.Evidence, filled), hand, hand.Capacity.At(strength), draw, numbers);
+        return _people;
+    }
+
+    /// <summary>Answers of one of them, with the grip where that is known.</summary>
+    internal Answers Filled(DrawnCase drawn) => Known.Knows(QuestionIds.Grip) ? drawn.Filled.With(QuestionIds.Grip, Known[QuestionIds.Grip]!) : drawn.Filled;
+
+    /// <summary>One of them, with the hand that these answers give them.</summary>
+    /// <param name="drawn">The person but for the strength of the hand.</param>
+    /// <param name="strength">Share of such people whose hands are weaker, above 0 and below 1.</param>
+    internal DrawnPerson DrawPerson(DrawnCase drawn, double strength)
+    {
+        // Where little is open, many share their answers.
+        if (_lastFacts is not { } last || !ReferenceEquals(last.Filled, drawn.Filled))
+        {
+            var facts = AnswerMapping.Hand(drawn.Filled);
+            _lastFacts = last = (drawn.Filled, Known.Si(QuestionIds.Grip) is { } grip ? facts with { GripNewtons = grip } : facts);
+        }
+
+        return Person(drawn, last.Facts, strength);
+    }
+
+    private NumberSet NumbersOf(int draw) => Numbers?.Value?.Of(draw) ?? _plausible;
+
+    private DrawnPerson Person(DrawnCase drawn, HandFacts facts, double strength)
+    {
+        if (!_hands.TryGetValue(drawn.Numbers, out var hands))
+        {
+            _hands[drawn.Numbers] = hands = [];
+        }
+
+        var hand = hands.Find(h => h.Facts == facts);
+        if (hand is null)
+        {
+            hands.Add(hand = new(facts, drawn.Numbers.Hand.Capacity(facts)));
+        }
+
+        return new(drawn, hand, hand.Capacity.At(strength));
     }
 
     /// <summary>Values of a plan on every criterion, in the order of <see cref="Criterion"/>: what is predicted, and what was seen when it was tried.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <param name="person">The person.</param>
+    /// <param name="values">Receives them.</param>
+    internal void Values(Plan plan, DrawnPerson person, Span<double> values)
+    {
+        Predicted(plan, person, values);
+        Tried?.Update(plan, values);
+    }
+
+    /// <inheritdoc cref="Values(Plan, DrawnPerson, Span{double})"/>
     internal double[] Values(Plan plan, DrawnPerson person)
     {
-        double[] values = Predicted(plan, person);
-        Tried?.Update(plan, values);
+        double[] values = new double[Criteria.Count];
+        Values(plan, person, values);
         return values;
     }
 
     /// <summary>Predicted values of a plan, whatever was seen.</summary>
-    internal double[] Predicted(Plan plan, DrawnPerson person)
+    /// <param name="plan">The plan.</param>
+    /// <param name="person">The person.</param>
+    /// <param name="values">Receives them.</param>
+    internal void Predicted(Plan plan, DrawnPerson person, Span<double> values)
     {
         plan = person.Numbers.Of(plan);
-        double handling = plan.Methods.Min(m => Handling(m, plan, person));
+        double handling = Handling(plan.Aid, plan, person);
+        if (plan.Companion is { } companion)
+        {
+            handling = Math.Min(handling, Handling(companion, plan, person));
+        }
+
         if (handling == 0)
         {
             // A step that this hand cannot do at all makes the rest worth nothing to this person.
-            return new double[Criteria.Count];
+            values.Clear();
+            return;
         }
 
-        double[]? values = null;
-        bool middle = ReferenceEquals(person, Middle);
-        if (middle && _others.TryGetValue(plan, out double[]? kept))
+        var others = person.Case.Others;
+        if (!others.TryGetValue(plan, out double[]? kept))
         {
-            values = [.. kept];
+            others[plan] = kept = Others(plan, person);
         }
 
-        if (values is null)
-        {
-            values = Others(plan, person);
-            if (middle)
-            {
-                _others[plan] = [.. values];
-            }
-        }
-
+        kept.CopyTo(values);
         values[(int)Criterion.Handling] = handling;
         _knowledge.Clinic?.Apply(plan.Aid.KindId, values);
-        return values;
     }
 
     /// <summary>Values on all criteria but handling, which is 0 here.</summary>
     private double[] Others(Plan plan, DrawnPerson person)
     {
+        double[] values;
+        if (person.Draw is not null)
+        {
+            values = OthersOfTools(plan, person);
+        }
+        else if (person.Case.OthersOfTools.TryGetValue(Tools.Of(plan), out double[]? kept))
+        {
+            values = [.. kept];
+        }
+        else
+        {
+            values = OthersOfTools(plan, person);
+            person.Case.OthersOfTools[Tools.Of(plan)] = [.. values];
+        }
+
+        values[(int)Criterion.Reach] = ReachShare(plan, person.Draw);
+        return values;
+    }
+
+    /// <summary>Values on all criteria but handling and reach, which are 0 here.</summary>
+    private static double[] OthersOfTools(Plan plan, DrawnPerson person)
+    {
         double[] values = new double[Criteria.Count];
-        values[(int)Criterion.Reach] = plan.Methods.Min(m => ReachShare(m, plan, person.Draw));
         foreach (var criterion in Criteria.OfThePlan)
         {
             values[(int)criterion] = person.Numbers.Functions.Of(criterion, plan, person.View);
@@ -121,12 +200,19 @@ internal sealed record Appraiser
         return values;
     }
 
+    /// <summary>Probability that every method of a plan is long enough.</summary>
+    private double ReachShare(Plan plan, int? draw)
+    {
+        double share = ReachShare(plan.Aid, plan, draw);
+        return plan.Companion is { } companion ? Math.Min(share, ReachShare(companion, plan, draw)) : share;
+    }
+
     /// <summary>Probability that the cleaning method gets to the skin; in a drawn case 0 or 1. What only pats dry may fall short: the skin is clean, and wet.
     /// Where a trial says more of reach than was predicted, it counts.</summary>
     /// <param name="plan">The plan.</param>
     /// <param name="values">Its values.</param>
     /// <param name="person">The person.</param>
-    internal double Arrives(Plan plan, double[] values, DrawnPerson person) => Math.Max(values[(int)Criterion.Reach], ReachShare(person.Numbers.Of(plan).Aid, plan, person.Draw));
+    internal double Arrives(Plan plan, ReadOnlySpan<double> values, DrawnPerson person) => Math.Max(values[(int)Criterion.Reach], ReachShare(person.Numbers.Of(plan).Aid, plan, person.Draw));
 
     /// <summary>What a plan asks for in the middle case.</summary>
     internal PlanDemands Demands(Plan plan) => Demands(plan, ReachDemands(plan));
@@ -141,16 +227,22 @@ internal sealed record Appraiser
     /// <summary>The same without what it asks of the hand.</summary>
     internal PlanDemands ReachDemands(Plan plan)
     {
-        var reaching = plan.Methods.Where(m => m.Reach != ReachKind.None).ToList();
-        var need = reaching.Count > 0 && plan.Approach is { } approach ? Reach.Need(plan.Posture, approach) : null;
-        var shortest = reaching.MinBy(m => ReachShare(m, plan, null));
+        double share = ReachShare(plan.Aid, plan, null);
+        Aid? shortest = plan.Aid.Reach != ReachKind.None ? plan.Aid : null;
+        if (plan.Companion is { } companion)
+        {
+            double ofCompanion = ReachShare(companion, plan, null);
+            shortest = companion.Reach != ReachKind.None && (shortest is null || ofCompanion < share) ? companion : shortest;
+            share = Math.Min(share, ofCompanion);
+        }
+
         return new()
         {
-            Need = need,
+            Need = shortest is not null && plan.Approach is { } approach ? Reach.Need(plan.Posture, approach) : null,
             GivenLength = shortest is null ? double.PositiveInfinity : Length(shortest),
             ByBareHand = shortest?.Reach == ReachKind.BareHand,
             SeenShort = shortest?.Reach == ReachKind.BareHand && plan.Approach is { } seen && SeenShort(seen) is not null,
-            ReachShare = plan.Methods.Min(m => ReachShare(m, plan, null)),
+            ReachShare = share,
             OutsideSurvey = Reach.OutsideSurvey,
         };
     }
@@ -188,7 +280,9 @@ internal sealed record Appraiser
     }
 
     /// <summary>Share of persons whose hand alone is enough because it was seen at the skin or past it; 0 where it was not. What was seen counts before what is computed.</summary>
-    private double SeenAtTheSkin(Approach approach)
+    private double SeenAtTheSkin(Approach approach) => _seenAtTheSkin[(int)approach] ??= LookedUpAtTheSkin(approach);
+
+    private double LookedUpAtTheSkin(Approach approach)
     {
         EvidenceId? seen = approach switch
         {
@@ -202,6 +296,17 @@ internal sealed record Appraiser
     /// <summary>Share of persons whose hand alone may be enough though it was seen to stop short of the skin; null where it was not seen to. Pain, spasticity
     /// and weakness stop a hand that the joints would let pass, so that what was seen caps what is computed.</summary>
     private double? SeenShort(Approach approach)
+    {
+        ref var seen = ref _seenShort[(int)approach];
+        if (!seen.IsKnown)
+        {
+            seen = (true, LookedUpShort(approach));
+        }
+
+        return seen.Most;
+    }
+
+    private double? LookedUpShort(Approach approach)
     {
         EvidenceId? seen = (approach, Known.Choice(QuestionIds.ReachBehind), Known.Choice(QuestionIds.ReachFront)) switch
         {

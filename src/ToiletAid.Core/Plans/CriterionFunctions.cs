@@ -177,7 +177,7 @@ internal sealed class CriterionFunctions(KnowledgeBase knowledge)
                 _costs.Clear();
             }
 
-            _costs[(person.StoolType, person.CleansPerDay)] = costs = new(ReferenceEqualityComparer.Instance);
+            _costs[(person.StoolType, person.CleansPerDay)] = costs = new(SameObject<Aid>.Comparer);
         }
 
         if (!costs.TryGetValue(aid, out double cost))

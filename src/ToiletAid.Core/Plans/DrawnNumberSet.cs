@@ -1,4 +1,6 @@
+using System.Collections.Immutable;
 using System.Runtime.CompilerServices;
+using System.Runtime.InteropServices;
 using ToiletAid.Core.Catalogue;
 using ToiletAid.Core.Evidence;
 using ToiletAid.Core.Hand;
@@ -16,6 +18,8 @@ internal sealed class DrawnNumberSet : NumberSet
     private readonly int _set;
     private readonly Dictionary<Plan, Plan> _plans = new(SamePlan.Object);
     private readonly ConditionalWeakTable<Aid, Aid> _aids = [];
+    private readonly ConditionalWeakTable<AddOn, AddOn> _addOns = [];
+    private readonly ConditionalWeakTable<AddOn[], AddOn[]> _sets = [];
 
     private DrawnNumberSet(DrawnNumbers numbers, int set, KnowledgeBase knowledge, EvidenceTable evidence, HandModel hand)
         : base(evidence, hand, new(knowledge with { Evidence = evidence })) => (_numbers, _set) = (numbers, set);
@@ -53,7 +57,7 @@ internal sealed class DrawnNumberSet : NumberSet
             _plans[plan] = drawn = plan with
             {
                 Aid = Of(plan.Aid),
-                AddOns = [.. plan.AddOns.Select(Of)],
+                AddOns = Of(plan.AddOns),
                 Companion = plan.Companion is { } companion ? Of(companion) : null,
             };
         }
@@ -62,6 +66,9 @@ internal sealed class DrawnNumberSet : NumberSet
     }
 
     private Aid Of(Aid aid) => _aids.GetValue(aid, Draw);
+
+    private ImmutableArray<AddOn> Of(ImmutableArray<AddOn> addOns) => addOns.IsDefaultOrEmpty ? addOns
+        : ImmutableCollectionsMarshal.AsImmutableArray(_sets.GetValue(ImmutableCollectionsMarshal.AsArray(addOns)!, set => [.. set.Select(Of)]));
 
     // Variants and articles of a kind share where in its range a number lies.
     private Aid Draw(Aid aid)
@@ -88,7 +95,9 @@ internal sealed class DrawnNumberSet : NumberSet
         };
     }
 
-    private AddOn Of(AddOn addOn) => addOn with { GripShare = addOn.GripShare is { } share ? _numbers.Drawn(_set, $"{addOn.Id}.grip", share) : null, Upkeep = Of(addOn.Id, addOn.Upkeep) };
+    private AddOn Of(AddOn addOn) => _addOns.GetValue(addOn, Draw);
+
+    private AddOn Draw(AddOn addOn) => addOn with { GripShare = addOn.GripShare is { } share ? _numbers.Drawn(_set, $"{addOn.Id}.grip", share) : null, Upkeep = Of(addOn.Id, addOn.Upkeep) };
 
     private Upkeep Of(string id, Upkeep upkeep) => upkeep with
     {

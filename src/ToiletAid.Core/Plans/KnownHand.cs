@@ -9,7 +9,7 @@ namespace ToiletAid.Core.Plans;
 /// <param name="Capacity">How strong it may be.</param>
 internal sealed record KnownHand(HandFacts Facts, HandCapacity Capacity)
 {
-    private readonly Dictionary<(Aid Aid, ImmutableArray<AddOn> AddOns), HandlingDemands> _demands = new(new SameIds());
+    private readonly Dictionary<Tools, HandlingDemands> _demands = [];
 
     /// <summary>What an aid asks of the hand with the add-ons of a plan, worked out once for each set of them: plans that differ only in
     /// posture, approach or companion share theirs.</summary>
@@ -18,7 +18,7 @@ internal sealed record KnownHand(HandFacts Facts, HandCapacity Capacity)
     /// <param name="coefficients">Coefficients.</param>
     internal HandlingDemands Demands(Aid aid, ImmutableArray<AddOn> addOns, HandCoefficients coefficients)
     {
-        var key = (aid, addOns);
+        var key = new Tools(aid, null, addOns);
         if (!_demands.TryGetValue(key, out var demands))
         {
             AddOn[] fitting = [.. addOns.Where(a => a.OnlyHelps && aid.AddOns.Contains(a.Id))];
@@ -26,33 +26,5 @@ internal sealed record KnownHand(HandFacts Facts, HandCapacity Capacity)
         }
 
         return demands;
-    }
-
-    private sealed class SameIds : IEqualityComparer<(Aid Aid, ImmutableArray<AddOn> AddOns)>
-    {
-        public bool Equals((Aid Aid, ImmutableArray<AddOn> AddOns) x, (Aid Aid, ImmutableArray<AddOn> AddOns) y)
-        {
-            bool same = x.Aid.Key == y.Aid.Key && x.AddOns.Length == y.AddOns.Length;
-            for (int i = 0; same && i < x.AddOns.Length; i++)
-            {
-                same = x.AddOns[i].Id == y.AddOns[i].Id;
-            }
-
-            return same;
-        }
-
-        public int GetHashCode((Aid Aid, ImmutableArray<AddOn> AddOns) of)
-        {
-            // A few dozen sets of a few aids: how long their ids are and how they begin tells most of them apart, in a fraction of the time.
-            int hash = Rough(of.Aid.Key);
-            foreach (var addOn in of.AddOns)
-            {
-                hash = (hash * 31) + Rough(addOn.Id);
-            }
-
-            return hash;
-
-            static int Rough(string id) => id.Length == 0 ? 0 : (id.Length << 16) + (id[0] << 8) + id[^1];
-        }
     }
 }

@@ -25,6 +25,15 @@ internal sealed class PersonView(EvidenceTable evidence, Answers filled)
     private double? _noticedCounts;
     private double? _heardCounts;
     private double? _cleansPerDay;
+    private bool? _markedTremor;
+    private bool? _soilStaysDeep;
+    private bool? _menstrualBlood;
+    private string? _wantedMethod;
+    private bool? _foldsPaper;
+    private bool? _somebodyPrompts;
+    private bool? _waterInReach;
+    private bool? _sensitiveDrain;
+    private (bool IsKnown, double? Value) _budget;
 
     /// <summary>Share of the rubbing that counts as risk, 0 to 1.</summary>
     internal double Fragility => _fragility ??= Math.Min(1,
@@ -36,7 +45,7 @@ internal sealed class PersonView(EvidenceTable evidence, Answers filled)
     /// <summary>Lack of warning by feeling, 0 none is lacking.</summary>
     internal double LackOfWarning => _lackOfWarning ??= Warning(evidence, filled);
 
-    internal bool MarkedTremor => filled.Choice(QuestionIds.Tremor) == Tremor.Marked;
+    internal bool MarkedTremor => _markedTremor ??= filled.Choice(QuestionIds.Tremor) == Tremor.Marked;
 
     internal double DryCleaning => _dryCleaning ??= evidence.Value(EvidenceIds.CleaningDry[Settled(filled, QuestionIds.Stool)]);
 
@@ -46,11 +55,11 @@ internal sealed class PersonView(EvidenceTable evidence, Answers filled)
 
     internal int StoolType => _stoolType ??= int.Parse(Settled(filled, QuestionIds.Stool), System.Globalization.CultureInfo.InvariantCulture);
 
-    internal bool SoilStaysDeep => filled.Is(OptionIds.DeepYes);
+    internal bool SoilStaysDeep => _soilStaysDeep ??= filled.Is(OptionIds.DeepYes);
 
-    internal bool MenstrualBlood => filled.Has(OptionIds.AlsoMenstrualBlood);
+    internal bool MenstrualBlood => _menstrualBlood ??= filled.Has(OptionIds.AlsoMenstrualBlood);
 
-    internal string WantedMethod => Settled(filled, QuestionIds.Method);
+    internal string WantedMethod => _wantedMethod ??= Settled(filled, QuestionIds.Method);
 
     internal double TouchCounts => _touchCounts ??= evidence.Value(EvidenceIds.ContactTouch[Settled(filled, QuestionIds.PaperTouch)]);
 
@@ -60,9 +69,9 @@ internal sealed class PersonView(EvidenceTable evidence, Answers filled)
     internal double FollowsSteps => _followsSteps ??= StepsFollowed(evidence, Settled(filled, QuestionIds.Steps));
 
     /// <summary>True when the hand can fold paper ahead of time, at a table and without haste.</summary>
-    internal bool FoldsPaper => filled.Choice(QuestionIds.Grasp) is Grasp.FinePinch or Grasp.WholeHand && filled.Choice(QuestionIds.Dexterity) != Dexterity.Cannot;
+    internal bool FoldsPaper => _foldsPaper ??= filled.Choice(QuestionIds.Grasp) is Grasp.FinePinch or Grasp.WholeHand && filled.Choice(QuestionIds.Dexterity) != Dexterity.Cannot;
 
-    internal bool SomebodyPrompts => Settled(filled, QuestionIds.Helper) != OptionIds.HelperNever.Text;
+    internal bool SomebodyPrompts => _somebodyPrompts ??= Settled(filled, QuestionIds.Helper) != OptionIds.HelperNever.Text;
 
     internal double SightCounts => _sightCounts ??= evidence.Value(EvidenceIds.LearningSight[Settled(filled, QuestionIds.Sight)]);
 
@@ -74,11 +83,19 @@ internal sealed class PersonView(EvidenceTable evidence, Answers filled)
 
     internal double CleansPerDay => _cleansPerDay ??= AnswerMapping.Settled(filled, QuestionIds.Cleans);
 
-    internal double? Budget => filled.Si(QuestionIds.Budget);
+    internal double? Budget
+    {
+        get
+        {
+            _budget = _budget.IsKnown ? _budget : (true, filled.Si(QuestionIds.Budget));
+            return _budget.Value;
+        }
+    }
 
-    internal bool WaterInReach => filled.Is(OptionIds.WaterBasinInReach);
 
-    internal bool SensitiveDrain => filled.Is(OptionIds.DrainSepticOrEasilyBlocked);
+    internal bool WaterInReach => _waterInReach ??= filled.Is(OptionIds.WaterBasinInReach);
+
+    internal bool SensitiveDrain => _sensitiveDrain ??= filled.Is(OptionIds.DrainSepticOrEasilyBlocked);
 
     private static double Warning(EvidenceTable evidence, Answers filled) => evidence.Value(EvidenceIds.SkinFeeling[Settled(filled, QuestionIds.Feeling)]);
 

@@ -13,7 +13,8 @@ internal sealed class PlanSpace
     private static readonly ImmutableArray<Posture> InBed = [Posture.SideLying, Posture.Reclined];
 
     private readonly AidCatalogue _catalogue;
-    private readonly Dictionary<string, Aid> _aids;
+    private readonly Lazy<Dictionary<string, Aid>> _aids;
+    private readonly Dictionary<string, ImmutableArray<AddOn>> _addOns = new(StringComparer.Ordinal);
     private readonly Dictionary<(string Aid, string? Companion, string Needed), ImmutableArray<ImmutableArray<AddOn>>> _sets = [];
     private readonly ImmutableArray<Posture> _postures;
     private readonly bool _hipLimit;
@@ -24,7 +25,7 @@ internal sealed class PlanSpace
     internal PlanSpace(AidCatalogue catalogue, EvidenceTable evidence, Answers known)
     {
         _catalogue = catalogue;
-        _aids = catalogue.Aids.ToDictionary(a => a.Id, StringComparer.Ordinal);
+        _aids = new(() => catalogue.Aids.ToDictionary(a => a.Id, StringComparer.Ordinal));
         _postures = Postures(known);
         _hipLimit = known.Has(OptionIds.PrecautionHipFlexionLimit);
         _looksForHarm = known.Is(OptionIds.FeelingReduced, OptionIds.FeelingNone) && !known.Is(OptionIds.SightNone);
@@ -69,7 +70,7 @@ internal sealed class PlanSpace
 
     /// <summary>A moist wipe does not dry what a wash leaves wet, whatever a stock file says.</summary>
     private IEnumerable<Aid?> Companions(Aid aid) =>
-        [null, .. aid.Companions.Select(id => _aids.GetValueOrDefault(id)).Where(a => a is not null && !(aid.Water is not null && a is { NeedsBin: true, Method: MethodKind.Wipe }))];
+        [null, .. aid.Companions.Select(id => _aids.Value.GetValueOrDefault(id)).Where(a => a is not null && !(aid.Water is not null && a is { NeedsBin: true, Method: MethodKind.Wipe }))];
 
     private static IEnumerable<Approach?> Approaches(Aid aid, Aid? companion)
     {
@@ -92,11 +93,18 @@ internal sealed class PlanSpace
             [
                 .. from hand in forHand
                    from paper in forPaper
-                   select (ImmutableArray<AddOn>)[.. possible.Where(a => a == hand || a == paper || needed.Contains(a))],
+                   select Same([.. possible.Where(a => a == hand || a == paper || needed.Contains(a))]),
             ];
         }
 
         return sets;
+    }
+
+    /// <summary>The same object for the same add-ons, whatever they are used with.</summary>
+    private ImmutableArray<AddOn> Same(ImmutableArray<AddOn> addOns)
+    {
+        string key = string.Join('+', addOns.Select(a => a.Id));
+        return _addOns.TryGetValue(key, out var same) ? same : _addOns[key] = addOns;
     }
 
     /// <summary>Paper that is folded ahead helps what takes it as a pad: ends still have to be tucked in, and a strip still has to be wrapped.</summary>

@@ -56,6 +56,22 @@ public sealed class CriterionValues
         }
     }
 
+    /// <summary>Sets all values of an alternative in a draw.</summary>
+    /// <param name="draw">0 to <see cref="Draws"/> - 1.</param>
+    /// <param name="alternative">Its number, from 0.</param>
+    /// <param name="byCriterion">One value for each criterion.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An index is out of range, or a value is not finite.</exception>
+    internal void Set(int draw, int alternative, ReadOnlySpan<double> byCriterion)
+    {
+        RequireCriteria(byCriterion.Length);
+        int at = At(draw, alternative, 0);
+        foreach (double value in byCriterion)
+        {
+            _values[at] = Finite(value);
+            at += Stride;
+        }
+    }
+
     /// <summary>Takes the values from a flat list.</summary>
     /// <param name="alternatives">Number of alternatives, 1 to 255.</param>
     /// <param name="criteria">Number of criteria, 1 or more.</param>

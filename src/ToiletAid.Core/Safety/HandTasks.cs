@@ -13,6 +13,7 @@ internal sealed class HandTasks
     private readonly HazardTable _hazards;
     private readonly Appraiser _appraiser;
     private readonly Dictionary<Posture, bool> _pats = [];
+    private readonly Dictionary<Plan, bool> _hasNoAir = new(SamePlan.Object);
     private readonly double _patted;
     private readonly RuleCheck? _noAir;
     private readonly Dictionary<Plan, SettledPlan> _settled;
@@ -91,20 +92,38 @@ internal sealed class HandTasks
     }
 
     /// <summary>Values of a plan on every criterion, with what another person has to do after it counted: a wash that leaves water where this hand cannot pat.</summary>
-    internal double[] Values(Plan plan, DrawnPerson person)
+    /// <param name="plan">The plan.</param>
+    /// <param name="person">The person.</param>
+    /// <param name="values">Receives them, in the order of the criteria.</param>
+    internal void Values(Plan plan, DrawnPerson person, Span<double> values)
     {
-        double[] values = _appraiser.Values(plan, person);
+        _appraiser.Values(plan, person, values);
         if (values[(int)Criterion.Independence] > _patted && IsLeftWet(plan) && !Pats(plan.Posture))
         {
             values[(int)Criterion.Independence] = _patted;
         }
+    }
 
+    /// <inheritdoc cref="Values(Plan, DrawnPerson, Span{double})"/>
+    internal double[] Values(Plan plan, DrawnPerson person)
+    {
+        double[] values = new double[Criteria.Count];
+        Values(plan, person, values);
         return values;
     }
 
     /// <summary>True when the last that touches the skin is water, or air that this skin must not have.</summary>
-    private bool IsLeftWet(Plan plan) => plan.Last.Method == MethodKind.Wash
-        || (plan.Last.Method == MethodKind.WashAndDry && _noAir?.Check(new(_knowledge, _appraiser.Known, plan, _appraiser.ReachDemands(plan))).Applies == true);
+    private bool IsLeftWet(Plan plan) => plan.Last.Method == MethodKind.Wash || (plan.Last.Method == MethodKind.WashAndDry && _noAir is not null && HasNoAir(_noAir, plan));
+
+    private bool HasNoAir(RuleCheck noAir, Plan plan)
+    {
+        if (!_hasNoAir.TryGetValue(plan, out bool has))
+        {
+            _hasNoAir[plan] = has = noAir.Check(new(_knowledge, _appraiser.Known, plan, _appraiser.ReachDemands(plan))).Applies == true;
+        }
+
+        return has;
+    }
 
     /// <summary>The rule in the words that fit the hands: a plan whose aid brings paper to the skin does it with the aid.</summary>
     internal Rule Fit(Rule rule, Plan plan) => rule.Hands switch

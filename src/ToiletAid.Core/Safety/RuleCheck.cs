@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Person;
 
@@ -15,6 +16,7 @@ public sealed record RuleCheck
         Rule = rule;
         _brings = brings;
         _exposed = exposed;
+        Questions = [.. brings.Questions.Concat(exposed.Questions).Distinct()];
         DependsOnHand = brings.Features.Any(f => f.DependsOnHand);
         DependsOnGrip = DependsOnHand || Questions.Contains(QuestionIds.Grip);
         DependsOnReach = brings.Features.Any(f => f.DependsOnReach);
@@ -41,7 +43,7 @@ public sealed record RuleCheck
     public bool OfThePerson { get; }
 
     /// <summary>Questions whose answers it looks at.</summary>
-    internal IEnumerable<QuestionId> Questions => _brings.Questions.Concat(_exposed.Questions).Distinct();
+    internal ImmutableArray<QuestionId> Questions { get; }
 
     /// <summary>Whether it applies: the plan brings it, and the person is exposed to it.</summary>
     /// <param name="context">Person and plan.</param>

@@ -33,9 +33,9 @@ internal abstract class ResultForm
     /// <summary>How the output of a resumed run goes with that of the stopped one, as <see cref="BatchRun"/> says it.</summary>
     internal virtual string Join => BatchRun.AddIt;
 
-    private static string Serialise(JsonWriterOptions options, Profile profile, Advice advice, int top, KnowledgeBase knowledge)
+    private static string Serialise(JsonWriterOptions options, Profile profile, Advice advice, int top, KnowledgeBase knowledge, BriefText brief)
     {
-        return JsonText.Of(options, json => AdviceJson.Write(json, profile.Person, profile.Latest, advice, top, knowledge));
+        return JsonText.Of(options, json => AdviceJson.Write(json, profile.Person, profile.Latest, advice, top, knowledge, brief));
     }
 
     private sealed class Prose(Terminal terminal, AdviceText text, int top, bool isBrief, bool resumed) : ResultForm
@@ -55,7 +55,9 @@ internal abstract class ResultForm
 
     private sealed class JsonArray(KnowledgeBase knowledge, int top) : ResultForm
     {
-        internal override string Of(Profile profile, Advice advice) => Serialise(JsonText.Indented, profile, advice, top, knowledge);
+        private readonly BriefText _brief = new(knowledge);
+
+        internal override string Of(Profile profile, Advice advice) => Serialise(JsonText.Indented, profile, advice, top, knowledge, _brief);
 
         internal override string Before(bool first) => first ? "[\n" : ",\n";
 
@@ -66,6 +68,8 @@ internal abstract class ResultForm
 
     private sealed class JsonLines(KnowledgeBase knowledge, int top) : ResultForm
     {
-        internal override string Of(Profile profile, Advice advice) => Serialise(JsonText.OneLine, profile, advice, top, knowledge) + "\n";
+        private readonly BriefText _brief = new(knowledge);
+
+        internal override string Of(Profile profile, Advice advice) => Serialise(JsonText.OneLine, profile, advice, top, knowledge, _brief) + "\n";
     }
 }

@@ -1,0 +1,28 @@
+using ToiletAid.Core.Person;
+
+namespace ToiletAid.Core.Plans;
+
+/// <summary>A person as they may be, but for the strength of the hand: rankings with another grip look at the same.</summary>
+/// <param name="filled">Answers, none unknown.</param>
+/// <param name="numbers">Numbers of aids, hands and other evidence that plans are valued by for them.</param>
+/// <param name="draw">Number of the reach draw, 0 or more; null for the middle case, in which reach is a probability.</param>
+internal sealed class DrawnCase(Answers filled, NumberSet numbers, int? draw)
+{
+    /// <summary>Answers, none unknown; whether the grip is among them does not matter to what is kept here.</summary>
+    internal Answers Filled { get; } = filled;
+
+    /// <summary>The person as the criteria see them.</summary>
+    internal PersonView View { get; } = new(numbers.Evidence, filled);
+
+    /// <summary>Numbers of aids, hands and other evidence that plans are valued by for them.</summary>
+    internal NumberSet Numbers { get; } = numbers;
+
+    /// <summary>Number of the reach draw, 0 or more; null for the middle case, in which reach is a probability.</summary>
+    internal int? Draw { get; } = draw;
+
+    /// <summary>Values of plans on all criteria but handling, which alone depends on the grip.</summary>
+    internal Dictionary<Plan, double[]> Others { get; } = new(SamePlan.Object);
+
+    /// <summary>The same without reach, which alone of them depends on posture and way; kept for the middle case, in which there are many plans.</summary>
+    internal Dictionary<Tools, double[]> OthersOfTools => field ??= [];
+}
