@@ -21,13 +21,16 @@ internal sealed record PlanCheck(PlanDemands Demands, ImmutableArray<Finding> Re
         var settled = hands.Settled(plan);
         var demands = hands.Appraiser.Demands(plan, settled.Reach);
         var context = new RuleContext(knowledge, hands.Appraiser.Known, plan, demands);
+        var withGrip = hands.WithGrip(plan);
         List<Finding>? reasons = null;
         List<RuleCheck>? unclear = null;
         var rules = hands.MayRuleOut.AsSpan();
         for (int i = 0; i < rules.Length && (reasons?.Count ?? 0) < most; i++)
         {
             var (rule, exposed) = rules[i];
-            var outcome = rule.DependsOnGrip ? rule.Check(context, exposed) : settled.Outcomes[i] ??= rule.Check(context, exposed);
+            var kept = !rule.DependsOnGrip ? (rule.OfTools ? settled.OfTools : settled.Outcomes) : rule.OfTools ? withGrip : null;
+            var outcome = kept?[i] ?? rule.Check(context, exposed);
+            kept?[i] = outcome;
             if (outcome.Applies == true)
             {
                 (reasons ??= []).Add(new(rule.Rule, outcome.Slots));

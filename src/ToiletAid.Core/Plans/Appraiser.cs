@@ -11,18 +11,22 @@ namespace ToiletAid.Core.Plans;
 /// <summary>Values plans for one person, in the middle case and in drawn ones.</summary>
 internal sealed record Appraiser
 {
+    private static readonly int Postures = Enum.GetValues<Posture>().Length;
+    private static readonly int Approaches = Enum.GetValues<Approach>().Length;
+
     private readonly KnowledgeBase _knowledge;
     private readonly NumberSet _plausible;
     private readonly Dictionary<NumberSet, List<KnownHand>> _hands = [];
 
-    // Of the middle case: plans that differ only in posture, approach or companion ask the same of the hand.
-    private readonly Dictionary<HandlingDemands, double> _scores = [];
+    // Of the middle case: plans that differ only in posture or approach ask the same of the hand.
+    private readonly Dictionary<Tools, double> _handling = [];
     private readonly Dictionary<HandlingDemands, HandlingAssessment> _assessments = [];
 
     // What does not depend on the grip is taken from here; null where there is nothing.
     private readonly Appraiser? _butForGrip;
-    private readonly double?[] _seenAtTheSkin = new double?[Enum.GetValues<Approach>().Length];
-    private readonly (bool IsKnown, double? Most)[] _seenShort = new (bool, double?)[Enum.GetValues<Approach>().Length];
+    private readonly Dictionary<Aid, double[]> _shares;
+    private readonly double?[] _seenAtTheSkin = new double?[Approaches];
+    private readonly (bool IsKnown, double? Most)[] _seenShort = new (bool, double?)[Approaches];
     private (Answers Filled, HandFacts Facts)? _lastFacts;
     private DrawnPeople? _people;
 
@@ -35,6 +39,7 @@ internal sealed record Appraiser
     internal Appraiser(KnowledgeBase knowledge, Answers known, ReachReport reach, CriterionFunctions functions, Appraiser? butForGrip = null)
     {
         _butForGrip = butForGrip;
+        _shares = butForGrip?._shares ?? new(SameObject<Aid>.Comparer);
         _knowledge = knowledge;
         _plausible = new(knowledge.Evidence, knowledge.Hand, functions);
         Known = known;
@@ -54,9 +59,9 @@ internal sealed record Appraiser
     internal ReachReport Reach { get; }
 
     /// <summary>The middle case.</summary>
-    internal DrawnPerson Middle => field ??= OfTheMiddle();
+    internal DrawnPerson Middle => field ??= MiddlePerson();
 
-    private DrawnPerson OfTheMiddle()
+    private DrawnPerson MiddlePerson()
     {
         var filled = Assumptions.Fill(_knowledge.Questions, Known);
         return Person(_butForGrip?.Middle.Case ?? new(filled, _plausible, null), AnswerMapping.Hand(filled), 0.5);
@@ -111,7 +116,8 @@ internal sealed record Appraiser
         var hand = hands.Find(h => h.Facts == facts);
         if (hand is null)
         {
-            hands.Add(hand = new(facts, drawn.Numbers.Hand.Capacity(facts)));
+            var before = _butForGrip?._hands.GetValueOrDefault(drawn.Numbers)?.Find(h => h.Facts with { GripNewtons = facts.GripNewtons } == facts);
+            hands.Add(hand = new(facts, drawn.Numbers.Hand.Capacity(facts), before));
         }
 
         return new(drawn, hand, hand.Capacity.At(strength));
@@ -142,12 +148,7 @@ internal sealed record Appraiser
     internal void Predicted(Plan plan, DrawnPerson person, Span<double> values)
     {
         plan = person.Numbers.Of(plan);
-        double handling = Handling(plan.Aid, plan, person);
-        if (plan.Companion is { } companion)
-        {
-            handling = Math.Min(handling, Handling(companion, plan, person));
-        }
-
+        double handling = Handling(plan, person);
         if (handling == 0)
         {
             // A step that this hand cannot do at all makes the rest worth nothing to this person.
@@ -155,37 +156,37 @@ internal sealed record Appraiser
             return;
         }
 
-        var others = person.Case.Others;
-        if (!others.TryGetValue(plan, out double[]? kept))
+        Others(plan, person).CopyTo(values);
+        values[(int)Criterion.Handling] = handling;
+        if (person.Draw is null)
         {
-            others[plan] = kept = Others(plan, person);
+            values[(int)Criterion.Reach] = ReachShare(plan, null);
         }
 
-        kept.CopyTo(values);
-        values[(int)Criterion.Handling] = handling;
         _knowledge.Clinic?.Apply(plan.Aid.KindId, values);
     }
 
-    /// <summary>Values on all criteria but handling, which is 0 here.</summary>
+    /// <summary>Values on all criteria but handling, and in the middle case but reach, in which there are many plans with the same tools.</summary>
     private double[] Others(Plan plan, DrawnPerson person)
     {
-        double[] values;
-        if (person.Draw is not null)
+        if (person.Draw is { } draw)
         {
-            values = OthersOfTools(plan, person);
-        }
-        else if (person.Case.OthersOfTools.TryGetValue(Tools.Of(plan), out double[]? kept))
-        {
-            values = [.. kept];
-        }
-        else
-        {
-            values = OthersOfTools(plan, person);
-            person.Case.OthersOfTools[Tools.Of(plan)] = [.. values];
+            if (!person.Case.Others.TryGetValue(plan, out double[]? drawn))
+            {
+                person.Case.Others[plan] = drawn = OthersOfTools(plan, person);
+                drawn[(int)Criterion.Reach] = ReachShare(plan, draw);
+            }
+
+            return drawn;
         }
 
-        values[(int)Criterion.Reach] = ReachShare(plan, person.Draw);
-        return values;
+        var tools = Tools.Of(plan);
+        if (!person.Case.OthersOfTools.TryGetValue(tools, out double[]? kept))
+        {
+            person.Case.OthersOfTools[tools] = kept = OthersOfTools(plan, person);
+        }
+
+        return kept;
     }
 
     /// <summary>Values on all criteria but handling and reach, which are 0 here.</summary>
@@ -255,25 +256,39 @@ internal sealed record Appraiser
             return 1;
         }
 
-        var need = Reach.Need(plan.Posture, approach);
-        if (!need.Allowed)
+        if (draw is { } number)
         {
-            return 0;
+            var need = Reach.Need(plan.Posture, approach);
+            return !need.Allowed ? 0 : need.Draws.IsEmpty ? OfTheMiddle(aid, need) : OfDraw(aid, need, number % need.Draws.Length);
         }
 
-        if (draw is not { } number || need.Draws.IsEmpty)
+        if (!_shares.TryGetValue(aid, out double[]? shares))
         {
-            return aid.Reach == ReachKind.BareHand
-                ? Math.Min(Math.Max(need.ProbabilityBareHand(), SeenAtTheSkin(approach)), SeenShort(approach) ?? 1)
-                : need.ProbabilityLongEnough(Length(aid), aid.Shape);
+            _shares[aid] = shares = new double[Postures * Approaches];
+            Array.Fill(shares, double.NaN);
         }
 
-        int i = number % need.Draws.Length;
+        ref double share = ref shares[((int)plan.Posture * Approaches) + (int)approach];
+        if (double.IsNaN(share))
+        {
+            var need = Reach.Need(plan.Posture, approach);
+            share = need.Allowed ? OfTheMiddle(aid, need) : 0;
+        }
+
+        return share;
+    }
+
+    private double OfTheMiddle(Aid aid, ReachNeed need) => aid.Reach == ReachKind.BareHand
+        ? Math.Min(Math.Max(need.ProbabilityBareHand(), SeenAtTheSkin(need.Approach)), SeenShort(need.Approach) ?? 1)
+        : need.ProbabilityLongEnough(Length(aid), aid.Shape);
+
+    private double OfDraw(Aid aid, ReachNeed need, int i)
+    {
         if (aid.Reach == ReachKind.BareHand)
         {
             // The same part of the persons in every draw, so that plans are compared on the same persons.
-            bool reaches = need.Draws[i] - need.Stroke <= need.HandReach[i] || (i + 0.5) / need.Draws.Length < SeenAtTheSkin(approach);
-            return reaches && (SeenShort(approach) is not { } most || (i + 0.5) / need.Draws.Length < most) ? 1 : 0;
+            bool reaches = need.Draws[i] - need.Stroke <= need.HandReach[i] || (i + 0.5) / need.Draws.Length < SeenAtTheSkin(need.Approach);
+            return reaches && (SeenShort(need.Approach) is not { } most || (i + 0.5) / need.Draws.Length < most) ? 1 : 0;
         }
 
         return need.Draws[i] <= Length(aid) - (aid.Shape == AidShape.Straight ? need.StraightExtra : 0) ? 1 : 0;
@@ -320,26 +335,30 @@ internal sealed record Appraiser
 
     private double Length(Aid aid) => aid.Reach == ReachKind.BareHand ? Reach.HandReach : (aid.Length?.Value ?? 0) + (aid.JetReach?.Value ?? 0);
 
-    private double Handling(Aid aid, Plan plan, DrawnPerson person)
+    private double Handling(Plan plan, DrawnPerson person)
     {
-        if (aid.Method == MethodKind.Helper)
+        if (person.Draw is not null)
         {
-            return person.Numbers.Hand.Coefficients.Helped;
+            return Handled(plan, person);
         }
 
-        var demands = DemandsOf(aid, plan, person);
-        if (!ReferenceEquals(person, Middle))
+        var tools = Tools.Of(plan);
+        if (!_handling.TryGetValue(tools, out double handling))
         {
-            return demands.Score(person.Strength).Value;
+            _handling[tools] = handling = Handled(plan, person);
         }
 
-        if (!_scores.TryGetValue(demands, out double score))
-        {
-            _scores[demands] = score = demands.Score(person.Strength).Value;
-        }
-
-        return score;
+        return handling;
     }
+
+    private static double Handled(Plan plan, DrawnPerson person)
+    {
+        double handled = Handled(plan.Aid, plan, person);
+        return plan.Companion is { } companion ? Math.Min(handled, Handled(companion, plan, person)) : handled;
+    }
+
+    private static double Handled(Aid aid, Plan plan, DrawnPerson person) =>
+        aid.Method == MethodKind.Helper ? person.Numbers.Hand.Coefficients.Helped : DemandsOf(aid, plan, person).Score(person.Strength).Value;
 
     private HandlingAssessment? Assessment(Aid aid, Plan plan)
     {

@@ -20,9 +20,9 @@ internal sealed class DrawnCase(Answers filled, NumberSet numbers, int? draw)
     /// <summary>Number of the reach draw, 0 or more; null for the middle case, in which reach is a probability.</summary>
     internal int? Draw { get; } = draw;
 
-    /// <summary>Values of plans on all criteria but handling, which alone depends on the grip.</summary>
-    internal Dictionary<Plan, double[]> Others { get; } = new(SamePlan.Object);
+    /// <summary>Values of plans on all criteria but handling, which alone depends on the grip; of a drawn case.</summary>
+    internal Dictionary<Plan, double[]> Others => field ??= new(SamePlan.Object);
 
-    /// <summary>The same without reach, which alone of them depends on posture and way; kept for the middle case, in which there are many plans.</summary>
+    /// <summary>The same without reach, which alone of them depends on posture and way; of the middle case.</summary>
     internal Dictionary<Tools, double[]> OthersOfTools => field ??= [];
 }

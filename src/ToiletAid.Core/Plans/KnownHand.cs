@@ -11,6 +11,13 @@ internal sealed record KnownHand(HandFacts Facts, HandCapacity Capacity)
 {
     private readonly Dictionary<Tools, HandlingDemands> _demands = [];
 
+    /// <summary>The same hand with another grip: what an aid asks of it depends on how slow it is, and not on how strong.</summary>
+    /// <param name="facts">The hand.</param>
+    /// <param name="capacity">How strong it may be.</param>
+    /// <param name="butForGrip">The same hand with another grip; null where there is none.</param>
+    internal KnownHand(HandFacts facts, HandCapacity capacity, KnownHand? butForGrip)
+        : this(facts, capacity) => _demands = butForGrip is not null && butForGrip.Capacity.Slowness.Equals(capacity.Slowness) ? butForGrip._demands : _demands;
+
     /// <summary>What an aid asks of the hand with the add-ons of a plan, worked out once for each set of them: plans that differ only in
     /// posture, approach or companion share theirs.</summary>
     /// <param name="aid">The aid.</param>

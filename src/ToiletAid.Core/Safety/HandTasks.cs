@@ -17,11 +17,14 @@ internal sealed class HandTasks
     private readonly double _patted;
     private readonly RuleCheck? _noAir;
     private readonly Dictionary<Plan, SettledPlan> _settled;
+    private readonly Dictionary<Tools, RuleOutcome?[]> _settledTools;
+    private readonly Dictionary<Tools, RuleOutcome?[]> _gripOfTools = [];
     private ImmutableArray<(RuleCheck Rule, RuleOutcome? Exposed)> _mayRuleOut;
 
     internal HandTasks(KnowledgeBase knowledge, HazardTable hazards, Appraiser appraiser, HandTasks? butForGrip)
     {
         _settled = butForGrip?._settled ?? new(SamePlan.Object);
+        _settledTools = butForGrip?._settledTools ?? [];
         _mayRuleOut = butForGrip?._mayRuleOut ?? default;
         _knowledge = knowledge;
         _hazards = hazards;
@@ -67,10 +70,24 @@ internal sealed class HandTasks
     {
         if (!_settled.TryGetValue(plan, out var settled))
         {
-            _settled[plan] = settled = new(_appraiser.ReachDemands(plan), new RuleOutcome?[MayRuleOut.Length]);
+            _settled[plan] = settled = new(_appraiser.ReachDemands(plan), new RuleOutcome?[MayRuleOut.Length], Outcomes(_settledTools, plan));
         }
 
         return settled;
+    }
+
+    /// <summary>What each rule says that looks at what is used in a plan and at the grip, in the order of <see cref="MayRuleOut"/>; null where it was not asked.</summary>
+    internal RuleOutcome?[] WithGrip(Plan plan) => Outcomes(_gripOfTools, plan);
+
+    private RuleOutcome?[] Outcomes(Dictionary<Tools, RuleOutcome?[]> kept, Plan plan)
+    {
+        var tools = Tools.Of(plan);
+        if (!kept.TryGetValue(tools, out var outcomes))
+        {
+            kept[tools] = outcomes = new RuleOutcome?[MayRuleOut.Length];
+        }
+
+        return outcomes;
     }
 
     /// <summary>True where the bare hand can take up paper and gets to the skin in this posture, as the rules ask of a hand that cleans.</summary>

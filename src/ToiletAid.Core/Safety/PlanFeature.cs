@@ -13,6 +13,9 @@ public sealed record PlanFeature(string Name, Func<RuleContext, RuleOutcome> Of)
     /// <summary>True when it looks at how far the hand reaches, and of the plan besides at its posture and way only.</summary>
     public bool DependsOnReach { get; init; }
 
+    /// <summary>True when it looks at nothing of the plan but what is used in it, whatever the posture and the way.</summary>
+    public bool OfTools { get; init; }
+
     /// <summary>Names of the slots that it fills.</summary>
     public ImmutableArray<string> Slots { get => field.IsDefault ? [] : field; init; }
 }

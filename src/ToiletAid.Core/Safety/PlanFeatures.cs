@@ -46,7 +46,10 @@ internal static class PlanFeatures
             || Math.Abs(pose.Bend) >= c.Value(EvidenceIds.BalanceBendCaution)
             || Math.Abs(pose.Twist) >= c.Value(EvidenceIds.BalanceTwistCaution));
 
-    private static IEnumerable<PlanFeature> All() => [.. OfAid(), .. OfPosture(), .. OfReach(), .. OfHandAndMind()];
+    private static IEnumerable<PlanFeature> All() =>
+        [.. OfAid().Select(OfTools), .. OfPosture(), .. OfReach(), .. OfHandAndMind().Select(OfTools)];
+
+    private static PlanFeature OfTools(PlanFeature feature) => feature with { OfTools = true };
 
     private static IEnumerable<PlanFeature> OfAid() =>
     [

@@ -21,6 +21,7 @@ public sealed record RuleCheck
         DependsOnGrip = DependsOnHand || Questions.Contains(QuestionIds.Grip);
         DependsOnReach = brings.Features.Any(f => f.DependsOnReach);
         OfThePerson = brings is Condition.Always;
+        OfTools = brings.Features.Concat(exposed.Features).All(f => f.OfTools);
         _exposedByAnswers = !exposed.Features.Any();
     }
 
@@ -41,6 +42,9 @@ public sealed record RuleCheck
 
     /// <summary>True when it holds for every plan of the person alike.</summary>
     public bool OfThePerson { get; }
+
+    /// <summary>True when it looks at nothing of the plan but what is used in it, and at answers.</summary>
+    internal bool OfTools { get; }
 
     /// <summary>Questions whose answers it looks at.</summary>
     internal ImmutableArray<QuestionId> Questions { get; }

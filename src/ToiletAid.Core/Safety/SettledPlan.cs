@@ -5,4 +5,5 @@ namespace ToiletAid.Core.Safety;
 /// <summary>What is the same of a plan whatever the grip.</summary>
 /// <param name="Reach">What it asks of the reach.</param>
 /// <param name="Outcomes">What each rule says that does not depend on the grip, in the order of <see cref="HandTasks.MayRuleOut"/>; null where it was not asked.</param>
-internal sealed record SettledPlan(PlanDemands Reach, RuleOutcome?[] Outcomes);
+/// <param name="OfTools">The same of rules that look at nothing but what is used in it, shared with every plan in which that is used.</param>
+internal sealed record SettledPlan(PlanDemands Reach, RuleOutcome?[] Outcomes, RuleOutcome?[] OfTools);
