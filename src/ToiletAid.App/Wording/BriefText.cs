@@ -80,10 +80,10 @@ public sealed class BriefText(KnowledgeBase knowledge)
         foreach (var (option, words) in Arrangements)
         {
             if (!known.Is(option)
-                && advisor.Advise(known.With(option.Question, new(new AnswerValue.Choice(option.Text), HowObtained.Reported))).Ranked.FirstOrDefault() is { } possible)
+                && advisor.FirstOffered(known.With(option.Question, new(new AnswerValue.Choice(option.Text), HowObtained.Reported))) is { } possible)
             {
                 _idle.Add(advisor);
-                return $"Nothing can be offered yet, but with {words}, {PlanText.The(possible.Plan)} could be.";
+                return $"Nothing can be offered yet, but with {words}, {PlanText.The(possible)} could be.";
             }
         }
 

@@ -159,7 +159,20 @@ public sealed class Advisor
     /// <param name="butForGrip">The same for a person of whom only the grip may differ; null where there is none.</param>
     internal Plan? First(Answers known, ScreenedPlans? butForGrip = null)
     {
-        var (hands, sample, offered, _) = Screened(known, butForGrip);
+        var (hands, sample, offered, _) = butForGrip is null ? Screened(known) : Screen(known, butForGrip, whatIsRuledOut: false);
+        return offered.Count == 0 ? null : Ranking(hands, sample, Likely(known)).First(offered);
+    }
+
+    /// <summary>The plan that <see cref="Advise"/> puts first, and nothing else, which takes a part of the time; null where a red flag stops everything or none can be offered.</summary>
+    /// <param name="known">Answers as given.</param>
+    public Plan? FirstOffered(Answers known)
+    {
+        if (!Stops(known).IsEmpty)
+        {
+            return null;
+        }
+
+        var (hands, sample, offered, _) = Screen(known, null, whatIsRuledOut: false);
         return offered.Count == 0 ? null : Ranking(hands, sample, Likely(known)).First(offered);
     }
 
@@ -192,19 +205,27 @@ public sealed class Advisor
     /// <summary>What is offered on these answers and what is not. Ranking and asking on look at the same answers one after the other, so
     /// the last is kept.</summary>
     /// <param name="known">Answers as given.</param>
-    /// <param name="butForGrip">The same for a person of whom only the grip may differ: what does not depend on it is not worked out again.</param>
-    internal ScreenedPlans Screened(Answers known, ScreenedPlans? butForGrip = null)
+    internal ScreenedPlans Screened(Answers known)
     {
         if (_last is null || !ReferenceEquals(_last.Value.Known, known))
         {
-            var appraiser = Appraise(_knowledge, known, _settings.ValueDraws, butForGrip?.Appraiser);
-            var sample = Weights(Priorities.Of(known).Order);
-            var hands = Hands(appraiser, butForGrip?.Hands);
-            var (offered, ruledOut) = Choose(hands, sample.Set);
-            _last = (known, new(hands, sample, offered, ruledOut));
+            _last = (known, Screen(known, null, whatIsRuledOut: true));
         }
 
         return _last.Value.Plans;
+    }
+
+    /// <summary>The same, worked out anew.</summary>
+    /// <param name="known">Answers as given.</param>
+    /// <param name="butForGrip">The same for a person of whom only the grip may differ: what does not depend on it is not worked out again.</param>
+    /// <param name="whatIsRuledOut">False where only what is offered is asked for: then the rest is not told in full.</param>
+    private ScreenedPlans Screen(Answers known, ScreenedPlans? butForGrip, bool whatIsRuledOut)
+    {
+        var appraiser = Appraise(_knowledge, known, _settings.ValueDraws, butForGrip?.Appraiser);
+        var sample = Weights(Priorities.Of(known).Order);
+        var hands = Hands(appraiser, butForGrip?.Hands);
+        var (offered, ruledOut) = Choose(hands, sample.Set, whatIsRuledOut: whatIsRuledOut);
+        return new(hands, sample, offered, ruledOut);
     }
 
     /// <summary>Values plans on these answers.</summary>
@@ -299,18 +320,20 @@ public sealed class Advisor
     /// <param name="weights">Weightings.</param>
     /// <param name="kinds">Methods that are looked at; null for all.</param>
     /// <param name="plans">Plans that are looked at; null for all. A method of which none is left is neither offered nor ruled out.</param>
+    /// <param name="whatIsRuledOut">False where only what is offered is asked for: then the rest is not told in full.</param>
     internal (List<Offer> Offered, ImmutableArray<RuledOutAid> RuledOut) Choose(
-        HandTasks hands, WeightSet weights, Func<Aid, bool>? kinds = null, Func<Plan, bool>? plans = null)
+        HandTasks hands, WeightSet weights, Func<Aid, bool>? kinds = null, Func<Plan, bool>? plans = null, bool whatIsRuledOut = true)
     {
         var appraiser = hands.Appraiser;
         var plansOf = _plans.Of(appraiser.Known);
         var variants = new VariantChoice(_knowledge, _plans, hands, p => Worth(hands, p, weights));
         var offered = new List<Offer>();
         var ruledOut = ImmutableArray.CreateBuilder<RuledOutAid>();
+        Func<Plan, bool>? stillPossible = whatIsRuledOut ? plans : p => !hands.IsRefused(p) && plans?.Invoke(p) != false;
         foreach (var kind in _knowledge.Catalogue.Aids.Where(a => kinds is null || kinds(a)).GroupBy(a => a.KindId, StringComparer.Ordinal))
         {
             // What is in the cupboard need not be bought: the kind as it usually is must be better by what an add-on must earn.
-            var all = kind.Select(aid => Best(aid, plansOf(aid), hands, weights, variants, plans)).ToList();
+            var all = kind.Select(aid => Best(aid, plansOf(aid), hands, weights, variants, aid.Variants.IsEmpty ? stillPossible : plans, whatIsRuledOut)).ToList();
             var possible = all.Where(b => b.Offer is not null).OrderByDescending(b => b.Worth - (b.Aid.ArticleOf is null && all.Count > 1 ? _gain : 0)).ToList();
             if (possible.Count > 0)
             {
@@ -324,7 +347,7 @@ public sealed class Advisor
     }
 
     /// <summary>The best plan of one kind or article, and its worth; without one, what rules out the plan that came closest.</summary>
-    private (Aid Aid, Offer? Offer, double Worth, RuledOutAid? Closest) Best(Aid aid, PlanList list, HandTasks hands, WeightSet weights, VariantChoice variants, Func<Plan, bool>? plans)
+    private (Aid Aid, Offer? Offer, double Worth, RuledOutAid? Closest) Best(Aid aid, PlanList list, HandTasks hands, WeightSet weights, VariantChoice variants, Func<Plan, bool>? plans, bool whatIsRuledOut)
     {
         var closest = default(RuledOutAid);
         (Offer Offer, double Worth)? best = null;
@@ -334,7 +357,8 @@ public sealed class Advisor
         var checks = new PlanCheck?[worths.Length];
 
         // With as many reasons as the closest has, a plan is no closer; variants ask for which reasons all of them are forbidden.
-        PlanCheck Check(int i) => checks[i] ??= PlanCheck.Of(_knowledge, hands, list.Plans[i], aid.Variants.IsEmpty ? closest?.Reasons.Length ?? int.MaxValue : int.MaxValue);
+        PlanCheck Check(int i) => checks[i] ??= PlanCheck.Of(
+            _knowledge, hands, list.Plans[i], !aid.Variants.IsEmpty ? int.MaxValue : !whatIsRuledOut ? 1 : closest?.Reasons.Length ?? int.MaxValue);
         foreach (int i in order)
         {
             var plan = list.Plans[i];
@@ -370,9 +394,9 @@ public sealed class Advisor
         var order = new List<int>(values.Length);
         for (int i = 0; i < values.Length; i++)
         {
-            values[i] = Worth(hands, list.Plans[i], weights);
             if (looked is null || looked(list.Plans[i]))
             {
+                values[i] = Worth(hands, list.Plans[i], weights);
                 order.Add(i);
             }
         }

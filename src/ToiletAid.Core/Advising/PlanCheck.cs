@@ -34,6 +34,7 @@ internal sealed record PlanCheck(PlanDemands Demands, ImmutableArray<Finding> Re
             if (outcome.Applies == true)
             {
                 (reasons ??= []).Add(new(rule.Rule, outcome.Slots));
+                settled.IsRefused |= !rule.DependsOnGrip;
             }
             else if (outcome.Applies is null)
             {

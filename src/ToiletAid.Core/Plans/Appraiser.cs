@@ -147,7 +147,8 @@ internal sealed record Appraiser
     /// <param name="values">Receives them.</param>
     internal void Predicted(Plan plan, DrawnPerson person, Span<double> values)
     {
-        plan = person.Numbers.Of(plan);
+        var usual = plan;
+        plan = person.Numbers.Of(usual);
         double handling = Handling(plan, person);
         if (handling == 0)
         {
@@ -156,7 +157,7 @@ internal sealed record Appraiser
             return;
         }
 
-        Others(plan, person).CopyTo(values);
+        Others(usual, plan, person).CopyTo(values);
         values[(int)Criterion.Handling] = handling;
         if (person.Draw is null)
         {
@@ -167,17 +168,11 @@ internal sealed record Appraiser
     }
 
     /// <summary>Values on all criteria but handling, and in the middle case but reach, in which there are many plans with the same tools.</summary>
-    private double[] Others(Plan plan, DrawnPerson person)
+    private double[] Others(Plan usual, Plan plan, DrawnPerson person)
     {
         if (person.Draw is { } draw)
         {
-            if (!person.Case.Others.TryGetValue(plan, out double[]? drawn))
-            {
-                person.Case.Others[plan] = drawn = OthersOfTools(plan, person);
-                drawn[(int)Criterion.Reach] = ReachShare(plan, draw);
-            }
-
-            return drawn;
+            return person.Case.Among is { } people ? people.Others(usual, draw) ??= OthersOfDraw(plan, person, draw) : OthersOfDraw(plan, person, draw);
         }
 
         var tools = Tools.Of(plan);
@@ -187,6 +182,13 @@ internal sealed record Appraiser
         }
 
         return kept;
+    }
+
+    private double[] OthersOfDraw(Plan plan, DrawnPerson person, int draw)
+    {
+        double[] values = OthersOfTools(plan, person);
+        values[(int)Criterion.Reach] = ReachShare(plan, draw);
+        return values;
     }
 
     /// <summary>Values on all criteria but handling and reach, which are 0 here.</summary>

@@ -6,7 +6,8 @@ namespace ToiletAid.Core.Plans;
 /// <param name="filled">Answers, none unknown.</param>
 /// <param name="numbers">Numbers of aids, hands and other evidence that plans are valued by for them.</param>
 /// <param name="draw">Number of the reach draw, 0 or more; null for the middle case, in which reach is a probability.</param>
-internal sealed class DrawnCase(Answers filled, NumberSet numbers, int? draw)
+/// <param name="among">The persons that it is one of, who keep what was worked out of plans; null for one alone.</param>
+internal sealed class DrawnCase(Answers filled, NumberSet numbers, int? draw, DrawnPeople? among = null)
 {
     /// <summary>Answers, none unknown; whether the grip is among them does not matter to what is kept here.</summary>
     internal Answers Filled { get; } = filled;
@@ -20,9 +21,9 @@ internal sealed class DrawnCase(Answers filled, NumberSet numbers, int? draw)
     /// <summary>Number of the reach draw, 0 or more; null for the middle case, in which reach is a probability.</summary>
     internal int? Draw { get; } = draw;
 
-    /// <summary>Values of plans on all criteria but handling, which alone depends on the grip; of a drawn case.</summary>
-    internal Dictionary<Plan, double[]> Others => field ??= new(SamePlan.Object);
+    /// <summary>The persons that it is one of, who keep what was worked out of plans; null for one alone.</summary>
+    internal DrawnPeople? Among { get; } = among;
 
-    /// <summary>The same without reach, which alone of them depends on posture and way; of the middle case.</summary>
+    /// <summary>Values of what is used in plans on all criteria but handling and reach; of the middle case, in which there are many plans with the same.</summary>
     internal Dictionary<Tools, double[]> OthersOfTools => field ??= [];
 }

@@ -1,3 +1,4 @@
+using System.Runtime.InteropServices;
 using ToiletAid.Core.Interview;
 using ToiletAid.Core.Knowledge;
 using ToiletAid.Core.Person;
@@ -10,6 +11,7 @@ internal sealed class DrawnPeople
     private readonly Func<int, Answers> _filled;
     private readonly Func<int, NumberSet> _numbers;
     private readonly Dictionary<int, DrawnCase> _cases = [];
+    private readonly Dictionary<Plan, double[]?[]> _others = new(SamePlan.Object);
 
     /// <summary>Makes ready.</summary>
     /// <param name="knowledge">Questions.</param>
@@ -39,10 +41,22 @@ internal sealed class DrawnPeople
         {
             if (!_cases.TryGetValue(draw, out var drawn))
             {
-                _cases[draw] = drawn = new(_filled(draw), _numbers(draw), draw);
+                _cases[draw] = drawn = new(_filled(draw), _numbers(draw), draw, this);
             }
 
             return drawn;
         }
+    }
+
+    /// <summary>Values of a plan on all criteria but handling, which alone depends on the grip, by number of the draw; null where they were not worked out yet.</summary>
+    internal ref double[]? Others(Plan plan, int draw)
+    {
+        ref var rows = ref CollectionsMarshal.GetValueRefOrAddDefault(_others, plan, out _);
+        if (rows is null || draw >= rows.Length)
+        {
+            Array.Resize(ref rows, Math.Max(64, draw + 1));
+        }
+
+        return ref rows[draw];
     }
 }

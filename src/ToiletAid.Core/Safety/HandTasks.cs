@@ -76,6 +76,9 @@ internal sealed class HandTasks
         return settled;
     }
 
+    /// <summary>True where the plan was seen to be ruled out whatever the grip; false also where nobody looked.</summary>
+    internal bool IsRefused(Plan plan) => _settled.TryGetValue(plan, out var settled) && settled.IsRefused;
+
     /// <summary>What each rule says that looks at what is used in a plan and at the grip, in the order of <see cref="MayRuleOut"/>; null where it was not asked.</summary>
     internal RuleOutcome?[] WithGrip(Plan plan) => Outcomes(_gripOfTools, plan);
 
