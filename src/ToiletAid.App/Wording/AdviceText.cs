@@ -226,7 +226,7 @@ public sealed class AdviceText(KnowledgeBase knowledge)
 
         if (plan.Demands.Hardest is { DemandNewtons: > 0 } hardest && double.IsFinite(hardest.ShareOfAcceptable))
         {
-            yield return $"Hardest for the hand: {SlotText.Operation(Words.Of(hardest.Kind)).ToLowerInvariant()}, {"newton".ToQuantity((int)Math.Round(hardest.DemandNewtons))}, about {SlotText.OfHundred(hardest.ShareOfAcceptable)} percent of what this hand can comfortably give.";
+            yield return $"Hardest for the hand: {SlotText.Operation(Words.Of(hardest.Kind)).ToLowerInvariant()}, {"newton".Counting((int)Math.Round(hardest.DemandNewtons))}, about {SlotText.OfHundred(hardest.ShareOfAcceptable)} percent of what this hand can comfortably give.";
         }
     }
 

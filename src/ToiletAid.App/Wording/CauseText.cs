@@ -95,7 +95,7 @@ public sealed class CauseText(Answers known)
 
     private static string? Learning(Plan better, Plan other, string name) =>
         better.Aid.Method == MethodKind.Helper ? (other.Steps > 1 ? $"The person has no steps to follow; with {name} there are {other.Steps}" : null)
-        : better.Steps < other.Steps ? $"It takes {"step".ToQuantity(better.Steps)}, against {other.Steps} for {name}"
+        : better.Steps < other.Steps ? $"It takes {"step".Counting(better.Steps)}, against {other.Steps} for {name}"
         : better.Methods.Max(m => m.NeedsSight.Value) < other.Methods.Max(m => m.NeedsSight.Value) ? $"It relies less on sight than {name}"
         : null;
 

@@ -98,7 +98,7 @@ public sealed class SetupText(RankedPlan ranked, Answers known, KnowledgeBase kn
             yield break;
         }
 
-        string sheets = "sheet".ToQuantity(paper.Strip.Sheets), length = SlotText.Centimetres(paper.Strip.LengthMetres);
+        string sheets = "sheet".Counting(paper.Strip.Sheets), length = SlotText.Centimetres(paper.Strip.LengthMetres);
         bool bunch = Bunches(aid);
         string fold = bunch ? $"Take {sheets} and bunch them into a pad as big as the palm."
             : paper.Strip.Folds == 0
@@ -140,8 +140,8 @@ public sealed class SetupText(RankedPlan ranked, Answers known, KnowledgeBase kn
 
         if (water.Reservoir is { } reservoir)
         {
-            string refill = spray.RefillsPerClean > 0 ? $" Have water ready for {"more filling".ToQuantity(spray.RefillsPerClean)}." : string.Empty;
-            yield return new(SetupAct.FillWater, $"Fill it with {"millilitre".ToQuantity((int)Math.Round(reservoir.Value * 1e6))} of water.{refill}", refill.Length > 0 ? "Fill it. Have more ready." : "Fill it with water.", _plan.Washing);
+            string refill = spray.RefillsPerClean > 0 ? $" Have water ready for {"more filling".Counting(spray.RefillsPerClean)}." : string.Empty;
+            yield return new(SetupAct.FillWater, $"Fill it with {"millilitre".Counting((int)Math.Round(reservoir.Value * 1e6))} of water.{refill}", refill.Length > 0 ? "Fill it. Have more ready." : "Fill it with water.", _plan.Washing);
         }
 
         bool poor = HeatSense.MayBePoor(known);
@@ -157,7 +157,7 @@ public sealed class SetupText(RankedPlan ranked, Answers known, KnowledgeBase kn
         {
             string taps = $"{Number(knowledge.Water.HotSupplyCelsius)} and {Number(knowledge.Water.ColdSupplyCelsius)} degrees Celsius";
             string tap = reader == SetupReader.Therapist ? $", if the tap gives {taps}." : $". That is for a tap that gives {taps}.";
-            yield return new(SetupAct.MixWater, $"For warm water mix {"part".ToQuantity(mix.Parts.Hot)} hot with {mix.Parts.Cold} cold{tap} Measure it with a thermometer. Never above {limit} degrees Celsius.", $"{"part".ToQuantity(mix.Parts.Hot)} hot, {mix.Parts.Cold} cold. Never above {limit} degrees Celsius.", _plan.Washing);
+            yield return new(SetupAct.MixWater, $"For warm water mix {"part".Counting(mix.Parts.Hot)} hot with {mix.Parts.Cold} cold{tap} Measure it with a thermometer. Never above {limit} degrees Celsius.", $"{"part".Counting(mix.Parts.Hot)} hot, {mix.Parts.Cold} cold. Never above {limit} degrees Celsius.", _plan.Washing);
         }
     }
 

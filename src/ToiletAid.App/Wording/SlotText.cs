@@ -30,7 +30,7 @@ public static class SlotText
     /// <summary>A length in whole centimetres.</summary>
     public static string Centimetres(double metres) => !double.IsFinite(metres) ? "any length"
         : metres is >= 0 and < 0.005 ? "less than 1 centimetre"
-        : "centimetre".ToQuantity((int)Math.Round(metres * 100));
+        : "centimetre".Counting((int)Math.Round(metres * 100));
 
     /// <summary>The same without its unit, for a sentence that says the unit once.</summary>
     public static string Whole(double metres) => Math.Round(metres * 100).ToString(CultureInfo.InvariantCulture);
@@ -54,7 +54,7 @@ public static class SlotText
         { Word: { } word } => word,
         { Name: "share" } => OfHundred(slot.Si),
         { Dimension: Dimension.Length } => Centimetres(slot.Si),
-        { Dimension: Dimension.Force } => "newton".ToQuantity((int)Math.Round(slot.Si)),
+        { Dimension: Dimension.Force } => "newton".Counting((int)Math.Round(slot.Si)),
         { Dimension: Dimension.Temperature } => $"{Math.Round(slot.Si).ToString(CultureInfo.InvariantCulture)} degrees Celsius",
         { Dimension: Dimension.Time } => Spoken.Time(slot.Si),
         { Si: double.PositiveInfinity } => "any number",

@@ -12,6 +12,7 @@ internal sealed class CriterionFunctions(KnowledgeBase knowledge)
     private const int MostCosts = 256;
 
     private readonly Dictionary<(int Stool, double Cleans), Dictionary<Aid, double>> _costs = [];
+    private (int Stool, double Cleans, Dictionary<Aid, double> Costs)? _lastCosts;
     private readonly double _wetLeft = knowledge.Evidence.Value(EvidenceIds.CleaningWetLeft);
     private readonly double _narrow = knowledge.Evidence.Value(EvidenceIds.CleaningNarrow);
     private readonly double _wide = knowledge.Evidence.Value(EvidenceIds.CleaningWide);
@@ -170,22 +171,34 @@ internal sealed class CriterionFunctions(KnowledgeBase knowledge)
     /// <summary>Cost of a method a month, in the clinic's currency.</summary>
     private double Monthly(Aid aid, PersonView person)
     {
-        if (!_costs.TryGetValue((person.StoolType, person.CleansPerDay), out var costs))
-        {
-            if (_costs.Count >= MostCosts)
-            {
-                _costs.Clear();
-            }
-
-            _costs[(person.StoolType, person.CleansPerDay)] = costs = new(SameObject<Aid>.Comparer);
-        }
-
+        var costs = CostsOf(person.StoolType, person.CleansPerDay);
         if (!costs.TryGetValue(aid, out double cost))
         {
             costs[aid] = cost = PlanSetup.Cost(knowledge, aid, [], person.StoolType, person.CleansPerDay).Total;
         }
 
         return cost;
+    }
+
+    private Dictionary<Aid, double> CostsOf(int stool, double cleans)
+    {
+        if (_lastCosts is { } last && last.Stool == stool && last.Cleans.Equals(cleans))
+        {
+            return last.Costs;
+        }
+
+        if (!_costs.TryGetValue((stool, cleans), out var costs))
+        {
+            if (_costs.Count >= MostCosts)
+            {
+                _costs.Clear();
+            }
+
+            _costs[(stool, cleans)] = costs = new(SameObject<Aid>.Comparer);
+        }
+
+        _lastCosts = (stool, cleans, costs);
+        return costs;
     }
 
     private double Alone(Aid aid, PersonView person)

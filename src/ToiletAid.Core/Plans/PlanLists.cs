@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using ToiletAid.Core.Catalogue;
 using ToiletAid.Core.Evidence;
 using ToiletAid.Core.Person;
@@ -13,6 +14,7 @@ internal sealed class PlanLists(AidCatalogue catalogue, EvidenceTable evidence)
     private const int MostSpaces = 64;
 
     private readonly Dictionary<(string Postures, bool HipLimit, bool LooksForHarm, bool Short, bool MayMount), Dictionary<Aid, PlanList>> _spaces = [];
+    private readonly Dictionary<string, ImmutableArray<AddOn>> _addOns = new(StringComparer.Ordinal);
     private readonly Dictionary<Aid, Aid[]> _variants = new(SameObject<Aid>.Comparer);
     private readonly Dictionary<Aid, Dictionary<Plan, Plan>> _varied = new(SameObject<Aid>.Comparer);
 
@@ -20,7 +22,7 @@ internal sealed class PlanLists(AidCatalogue catalogue, EvidenceTable evidence)
     /// <param name="known">Answers as given.</param>
     internal Func<Aid, PlanList> Of(Answers known)
     {
-        var space = new PlanSpace(catalogue, evidence, known);
+        var space = new PlanSpace(catalogue, evidence, known, _addOns);
         if (!_spaces.TryGetValue(space.Key, out var lists))
         {
             if (_spaces.Count >= MostSpaces)

@@ -14,7 +14,7 @@ internal sealed class PlanSpace
 
     private readonly AidCatalogue _catalogue;
     private readonly Lazy<Dictionary<string, Aid>> _aids;
-    private readonly Dictionary<string, ImmutableArray<AddOn>> _addOns = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, ImmutableArray<AddOn>> _addOns;
     private readonly Dictionary<(string Aid, string? Companion, string Needed), ImmutableArray<ImmutableArray<AddOn>>> _sets = [];
     private readonly ImmutableArray<Posture> _postures;
     private readonly bool _hipLimit;
@@ -22,8 +22,14 @@ internal sealed class PlanSpace
     private readonly bool _short;
     private readonly bool _mayMount;
 
-    internal PlanSpace(AidCatalogue catalogue, EvidenceTable evidence, Answers known)
+    /// <summary>Makes ready.</summary>
+    /// <param name="catalogue">Kinds of aid and add-ons.</param>
+    /// <param name="evidence">Limits.</param>
+    /// <param name="known">Answers as given.</param>
+    /// <param name="addOns">Sets of add-ons of the same catalogue that were made before, by their ids; null for none.</param>
+    internal PlanSpace(AidCatalogue catalogue, EvidenceTable evidence, Answers known, Dictionary<string, ImmutableArray<AddOn>>? addOns = null)
     {
+        _addOns = addOns ?? new(StringComparer.Ordinal);
         _catalogue = catalogue;
         _aids = new(() => catalogue.Aids.ToDictionary(a => a.Id, StringComparer.Ordinal));
         _postures = Postures(known);

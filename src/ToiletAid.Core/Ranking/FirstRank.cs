@@ -7,9 +7,6 @@ namespace ToiletAid.Core.Ranking;
 /// <summary>Only who comes first and how often: the cheap question for searches that rank many times.</summary>
 public static class FirstRank
 {
-    /// <summary>Sums that are looked at together.</summary>
-    private const int Pair = 2;
-
     /// <summary>Draws after which it is looked whether the leader can still be overtaken.</summary>
     private const int Stretch = 256;
 
@@ -97,17 +94,20 @@ public static class FirstRank
         }
 
         ref double sum = ref MemoryMarshal.GetReference(sums);
-        var best = Vector128.LoadUnsafe(ref sum);
-        for (nuint at = Pair; at < (nuint)sums.Length; at += Pair)
+        Vector128<double> low = Vector128.LoadUnsafe(ref sum), high = Vector128.LoadUnsafe(ref sum, 2);
+        for (nuint at = CriterionValues.Lanes; at < (nuint)sums.Length; at += CriterionValues.Lanes)
         {
-            best = Vector128.MaxNative(best, Vector128.LoadUnsafe(ref sum, at));
+            low = Vector128.MaxNative(low, Vector128.LoadUnsafe(ref sum, at));
+            high = Vector128.MaxNative(high, Vector128.LoadUnsafe(ref sum, at + 2));
         }
 
+        var best = Vector128.MaxNative(low, high);
         best = Vector128.MaxNative(best, Vector128.Shuffle(best, Vector128.Create(1L, 0)));
         int tied = 0, first = 0;
-        for (nuint at = 0; at < (nuint)sums.Length; at += Pair)
+        for (nuint at = 0; at < (nuint)sums.Length; at += CriterionValues.Lanes)
         {
-            uint equal = Vector128.Equals(Vector128.LoadUnsafe(ref sum, at), best).ExtractMostSignificantBits();
+            uint equal = Vector128.Equals(Vector128.LoadUnsafe(ref sum, at), best).ExtractMostSignificantBits()
+                | (Vector128.Equals(Vector128.LoadUnsafe(ref sum, at + 2), best).ExtractMostSignificantBits() << 2);
             first = equal != 0 ? (int)at + BitOperations.TrailingZeroCount(equal) : first;
             tied += BitOperations.PopCount(equal);
         }

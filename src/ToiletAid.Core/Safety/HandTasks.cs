@@ -17,14 +17,14 @@ internal sealed class HandTasks
     private readonly double _patted;
     private readonly RuleCheck? _noAir;
     private readonly Dictionary<Plan, SettledPlan> _settled;
-    private readonly Dictionary<Tools, RuleOutcome?[]> _settledTools;
-    private readonly Dictionary<Tools, RuleOutcome?[]> _gripOfTools = [];
+    private readonly Dictionary<Tools, RuleOutcomes> _ofTools;
+    private readonly Dictionary<Tools, RuleOutcomes> _ofToolsAndGrip = [];
     private ImmutableArray<(RuleCheck Rule, RuleOutcome? Exposed)> _mayRuleOut;
 
     internal HandTasks(KnowledgeBase knowledge, HazardTable hazards, Appraiser appraiser, HandTasks? butForGrip)
     {
         _settled = butForGrip?._settled ?? new(SamePlan.Object);
-        _settledTools = butForGrip?._settledTools ?? [];
+        _ofTools = butForGrip?._ofTools ?? [];
         _mayRuleOut = butForGrip?._mayRuleOut ?? default;
         _knowledge = knowledge;
         _hazards = hazards;
@@ -70,24 +70,28 @@ internal sealed class HandTasks
     {
         if (!_settled.TryGetValue(plan, out var settled))
         {
-            _settled[plan] = settled = new(_appraiser.ReachDemands(plan), new RuleOutcome?[MayRuleOut.Length], Outcomes(_settledTools, plan));
+            _settled[plan] = settled = new(_appraiser.ReachDemands(plan), new(MayRuleOut.Length));
         }
 
         return settled;
     }
 
+    /// <summary>What rules say of a plan that look at tools alone, and not at the grip.</summary>
+    internal RuleOutcomes OfTools(Plan plan) => Kept(_ofTools, plan);
+
+    /// <summary>What rules say of a plan that look at tools alone, and at the grip.</summary>
+    internal RuleOutcomes OfToolsAndGrip(Plan plan) => Kept(_ofToolsAndGrip, plan);
+
     /// <summary>True where the plan was seen to be ruled out whatever the grip; false also where nobody looked.</summary>
-    internal bool IsRefused(Plan plan) => _settled.TryGetValue(plan, out var settled) && settled.IsRefused;
+    internal bool IsRefused(Plan plan) => (_settled.TryGetValue(plan, out var settled) && settled.Outcomes.Applying > 0)
+        || (_ofTools.TryGetValue(Tools.Of(plan), out var outcomes) && outcomes.Applying > 0);
 
-    /// <summary>What each rule says that looks at what is used in a plan and at the grip, in the order of <see cref="MayRuleOut"/>; null where it was not asked.</summary>
-    internal RuleOutcome?[] WithGrip(Plan plan) => Outcomes(_gripOfTools, plan);
-
-    private RuleOutcome?[] Outcomes(Dictionary<Tools, RuleOutcome?[]> kept, Plan plan)
+    private RuleOutcomes Kept(Dictionary<Tools, RuleOutcomes> kept, Plan plan)
     {
         var tools = Tools.Of(plan);
         if (!kept.TryGetValue(tools, out var outcomes))
         {
-            kept[tools] = outcomes = new RuleOutcome?[MayRuleOut.Length];
+            kept[tools] = outcomes = new(MayRuleOut.Length);
         }
 
         return outcomes;
