@@ -401,9 +401,10 @@ public sealed class Advisor
             }
         }
 
-        order.Sort((a, b) => values[b].CompareTo(values[a]) is not 0 and var by ? by : string.CompareOrdinal(list.Key(a), list.Key(b)));
+        int[] sorted = [.. order];
+        list.Sort(sorted, values);
         worths = values;
-        return [.. order];
+        return sorted;
     }
 
     /// <summary>What the person's own hands can do besides a plan.</summary>

@@ -28,7 +28,7 @@ public static class Assumptions
     internal static Func<int, Answers> Drawing(QuestionSet questions, Answers answers, ulong seed)
     {
         var assumed = new List<KeyValuePair<string, Answer>>();
-        var open = new List<(int Index, Question Question)>();
+        var open = new List<(int Index, Question Question, Answer[] Choices)>();
         for (int i = 0; i < questions.All.Length; i++)
         {
             var question = questions.All[i];
@@ -39,7 +39,7 @@ public static class Assumptions
 
             if (IsDrawn(question))
             {
-                open.Add((i, question));
+                open.Add((i, question, question.Kind == QuestionKind.Many ? [] : [.. question.Options.Select(o => new Answer(new AnswerValue.Choice(o.Id), null))]));
             }
             else if (Assumed(question) is { } value)
             {
@@ -51,7 +51,7 @@ public static class Assumptions
         return open.Count == 0 ? _ => settled : draw => settled.With(open.Select(o =>
         {
             var random = new RandomDraws(seed, ((ulong)o.Index << 32) | (uint)draw);
-            return KeyValuePair.Create(o.Question.Id.Text, new Answer(Drawn(o.Question, ref random), null));
+            return KeyValuePair.Create(o.Question.Id.Text, o.Choices.Length > 0 ? o.Choices[Chosen(o.Question, ref random)] : new Answer(Drawn(o.Question, ref random), null));
         }));
     }
 
@@ -84,16 +84,28 @@ public static class Assumptions
             return new AnswerValue.Many([.. chosen]);
         }
 
-        double total = question.Options.Sum(o => o.Share), at = random.NextUniform() * total;
+        return new AnswerValue.Choice(question.Options[Chosen(question, ref random)].Id);
+    }
+
+    /// <summary>Number of the option that is drawn of a question with one choice.</summary>
+    private static int Chosen(Question question, ref RandomDraws random)
+    {
+        double total = 0;
         foreach (var option in question.Options)
         {
-            at -= option.Share;
+            total += option.Share;
+        }
+
+        double at = random.NextUniform() * total;
+        for (int i = 0; i < question.Options.Length; i++)
+        {
+            at -= question.Options[i].Share;
             if (at <= 0)
             {
-                return new AnswerValue.Choice(option.Id);
+                return i;
             }
         }
 
-        return new AnswerValue.Choice(question.Options[^1].Id);
+        return question.Options.Length - 1;
     }
 }

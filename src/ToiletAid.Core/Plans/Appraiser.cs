@@ -97,7 +97,7 @@ internal sealed record Appraiser
         // Where little is open, many share their answers.
         if (_lastFacts is not { } last || !ReferenceEquals(last.Filled, drawn.Filled))
         {
-            var facts = AnswerMapping.Hand(drawn.Filled);
+            var facts = drawn.Facts;
             _lastFacts = last = (drawn.Filled, Known.Si(QuestionIds.Grip) is { } grip ? facts with { GripNewtons = grip } : facts);
         }
 
@@ -113,13 +113,17 @@ internal sealed record Appraiser
             _hands[drawn.Numbers] = hands = [];
         }
 
-        var hand = hands.Find(h => h.Facts == facts);
-        if (hand is null)
+        foreach (var known in hands)
         {
-            var before = _butForGrip?._hands.GetValueOrDefault(drawn.Numbers)?.Find(h => h.Facts with { GripNewtons = facts.GripNewtons } == facts);
-            hands.Add(hand = new(facts, drawn.Numbers.Hand.Capacity(facts), before));
+            if (known.Facts == facts)
+            {
+                return new(drawn, known, known.Capacity.At(strength));
+            }
         }
 
+        var before = _butForGrip?._hands.GetValueOrDefault(drawn.Numbers)?.Find(h => h.Facts with { GripNewtons = facts.GripNewtons } == facts);
+        var hand = new KnownHand(facts, drawn.Numbers.Hand.Capacity(facts), before);
+        hands.Add(hand);
         return new(drawn, hand, hand.Capacity.At(strength));
     }
 

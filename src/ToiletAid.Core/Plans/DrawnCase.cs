@@ -1,3 +1,4 @@
+using ToiletAid.Core.Hand;
 using ToiletAid.Core.Person;
 
 namespace ToiletAid.Core.Plans;
@@ -14,6 +15,9 @@ internal sealed class DrawnCase(Answers filled, NumberSet numbers, int? draw, Dr
 
     /// <summary>The person as the criteria see them.</summary>
     internal PersonView View { get; } = new(numbers.Evidence, filled);
+
+    /// <summary>The hand, with the grip where that is among the answers.</summary>
+    internal HandFacts Facts => field ??= AnswerMapping.Hand(Filled);
 
     /// <summary>Numbers of aids, hands and other evidence that plans are valued by for them.</summary>
     internal NumberSet Numbers { get; } = numbers;
