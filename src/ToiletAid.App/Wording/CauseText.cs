@@ -1,4 +1,3 @@
-using Humanizer;
 using ToiletAid.Core.Advising;
 using ToiletAid.Core.Catalogue;
 using ToiletAid.Core.Knowledge;

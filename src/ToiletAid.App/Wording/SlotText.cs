@@ -1,5 +1,4 @@
 using System.Globalization;
-using Humanizer;
 using ToiletAid.App.Typed;
 using ToiletAid.Core.Person;
 using ToiletAid.Core.Quantities;

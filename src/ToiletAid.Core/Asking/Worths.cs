@@ -40,6 +40,7 @@ internal sealed class Worths
     private readonly double _patted;
     private readonly bool?[] _pats = new bool?[Postures];
     private readonly AnswerMemo<Space> _spaces = new();
+    private readonly Dictionary<string, ImmutableArray<AddOn>> _addOns = new(StringComparer.Ordinal);
     private readonly Dictionary<(string, bool, bool, bool, bool), Space> _spacesByKey = [];
     private readonly Dictionary<(string Aid, string? Companion, string AddOns), Outfit> _outfits = [];
     private readonly List<Outfit> _all = [];
@@ -459,7 +460,7 @@ internal sealed class Worths
 
     private Space Plans(Answers answers)
     {
-        var plans = new PlanSpace(_knowledge.Catalogue, _knowledge.Evidence, answers);
+        var plans = new PlanSpace(_knowledge.Catalogue, _knowledge.Evidence, answers, _addOns);
         if (!_spacesByKey.TryGetValue(plans.Key, out var space))
         {
             var groups = new List<Group>();
