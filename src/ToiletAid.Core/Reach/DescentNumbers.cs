@@ -55,6 +55,11 @@ internal struct DescentNumbers<T>
     public T Pronation;
     public T Supination;
     public T Deviation;
+
+    // Beyond these a handle must bend: share of a line against the forearm, and slopes of it across the hand.
+    public T DeviationSine;
+    public T PronationSlope;
+    public T SupinationSlope;
     public JointsOf<T> Low;
     public JointsOf<T> High;
 
@@ -113,5 +118,9 @@ internal struct DescentNumbers<T>
         n.TwistInverse = (float)scene.TrunkInverse.Z;
         (n.TargetX, n.TargetY, n.TargetZ) = ((float)scene.Target.X, (float)scene.Target.Y, (float)scene.Target.Z);
         (n.Pronation, n.Supination, n.Deviation) = ((float)scene.Pronation, (float)scene.Supination, (float)scene.Deviation);
+        n.DeviationSine = (float)Math.Sin(Math.Min(scene.Deviation, Math.PI / 2));
+        (n.PronationSlope, n.SupinationSlope) = (Slope(scene.Pronation), Slope(scene.Supination));
     }
+
+    private static float Slope(double angle) => angle < Math.PI / 2 ? (float)Math.Tan(angle) : float.MaxValue;
 }

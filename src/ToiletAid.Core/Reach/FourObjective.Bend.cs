@@ -16,15 +16,23 @@ internal sealed partial class FourObjective
         FourPoints aim = inverse * line, fore = (FourMath.One / _n.Forearm) * (_arm.Grip - _arm.Elbow);
         FourPoints palm = FourPoints.Cross(in fore, in _arm.Thumb);
         Four forth = FourPoints.Dot(in aim, in fore), ahead = FourPoints.Dot(in aim, in _arm.Thumb), inward = FourPoints.Dot(in aim, in palm);
-        Four flat = Vector128.Sqrt(FourMath.Over(FourMath.One - (forth * forth)));
-        Four back = FourMath.Angle(Vector128.Abs(forth), flat) ^ (-forth & FourMath.Of(-0f));
-        Four tilt = FourMath.Over(back - _n.Deviation);
 
         // The handle sticks out of either end of the fist, so a direction and its opposite are the same.
         Four ofAhead = ahead & FourMath.Of(-0f), ofInward = inward & FourMath.Of(-0f);
         Four supinated = Vector128.LessThan(ahead ^ ofInward, Four.Zero);
+        Four steepest = FourMath.Select(supinated, _n.SupinationSlope, _n.PronationSlope);
+        Four tilts = Vector128.GreaterThan(-forth, _n.DeviationSine);
+        Four turns = Vector128.GreaterThan(Vector128.Abs(inward), steepest * Vector128.Abs(ahead));
+        if ((tilts | turns) == Four.Zero)
+        {
+            return;
+        }
+
+        Four flat = Vector128.Sqrt(FourMath.Over(FourMath.One - (forth * forth)));
+        Four back = FourMath.Angle(Vector128.Abs(forth), flat) ^ (-forth & FourMath.Of(-0f));
+        Four tilt = FourMath.Over(back - _n.Deviation) & tilts;
         Four limit = FourMath.Select(supinated, _n.Supination, _n.Pronation);
-        Four aside = FourMath.Over(FourMath.Angle(Vector128.Abs(inward), Vector128.Abs(ahead)) - limit);
+        Four aside = FourMath.Over(FourMath.Angle(Vector128.Abs(inward), Vector128.Abs(ahead)) - limit) & turns;
         Four width = Vector128.Sqrt((ahead * ahead) + (inward * inward));
         Four turn = aside * width;
         Value += _n.HandleBend * ((tilt * tilt) + (turn * turn));

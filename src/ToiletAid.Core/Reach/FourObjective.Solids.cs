@@ -104,12 +104,19 @@ internal sealed partial class FourObjective
         FourPoints p = _arm.ToPelvis(in seen);
         var inverse = new FourPoints(_n.PelvisXInverse, _n.PelvisYInverse, _n.PelvisZInverse);
         FourPoints shares = p * inverse;
-        Four square = shares.Square, r = Vector128.Sqrt(square);
+        Four square = shares.Square, sharpest = Vector128.MaxNative(inverse.X, Vector128.MaxNative(inverse.Y, inverse.Z));
+        Four near = IsNear(square, radius * sharpest);
+        if (near == Four.Zero)
+        {
+            return;
+        }
+
+        Four r = Vector128.Sqrt(square);
         FourPoints across = shares * inverse;
         Four size = Vector128.MaxNative(across.Length, FourMath.Of(1e-6f));
         Four inverseSize = FourMath.One / size;
         Four gap = r * (r - FourMath.One) * inverseSize;
-        Four depth = FourMath.Over(radius - gap);
+        Four depth = FourMath.Over(radius - gap) & near;
         if (!IsPressed(depth))
         {
             return;
@@ -125,14 +132,31 @@ internal sealed partial class FourObjective
         Press(depth, in row);
     }
 
+    /// <summary>Bits where a ball may press into a solid; elsewhere the first-order gap is certainly wider than the ball.</summary>
+    /// <param name="square">Square of the distance from the centre, in half-axes.</param>
+    /// <param name="radius">Of the ball, as a share of the shortest half-axis.</param>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static Four IsNear(Four square, Four radius)
+    {
+        Four clear = FourMath.One + radius;
+        return Vector128.LessThan(square, clear * clear);
+    }
+
     private void Trunk(int part, in FourPoints p, Four radius)
     {
         Four a = _n.TrunkXInverse, b = _n.TrunkYInverse;
         Four x = (p.X - _n.TrunkCentre) * a, y = p.Y * b;
-        Four r = Vector128.Sqrt((x * x) + (y * y));
+        Four square = (x * x) + (y * y);
+        Four near = IsNear(square, radius * Vector128.MaxNative(a, b)) & Vector128.GreaterThan(p.Z, Four.Zero) & Vector128.LessThan(p.Z, _n.ShoulderUp);
+        if (near == Four.Zero)
+        {
+            return;
+        }
+
+        Four r = Vector128.Sqrt(square);
         (x, y) = (x * a, y * b);
         Four size = Vector128.MaxNative(Vector128.Sqrt((x * x) + (y * y)), FourMath.Of(1e-6f)), inverse = FourMath.One / size;
-        Four gap = r * (r - FourMath.One) * inverse, free = FourMath.Over(radius - gap);
+        Four gap = r * (r - FourMath.One) * inverse, free = FourMath.Over(radius - gap) & near;
         Four low = FourMath.Step(2 * p.Z * _n.PelvisZInverse, out Four lowSlope);
         Four high = FourMath.Step(2 * (_n.ShoulderUp - p.Z) * _n.PelvisZInverse, out Four highSlope);
         Four depth = free * low * high;
@@ -158,8 +182,14 @@ internal sealed partial class FourObjective
         var along = new FourPoints(_n.ThighX, side * _n.ThighY, _n.ThighZ);
         Four t = FourMath.Clamp(FourPoints.Dot(in from, in along), _n.ThighRadius, _n.ThighLength);
         FourPoints away = from - (t * along);
-        Four size = away.Length;
-        Four depth = FourMath.Over(radius + _n.ThighRadius - size);
+        Four square = away.Square, reach = radius + _n.ThighRadius, near = Vector128.LessThan(square, reach * reach);
+        if (near == Four.Zero)
+        {
+            return;
+        }
+
+        Four size = Vector128.Sqrt(square);
+        Four depth = FourMath.Over(reach - size) & near;
         if (IsPressed(depth))
         {
             Press(part, depth, Where(depth, (-FourMath.One / Vector128.MaxNative(size, FourMath.Of(1e-6f))) * away));
@@ -180,8 +210,14 @@ internal sealed partial class FourObjective
 
     private void Seat(int part, in FourPoints p, Four radius)
     {
+        Four near = Vector128.LessThan(p.Z, _n.SeatUp + radius);
+        if (near == Four.Zero)
+        {
+            return;
+        }
+
         Four open = Opening(in p, radius, out Four slopeX, out Four slopeY), fall = radius + _n.OpeningDepth;
-        Four depth = FourMath.Over(_n.SeatUp - _arm.Rise + radius - (fall * open) - p.Z);
+        Four depth = FourMath.Over(_n.SeatUp - _arm.Rise + radius - (fall * open) - p.Z) & near;
         if (IsPressed(depth))
         {
             Row(part, Where(depth, new FourPoints(-(fall * slopeX), -(fall * slopeY), -FourMath.One)), out JointsOf<Four> row);
@@ -197,8 +233,14 @@ internal sealed partial class FourObjective
         for (int third = 0; third < 3; third++)
         {
             FourPoints p = _arm.FromPelvis(_way.Point(third));
+            Four near = Vector128.LessThan(p.Z, _n.SeatUp + radius);
+            if (near == Four.Zero)
+            {
+                continue;
+            }
+
             Four open = Opening(in p, radius, out Four slopeX, out Four slopeY);
-            Four depth = FourMath.Over(_n.SeatUp - _arm.Rise + radius - (fall * open) - p.Z);
+            Four depth = FourMath.Over(_n.SeatUp - _arm.Rise + radius - (fall * open) - p.Z) & near;
             if (!IsPressed(depth))
             {
                 continue;
