@@ -8,7 +8,7 @@ public sealed class Answers
     /// <summary>No answers.</summary>
     public static readonly Answers None = new(new(StringComparer.Ordinal), []);
 
-    // Not changed once it is here. Answers are looked up a thousand times for each time that they are changed.
+    // Not changed once others have it. Answers are looked up a thousand times for each time that they are changed.
     private readonly Dictionary<string, Answer> _items;
 
     private readonly List<QuestionId>? _reads;
@@ -67,6 +67,24 @@ public sealed class Answers
         var items = Copied();
         items.Remove(question.Text);
         return new(items, Trials);
+    }
+
+    /// <summary>The same answers, which may be changed by <see cref="Put"/> as long as nobody else has been given them.</summary>
+    internal Answers Apart() => new(Copied(), Trials);
+
+    /// <summary>Puts an answer in, replaces it or takes it away, where the answers were made by <see cref="Apart"/> and are still being put together.</summary>
+    /// <param name="question">The question.</param>
+    /// <param name="answer">The answer; null for none.</param>
+    internal void Put(QuestionId question, Answer? answer)
+    {
+        if (answer is null)
+        {
+            _items.Remove(question.Text);
+        }
+        else
+        {
+            _items[question.Text] = answer;
+        }
     }
 
     /// <summary>The same answers with these trials in place of others.</summary>

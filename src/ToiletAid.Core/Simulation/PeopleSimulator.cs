@@ -60,7 +60,7 @@ public sealed class PeopleSimulator
         ArgumentOutOfRangeException.ThrowIfNegative(number);
         ArgumentOutOfRangeException.ThrowIfGreaterThanOrEqual(number, Most);
         var traits = new Traits(seed, number);
-        var answers = Answers.None;
+        var answers = Answers.None.Apart();
         for (int i = 0; i < _knowledge.Questions.All.Length; i++)
         {
             var question = _knowledge.Questions.All[i];
@@ -68,7 +68,7 @@ public sealed class PeopleSimulator
             {
                 var draws = traits.Stream(i);
                 var value = draws.NextUniform() < _model.UnknownShare && !question.Safety ? null : Value(question, answers, traits, ref draws);
-                answers = answers.With(question.Id, value is null ? new(new AnswerValue.NotKnown(), null) : new(value, question.Usually));
+                answers.Put(question.Id, value is null ? new(new AnswerValue.NotKnown(), null) : new(value, question.Usually));
             }
         }
 
@@ -95,7 +95,7 @@ public sealed class PeopleSimulator
     /// <param name="asked">Questions that may be answered.</param>
     internal Answers Complete(Answers known, Traits traits, ReadOnlySpan<bool> asked)
     {
-        var answers = known;
+        var answers = known.Apart();
         for (int i = 0; i < _knowledge.Questions.All.Length; i++)
         {
             var question = _knowledge.Questions.All[i];
@@ -109,13 +109,15 @@ public sealed class PeopleSimulator
             if (known[question.Id] is not null)
             {
                 // Asked for and not known: taken as the ranking takes it, because no other answer will settle it.
-                answers = Assumptions.IsDrawn(question) ? answers.With(question.Id, new(Assumptions.Drawn(question, ref draws), null)) : answers;
+                if (Assumptions.IsDrawn(question))
+                {
+                    answers.Put(question.Id, new(Assumptions.Drawn(question, ref draws), null));
+                }
+
                 continue;
             }
 
-            answers = Value(question, answers, traits, ref draws) is { } value
-                ? answers.With(question.Id, new(_measured.Rounded(question, value), question.Usually))
-                : answers.Without(question.Id);
+            answers.Put(question.Id, Value(question, answers, traits, ref draws) is { } value ? new(_measured.Rounded(question, value), question.Usually) : null);
         }
 
         return answers;
