@@ -80,7 +80,7 @@ internal static class ReachJudge
         internal void Add(ReachNumbers numbers, ReachStudy study, ReachPrecaution[] precautions, Posture posture)
         {
             long start = Stopwatch.GetTimestamp();
-             var need = study.Solve(posture, approach);
+            var need = study.Solve(posture, approach);
             _whole += Stopwatch.GetElapsedTime(start);
             if (!need.Allowed)
             {

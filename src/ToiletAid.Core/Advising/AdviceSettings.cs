@@ -32,7 +32,7 @@ public sealed record AdviceSettings
     /// people may give the same answers about reach. Never changes advice.</summary>
     public int ReachesKept { get; init; } = 256;
 
-    /// <summary>Samples of weightings that are kept, about half a megabyte each, 1 or more. Never changes advice.</summary>
+    /// <summary>Samples of weightings that are kept, some kilobytes each besides the drawn shapes that they share, 1 or more. Never changes advice.</summary>
     public int WeightingsKept { get; init; } = 16;
 
     private static void OneByOne(int count, Action<int> work)

@@ -51,6 +51,35 @@ public sealed class PlanFeatureTests
         Assert.Equal(hasNot.Split(' '), Holding(hasNot, false));
     }
 
+    // What such features say is asked once for all plans that use the same.
+    [Fact]
+    public void Features_that_look_at_tools_alone_say_the_same_whatever_posture_and_way()
+    {
+        string[] tools =
+        [
+            "by-hand", "long-clamp", "short-soft", "paddle-lock", "tongs", "loop-wrap", "wipe-moist", "helper-wipe", "squeeze-wash", "spray-wash", "hose-wash", "seat-wash", "seat-wash-dry",
+            "spray-wash>by-hand", "spray-wash>tongs", "hose-wash>by-hand", "by-hand+fixed-rail", "by-hand+raised-seat-with-cut-out", "by-hand+footstool", "tongs+prepared-paper",
+        ];
+        Answers[] people = [Cases.Able, Cases.Able.Choose("feeling", "none"), Cases.Able.Choose("tremor", "marked")];
+        string[] names = [.. PlanFeatures.Names.Where(n => PlanFeatures.Find(n)!.OfTools)];
+        Assert.InRange(names.Length, 20, 60);
+        foreach (string name in names)
+        {
+            foreach (var (tool, person) in tools.SelectMany(t => people.Select(p => (t, p))))
+            {
+                string[] said =
+                [
+                    .. from posture in Enum.GetValues<Posture>()
+                       from approach in Enum.GetValues<Approach>()
+                       let plan = Read(tool) with { Posture = posture, Approach = approach }
+                       let outcome = Of(name, plan, person, new() { ReachShare = 0.3 + (0.1 * (int)approach), Need = Need(plan) with { Approach = approach, SharePossible = 1.0 / (2 + (int)posture) } })
+                       select $"{name} of {tool}: {outcome.Applies} {string.Join(' ', outcome.Needs)} {string.Join(' ', outcome.Slots)}",
+                ];
+                Assert.Single(said.Distinct());
+            }
+        }
+    }
+
     /// <summary>38 °C where heat is felt, 37 where it is not (<c>supplies.json</c>, water).</summary>
     [Theory]
     [InlineData("feeling", "usual", 38)]
