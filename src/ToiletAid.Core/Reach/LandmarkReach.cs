@@ -17,7 +17,7 @@ internal sealed class LandmarkReach(ReachNumbers numbers, PersonModel model)
     private const double LeastShare = 0.05;
 
     /// <summary>Poses of the most able person from which the others are gone down from as well.</summary>
-    private const int Followed = 2;
+    private const int Followed = 7;
 
     /// <summary>What the hand reaches, m, and what it has to do, at a capability.</summary>
     private delegate double Attempt(double capability, out ReachObjective objective, out JointBox box);

@@ -20,6 +20,9 @@ internal static class ReachSolver
     /// <summary>The same for the pose that is told.</summary>
     private const double FineTolerance = 1e-6;
 
+    /// <summary>Share of the stature that makes no difference: some hundredths of a millimetre.</summary>
+    private const double Indifferent = 2e-5;
+
     /// <summary>Share of the stature that two rounds must gain; half a millimetre matters to nobody.</summary>
     private const double DrawTolerance = 3e-4;
 
@@ -118,7 +121,23 @@ internal static class ReachSolver
         PoseLeaders second = Deeper(minimiser, first.Best(SecondKept), SecondRounds);
         leaders = Deeper(minimiser, second.Best(ThirdKept), ThirdRounds);
         leaders.Poses[0] = box.FromFloats(in leaders.Poses[0]);
-        return BoxMinimiser.Descend(in objective, in box, ref leaders.Poses[0], FineRounds, FineTolerance);
+        double least = BoxMinimiser.Descend(in objective, in box, ref leaders.Poses[0], FineRounds, FineTolerance);
+        return Rest(in objective, in box, ref leaders.Poses[0], least);
+    }
+
+    /// <summary>Where the elbow is straight the arm may turn as it likes; then it is told as it rests.</summary>
+    private static double Rest(in ReachObjective objective, in JointBox box, ref JointVector pose, double least)
+    {
+        JointVector resting = pose;
+        resting[JointVector.Rotation] = Math.Min(Math.Max(0, box.Low[JointVector.Rotation]), box.High[JointVector.Rotation]);
+        double value = objective.At(in resting);
+        if (value > least + (Indifferent * objective.Unit))
+        {
+            return least;
+        }
+
+        pose = resting;
+        return Math.Min(value, least);
     }
 
     private static PoseLeaders Deeper(FourMinimiser minimiser, ReadOnlySpan<JointVector> poses, int rounds)

@@ -29,6 +29,14 @@ public sealed class FourObjectiveTests
                 PersonDraw person = x.d[place];
                 _ = PostureSetting.Prepare(ReachPeople.Numbers, ReachPeople.Numbers.Postures[(int)x.w.Posture], x.w.Approach, in person, [], out JointBox box, out Scene scene);
                 scene.Straight = isStraight;
+                if (x.seed % 5 is 1 or 2)
+                {
+                    // As landmarks are looked for: from anywhere, with fingers that bend as far as the wrist does, and off the pelvis.
+                    (scene.WedgeX, scene.WedgeY, scene.WedgeSine, scene.WedgeCosine) = (0, 0, 0, 0);
+                    (scene.Pronation, scene.Supination, scene.Deviation) = (Math.PI, Math.PI, -0.5);
+                    scene.TargetOffSkin = x.seed % 5 == 2;
+                }
+
                 objectives[place] = new ReachObjective(in person.Body, in scene);
                 poses[place] = ReachPeople.Somewhere(in box, ref random);
                 four ??= new FourObjective(in scene);
@@ -54,8 +62,8 @@ public sealed class FourObjectiveTests
         Assert.InRange(off.Count, 10_000, 4 * 600 * JointVector.Count);
         off.Sort();
         Assert.InRange(off[off.Count / 2], 0, 0.002);
-        Assert.InRange(off[off.Count * 99 / 100], 0, 0.02);
-        Assert.InRange(off[^1], 0, 0.1);
+        Assert.InRange(off[off.Count * 99 / 100], 0, 0.03);
+        Assert.InRange(off[^1], 0, 0.2);
     }
 
     /// <summary>Compares one place; slopes only where the pose does not lie so near a bend of the value that those on both sides differ.</summary>

@@ -403,9 +403,34 @@ public sealed class ReachAnalysisTests
         Assert.Equal(among.MiddleLength, alone.MiddleLength);
     }
 
-    // Draws follow the poses of the person before and of the middle person instead of being solved from all starts. The followed
-    // length can only be longer. Measured: 4 in 100 draws from behind and 1 from the side are more than a centimetre longer, 10 from
-    // the front, where there are many valleys; 4.5 mm on average there, when the band of the needed length is some centimetres wide.
+    // Against full solves a little on either side: with more the hand gets there, with less it does not.
+    [Fact]
+    public void The_least_freedom_that_a_landmark_takes_is_the_least()
+    {
+        const double Aside = 0.02, Hair = 0.001;
+        int compared = 0, wrong = 0, people = TestRun.Times(400, 80);
+        foreach (ReachPerson person in ReachPeople.Fixed(ReachPeople.Persons, people))
+        {
+            var landmark = (LandmarkBehind)(1 + (compared % (int)LandmarkBehind.WaistOrAbove));
+            var model = new PersonModel(ReachPeople.Tables, person);
+            var landmarks = new LandmarkReach(ReachPeople.Numbers, model);
+            double least = landmarks.Behind(landmark).Low;
+            PersonDraw freer = model.Middle(least + Aside, 1, 0), stiffer = model.Middle(least - Aside, 1, 0);
+            if (least is > Aside and < 1 - Aside && landmark != LandmarkBehind.WaistOrAbove)
+            {
+                double more = landmarks.MissingBehind(in freer, landmark), less = Enumerable.Range(1, (int)landmark).Max(l => landmarks.MissingBehind(in stiffer, (LandmarkBehind)l));
+                wrong += more > Hair || less < -Hair ? 1 : 0;
+            }
+
+            compared++;
+        }
+
+        // Where the valley changes with the freedom, one in a hundred may be missed.
+        Assert.InRange(wrong, 0, Math.Max(1, people / 100));
+    }
+
+    // Draws go down from the most likely of all starts instead of from all. The length that they find can only be longer; from the front, where
+    // there are many valleys, it is by a centimetre in some of a hundred, when the band of the needed length is some centimetres wide.
     [Theory]
     [InlineData(Approach.Behind, 0.05)]
     [InlineData(Approach.Side, 0.02)]
