@@ -16,8 +16,11 @@ internal sealed class LandmarkReach(ReachNumbers numbers, PersonModel model)
     /// <summary>Each step takes at least this share off the range, so that it ends.</summary>
     private const double LeastShare = 0.05;
 
-    /// <summary>Poses of the most able person from which the others are gone down from as well.</summary>
-    private const int Followed = 7;
+    /// <summary>How many poses of the most able person, and of the stiffest, are gone down from.</summary>
+    private const int EachJoins = 4;
+
+    /// <summary>How many that are at most: all.</summary>
+    private const int Followed = 2 * EachJoins;
 
     /// <summary>What the hand reaches, m, and what it has to do, at a capability.</summary>
     private delegate double Attempt(double capability, out ReachObjective objective, out JointBox box);
@@ -86,19 +89,23 @@ internal sealed class LandmarkReach(ReachNumbers numbers, PersonModel model)
             return 1;
         }
 
-        JointVector from = pose;
-        double low = 0, high = 1, atLow = Lacking(low, attempt, in leaders, ref from);
+        // The stiffest person may come by another way than the most able, so for both all starts are looked at.
+        double low = 0, high = 1;
+        hand = attempt(low, out objective, out box);
+        double atLow = ReachSolver.Solve(in objective, in box, approach, out PoseLeaders stiffest) - hand;
         if (atLow <= 0)
         {
             return low;
         }
+
+        leaders.Join(in stiffest, EachJoins);
 
         bool? roseLast = null;
         while (high - low > NearlySame)
         {
             double share = Math.Clamp(atLow / (atLow - atHigh), LeastShare, 1 - LeastShare);
             double middle = low + (share * (high - low));
-            from = pose;
+            JointVector from = pose;
             double lacking = Lacking(middle, attempt, in leaders, ref from);
             bool rises = lacking > 0;
             if (rises)

@@ -30,6 +30,17 @@ internal struct PoseLeaders
     [UnscopedRef]
     public ReadOnlySpan<JointVector> Best(int most) => ((ReadOnlySpan<JointVector>)Poses)[..Math.Min(Held, most)];
 
+    /// <summary>Keeps the best few of its own and takes the best few of others in behind them, whatever their values.</summary>
+    public void Join(in PoseLeaders others, int each)
+    {
+        Held = Math.Min(Held, each);
+        foreach (ref readonly JointVector pose in others.Best(each))
+        {
+            (_values[Held], Poses[Held]) = (double.PositiveInfinity, pose);
+            Held++;
+        }
+    }
+
     /// <summary>Takes a pose in if it is among the best.</summary>
     public void Offer(double value, in JointVector pose)
     {
