@@ -48,7 +48,7 @@ public sealed class LookForTests
         int heading = Array.IndexOf(lines, "Extending handle with clamp tip, used after it, must have:");
         Assert.Equal("3. Paper goes on with one hand.", lines[heading + 1]);
         Assert.Equal("long-clamp", json.RootElement.GetProperty("after").GetString());
-        Assert.Equal("length", json.RootElement.GetProperty("mustsAfter")[0].GetProperty("trait").GetString());
+        Assert.Equal("one-hand-load", json.RootElement.GetProperty("mustsAfter")[0].GetProperty("trait").GetString());
     }
 
     [Fact]
