@@ -37,16 +37,13 @@ internal static class BoxMinimiser
     /// <param name="q">Start, inside the box; end on return.</param>
     /// <param name="rounds">Largest number of steps.</param>
     /// <param name="tolerance">Stops when two steps in a row gain less than this share of the stature.</param>
-    /// <param name="giveUpAbove">Stops as soon as the rounds that are left, each gaining as much as the last one, would not come down to
-    /// this, m.</param>
     /// <returns>The value there, m.</returns>
     public static double Descend(
         in ReachObjective objective,
         in JointBox box,
         ref JointVector q,
         int rounds,
-        double tolerance,
-        double giveUpAbove = double.PositiveInfinity)
+        double tolerance)
     {
         JointAngles angles = objective.Angles(in q);
         objective.Try(in angles, out ReachTrial first);
@@ -56,8 +53,7 @@ internal static class BoxMinimiser
         ref ReachTrial here = ref first, there = ref second;
         double unit = objective.Unit, damping = FirstDamping * unit;
         int weak = 0;
-        bool hopeless = false;
-        for (int round = 0; round < rounds && weak < 2 && !hopeless; round++)
+        for (int round = 0; round < rounds && weak < 2; round++)
         {
             objective.Slopes(in angles, in here, out ReachSlopes slopes);
             SymmetricMatrix curvature = Curvature(in objective, in here, in slopes);
@@ -81,7 +77,6 @@ internal static class BoxMinimiser
                 {
                     moved = true;
                     weak = gain < tolerance * unit ? weak + 1 : 0;
-                    hopeless = there.Value - ((rounds - round - 1) * gain) > giveUpAbove;
                     q = next;
                     angles = nextAngles;
                     ref ReachTrial before = ref here;
