@@ -10,7 +10,6 @@ namespace ToiletAid.Core.Reach;
 /// to the end. No person looks at another.</remarks>
 internal sealed class DrawSolver
 {
-
     // How many poses are gone down from: of the middle person whatever they look like, and of all that are looked at. From the front there are
     // more valleys than from elsewhere.
     private const int FromMiddle = 1;

@@ -196,7 +196,6 @@ internal sealed class FourMinimiser(FourObjective objective, DescentNumbers<floa
         {
             _best[i] = FourMath.Select(better, _next[i], _best[i]);
         }
-
     }
 
     private void Take(Four accepted)
