@@ -135,7 +135,7 @@ internal static class ReachJudge
                 descents[i].Pose = box.At(in Starts[i]);
             }
 
-            new FourMinimiser(new FourObjective(in scene), [objective.Numbers(in box)], risk: 0).Descend(descents, Rounds, Tolerance);
+            FourMinimiser.Of(in objective, in box).Descend(descents, Rounds, Tolerance);
             return Math.Min(Math.Min(way, descents.Min(d => d.Value)), person.Body.LongestWay);
         }
     }

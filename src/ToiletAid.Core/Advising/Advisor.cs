@@ -157,24 +157,15 @@ public sealed class Advisor
     /// <summary>The plan that <see cref="Advise"/> puts first, without how sure that is; null when none can be offered.</summary>
     /// <param name="known">Answers as given.</param>
     /// <param name="butForGrip">The same for a person of whom only the grip may differ; null where there is none.</param>
-    internal Plan? First(Answers known, ScreenedPlans? butForGrip = null)
-    {
-        var (hands, sample, offered, _) = butForGrip is null ? Screened(known) : Screen(known, butForGrip, whatIsRuledOut: false);
-        return offered.Count == 0 ? null : Ranking(hands, sample, Likely(known)).First(offered);
-    }
+    internal Plan? First(Answers known, ScreenedPlans? butForGrip = null) =>
+        FirstOf(known, butForGrip is null ? Screened(known) : Screen(known, butForGrip, whatIsRuledOut: false));
 
     /// <summary>The plan that <see cref="Advise"/> puts first, and nothing else, which takes a part of the time; null where a red flag stops everything or none can be offered.</summary>
     /// <param name="known">Answers as given.</param>
-    public Plan? FirstOffered(Answers known)
-    {
-        if (!Stops(known).IsEmpty)
-        {
-            return null;
-        }
+    public Plan? FirstOffered(Answers known) => Stops(known).IsEmpty ? FirstOf(known, Screen(known, null, whatIsRuledOut: false)) : null;
 
-        var (hands, sample, offered, _) = Screen(known, null, whatIsRuledOut: false);
-        return offered.Count == 0 ? null : Ranking(hands, sample, Likely(known)).First(offered);
-    }
+    private Plan? FirstOf(Answers known, ScreenedPlans plans) =>
+        plans.Offered.Count == 0 ? null : Ranking(plans.Hands, plans.Weights, Likely(known)).First(plans.Offered);
 
     /// <summary>Questions whose answers, as far as they are not known, may rule out the plan that comes first.</summary>
     internal IEnumerable<QuestionId> FirstWaitsFor(Answers known)

@@ -16,7 +16,7 @@ internal sealed class DrawnNumberSet : NumberSet
 
     private readonly DrawnNumbers _numbers;
     private readonly int _set;
-    private readonly Dictionary<Plan, Plan> _plans = new(SamePlan.Object);
+    private readonly Dictionary<Plan, Plan> _plans = new(SameObject<Plan>.Comparer);
     private readonly ConditionalWeakTable<Aid, Aid> _aids = [];
     private readonly ConditionalWeakTable<AddOn, AddOn> _addOns = [];
     private readonly ConditionalWeakTable<AddOn[], AddOn[]> _sets = [];

@@ -11,7 +11,7 @@ internal sealed class DrawnPeople
     private readonly Func<int, Answers> _filled;
     private readonly Func<int, NumberSet> _numbers;
     private readonly Dictionary<int, DrawnCase> _cases = [];
-    private readonly Dictionary<Plan, double[]?[]> _others = new(SamePlan.Object);
+    private readonly Dictionary<Plan, double[]?[]> _others = new(SameObject<Plan>.Comparer);
 
     /// <summary>Makes ready.</summary>
     /// <param name="knowledge">Questions.</param>

@@ -92,7 +92,6 @@ internal sealed class PersonView(EvidenceTable evidence, Answers filled)
         }
     }
 
-
     internal bool WaterInReach => _waterInReach ??= filled.Is(OptionIds.WaterBasinInReach);
 
     internal bool SensitiveDrain => _sensitiveDrain ??= filled.Is(OptionIds.DrainSepticOrEasilyBlocked);

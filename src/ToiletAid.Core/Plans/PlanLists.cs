@@ -64,7 +64,7 @@ internal sealed class PlanLists(AidCatalogue catalogue, EvidenceTable evidence)
     {
         if (!_varied.TryGetValue(varied, out var plans))
         {
-            _varied[varied] = plans = new(SamePlan.Object);
+            _varied[varied] = plans = new(SameObject<Plan>.Comparer);
         }
 
         if (!plans.TryGetValue(usual, out var plan))

@@ -185,7 +185,8 @@ public sealed class CriterionValues
     /// <remarks>An alternative's sum runs over the criteria in ascending number, whatever the width of the machine's vectors.</remarks>
     internal void WeightedSums(int draw, ReadOnlySpan<double> weights, Span<double> sums)
     {
-        ref double block = ref MemoryMarshal.GetReference(_values.AsSpan(draw * weights.Length * Stride, weights.Length * Stride));
+        RequireCriteria(weights.Length);
+        ref double block = ref MemoryMarshal.GetReference(_values.AsSpan(draw * Criteria * Stride, Criteria * Stride));
         ref double sum = ref MemoryMarshal.GetReference(sums[..Stride]);
         nuint stride = (nuint)Stride, lane = 0;
         for (; lane + (2 * Lanes) <= stride; lane += 2 * Lanes)

@@ -13,23 +13,23 @@ internal static class BoxMinimiser
     // How damping follows the gain is usual for the method (from memory). Damping, gains and distances are for a stature of one, so that bodies of all
     // sizes are solved alike.
     private const double FirstDamping = 0.06;
-    private const double LeastDamping = 1e-6;
+    internal const double LeastDamping = 1e-6;
     private const int MostAttempts = 14;
 
     /// <summary>Share of the expected gain above which the model is trusted more.</summary>
-    private const double GoodShare = 0.75;
+    internal const double GoodShare = 0.75;
 
     /// <summary>Share of the expected gain up to which it is trusted less.</summary>
-    private const double PoorShare = 0.25;
-    private const double Relaxing = 0.2;
-    private const double Tightening = 5;
+    internal const double PoorShare = 0.25;
+    internal const double Relaxing = 0.2;
+    internal const double Tightening = 5;
 
     /// <summary>Factor where the step was so cut off that it would not go down at all.</summary>
-    private const double TighteningAtLimits = 25;
+    internal const double TighteningAtLimits = 25;
     private const double NoGain = 1e-10;
 
     /// <summary>Nearer to where the way touches, curvature is taken as here: it goes to infinity at that point.</summary>
-    private const double NearestTouch = 0.006;
+    internal const double NearestTouch = 0.006;
 
     /// <summary>Goes down from <paramref name="q"/>, which is replaced by the best point found.</summary>
     /// <param name="objective">What to make small.</param>

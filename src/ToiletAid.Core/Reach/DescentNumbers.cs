@@ -122,5 +122,5 @@ internal struct DescentNumbers<T>
         (n.PronationSlope, n.SupinationSlope) = (Slope(scene.Pronation), Slope(scene.Supination));
     }
 
-    private static float Slope(double angle) => angle < Math.PI / 2 ? (float)Math.Tan(angle) : float.MaxValue;
+    private static float Slope(double angle) => (float)Math.Min(ReachObjective.Slope(angle), float.MaxValue);
 }

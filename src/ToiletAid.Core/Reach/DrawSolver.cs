@@ -17,17 +17,8 @@ internal sealed class DrawSolver
     private const int Likely = 2;
     private const int LikelyInFront = 4;
 
-    /// <summary>Steps after which it shows whether a pose is promising, and those that are made at most.</summary>
+    /// <summary>Steps after which it shows whether a pose is promising.</summary>
     private const int FirstRounds = 10;
-
-    /// <inheritdoc cref="FirstRounds"/>
-    private const int MostRounds = 80;
-
-    /// <summary>Shares of the stature that two steps must gain.</summary>
-    private const double FirstTolerance = 1e-4;
-
-    /// <inheritdoc cref="FirstTolerance"/>
-    private const double LastTolerance = 3e-4;
 
     /// <summary>How far above the best a pose may be after the first steps and still be gone down from, m.</summary>
     private const double Promising = 5e-3;
@@ -121,7 +112,7 @@ internal sealed class DrawSolver
     private void Descend()
     {
         Span<Descent> all = CollectionsMarshal.AsSpan(_descents);
-        _minimiser.Descend(all, FirstRounds, FirstTolerance);
+        _minimiser.Descend(all, FirstRounds, ReachSolver.RoughTolerance);
         Keep(all);
         int kept = 0;
         foreach (ref readonly Descent descent in all)
@@ -134,7 +125,7 @@ internal sealed class DrawSolver
             }
         }
 
-        _minimiser.Descend(all[..kept], MostRounds, LastTolerance);
+        _minimiser.Descend(all[..kept], ReachSolver.FineRounds, ReachSolver.DrawTolerance);
         Keep(all[..kept]);
         _descents.Clear();
     }

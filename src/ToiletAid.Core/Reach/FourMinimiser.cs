@@ -16,14 +16,9 @@ internal sealed class FourMinimiser(FourObjective objective, DescentNumbers<floa
     private const int N = JointVector.Count;
     private const int MostAttempts = 8;
 
-    // As in the other minimiser: for a stature of one.
+    // For a stature of one; how damping follows the gain is as in the other minimiser.
     private const float FirstDamping = 0.2f;
-    private const float LeastDamping = 1e-6f;
-    private const float GoodShare = 0.75f;
-    private const float PoorShare = 0.25f;
-    private const float Relaxing = 0.2f;
-    private const float Tightening = 5;
-    private const float TighteningAtLimits = 25;
+    private const float LeastDamping = (float)BoxMinimiser.LeastDamping;
     private const float NoGain = 1e-7f;
 
     /// <summary>A descent ends where the model expects to gain less than this share of what two steps must gain.</summary>
@@ -45,6 +40,11 @@ internal sealed class FourMinimiser(FourObjective objective, DescentNumbers<floa
     private PlacesOf<int> _rounds;
     private PlacesOf<int> _weak;
     private PlacesOf<int> _attempts;
+
+    /// <summary>For one person, with no risk.</summary>
+    /// <param name="objective">What to make small.</param>
+    /// <param name="box">Limits.</param>
+    public static FourMinimiser Of(in ReachObjective objective, in JointBox box) => new(new FourObjective(in objective.Scene), [objective.Numbers(in box)], risk: 0);
 
     /// <summary>Makes all descents.</summary>
     /// <param name="descents">Starts; ends on return.</param>
@@ -164,29 +164,23 @@ internal sealed class FourMinimiser(FourObjective objective, DescentNumbers<floa
     private void Move(out Four gain, out Four accepted)
     {
         Four fresh = Vector128.Equals(_value, FourMath.Of(float.PositiveInfinity));
-        Four expected = Four.Zero;
-        if (!Vector128.EqualsAll(_value, FourMath.Of(float.PositiveInfinity)))
-        {
-            expected = Step();
-        }
-
+        _expected = (~fresh).AsInt32() == Vector128<int>.Zero ? Four.Zero : Step();
         for (int i = 0; i < N; i++)
         {
             _next[i] = FourMath.Select(fresh, _q[i], _next[i]);
         }
 
-        _expected = expected;
         objective.Try(in _next, withSlopes: true);
         Four unit = objective.Persons.Unit;
         gain = FourMath.Select(fresh, FourMath.One, _value - objective.Value);
-        Four falls = Vector128.LessThan(expected, -NoGain * unit);
-        accepted = (Vector128.GreaterThan(gain, risk * expected) & falls) | fresh;
-        Four share = gain / Vector128.MaxNative(-expected, NoGain * unit);
+        Four falls = Vector128.LessThan(_expected, -NoGain * unit);
+        accepted = (Vector128.GreaterThan(gain, risk * _expected) & falls) | fresh;
+        Four share = gain / Vector128.MaxNative(-_expected, NoGain * unit);
         Four factor = FourMath.Select(
-            Vector128.GreaterThan(share, FourMath.Of(GoodShare)),
-            FourMath.Of(Relaxing),
-            FourMath.Select(Vector128.GreaterThan(share, FourMath.Of(PoorShare)), FourMath.One, FourMath.Of(Tightening)));
-        factor = FourMath.Select(falls, factor, FourMath.Of(TighteningAtLimits));
+            Vector128.GreaterThan(share, FourMath.Of((float)BoxMinimiser.GoodShare)),
+            FourMath.Of((float)BoxMinimiser.Relaxing),
+            FourMath.Select(Vector128.GreaterThan(share, FourMath.Of((float)BoxMinimiser.PoorShare)), FourMath.One, FourMath.Of((float)BoxMinimiser.Tightening)));
+        factor = FourMath.Select(falls, factor, FourMath.Of((float)BoxMinimiser.TighteningAtLimits));
         factor = FourMath.Select(fresh, FourMath.One, factor);
         _damping = Vector128.MaxNative(_damping * factor, LeastDamping * unit);
         Take(accepted);

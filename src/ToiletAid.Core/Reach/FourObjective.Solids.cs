@@ -124,12 +124,7 @@ internal sealed partial class FourObjective
 
         FourPoints curved = across * inverse * inverse;
         Four outward = (FourMath.One - (2 * r)) * inverseSize / Vector128.MaxNative(r, FourMath.Of(1e-6f));
-        FourPoints slope = _arm.FromPelvis(Where(depth, (outward * across) + ((gap * inverseSize * inverseSize) * curved)));
-        Row(part, in slope, out JointsOf<Four> row);
-        FourPoints moment = FourPoints.Cross(in seen, in slope);
-        row[JointVector.Lean] -= FourPoints.Dot(_arm.PelvisLean, in moment);
-        row[JointVector.Bend] -= FourPoints.Dot(_arm.PelvisBend, in moment);
-        Press(depth, in row);
+        PressPelvis(part, in seen, depth, (outward * across) + ((gap * inverseSize * inverseSize) * curved));
     }
 
     /// <summary>Bits where a ball may press into a solid; elsewhere the first-order gap is certainly wider than the ball.</summary>
@@ -208,19 +203,31 @@ internal sealed partial class FourObjective
         return side * back * front;
     }
 
-    private void Seat(int part, in FourPoints p, Four radius)
+    /// <summary>How deep a ball is in the seat, and how that changes with its place.</summary>
+    /// <param name="p">Middle of the ball.</param>
+    /// <param name="radius">Of the ball.</param>
+    /// <param name="fall">How much lower it may be in the opening.</param>
+    /// <param name="slope">The slope; none where the ball is clear of the seat.</param>
+    private Four SeatDepth(in FourPoints p, Four radius, Four fall, out FourPoints slope)
     {
+        slope = default;
         Four near = Vector128.LessThan(p.Z, _n.SeatUp + radius);
         if (near == Four.Zero)
         {
-            return;
+            return Four.Zero;
         }
 
-        Four open = Opening(in p, radius, out Four slopeX, out Four slopeY), fall = radius + _n.OpeningDepth;
-        Four depth = FourMath.Over(_n.SeatUp - _arm.Rise + radius - (fall * open) - p.Z) & near;
+        Four open = Opening(in p, radius, out Four slopeX, out Four slopeY);
+        slope = new FourPoints(-(fall * slopeX), -(fall * slopeY), -FourMath.One);
+        return FourMath.Over(_n.SeatUp - _arm.Rise + radius - (fall * open) - p.Z) & near;
+    }
+
+    private void Seat(int part, in FourPoints p, Four radius)
+    {
+        Four depth = SeatDepth(in p, radius, radius + _n.OpeningDepth, out FourPoints slope);
         if (IsPressed(depth))
         {
-            Row(part, Where(depth, new FourPoints(-(fall * slopeX), -(fall * slopeY), -FourMath.One)), out JointsOf<Four> row);
+            Row(part, Where(depth, in slope), out JointsOf<Four> row);
             row[JointVector.Bend] -= _arm.RisePerBend & Vector128.GreaterThan(depth, Four.Zero);
             Press(depth, in row);
         }
@@ -233,20 +240,13 @@ internal sealed partial class FourObjective
         for (int third = 0; third < 3; third++)
         {
             FourPoints p = _arm.FromPelvis(_way.Point(third));
-            Four near = Vector128.LessThan(p.Z, _n.SeatUp + radius);
-            if (near == Four.Zero)
-            {
-                continue;
-            }
-
-            Four open = Opening(in p, radius, out Four slopeX, out Four slopeY);
-            Four depth = FourMath.Over(_n.SeatUp - _arm.Rise + radius - (fall * open) - p.Z) & near;
+            Four depth = SeatDepth(in p, radius, fall, out FourPoints slope);
             if (!IsPressed(depth))
             {
                 continue;
             }
 
-            FourPoints slope = Where(depth, new FourPoints(-(fall * slopeX), -(fall * slopeY), -FourMath.One));
+            slope = Where(depth, in slope);
             FourPoints withGrip = _arm.FromPelvis(_way.Carried(third, _arm.ToPelvis(in slope)));
             Row(Hand, in withGrip, out JointsOf<Four> row);
             FourPoints moment = FourPoints.Cross(in p, in slope) - FourPoints.Cross(in _arm.Grip, in withGrip);
@@ -283,14 +283,15 @@ internal sealed partial class FourObjective
             per * (FourWay.StraightDepth(in _n, new(_grip.X + step, _grip.Y, _grip.Z)) - here),
             per * (FourWay.StraightDepth(in _n, new(_grip.X, _grip.Y + step, _grip.Z)) - here),
             per * (FourWay.StraightDepth(in _n, new(_grip.X, _grip.Y, _grip.Z + step)) - here));
-        PressGrip(depth, _arm.FromPelvis(Where(depth, in slope)));
+        PressPelvis(Hand, in _arm.Grip, depth, in slope);
     }
 
-    /// <summary>Takes in a depth whose slope with the grip as the pelvis sees it is known, turned into the frame of seat and thighs.</summary>
-    private void PressGrip(Four depth, in FourPoints slope)
+    /// <summary>Takes in a depth whose slope with a part of the arm is known as the pelvis sees it, which turns by a share of lean and bend.</summary>
+    private void PressPelvis(int part, in FourPoints at, Four depth, in FourPoints seen)
     {
-        Row(Hand, in slope, out JointsOf<Four> row);
-        FourPoints moment = FourPoints.Cross(in _arm.Grip, in slope);
+        FourPoints slope = _arm.FromPelvis(Where(depth, in seen));
+        Row(part, in slope, out JointsOf<Four> row);
+        FourPoints moment = FourPoints.Cross(in at, in slope);
         row[JointVector.Lean] -= FourPoints.Dot(_arm.PelvisLean, in moment);
         row[JointVector.Bend] -= FourPoints.Dot(_arm.PelvisBend, in moment);
         Press(depth, in row);
@@ -312,7 +313,7 @@ internal sealed partial class FourObjective
             ((_wedgeY * _wedgeCosine) ^ sign) - (_wedgeX * _wedgeSine),
             -((_wedgeX * _wedgeCosine) ^ sign) - (_wedgeY * _wedgeSine),
             Four.Zero);
-        PressGrip(depth, _arm.FromPelvis(Where(depth, in slope)));
+        PressPelvis(Hand, in _arm.Grip, depth, in slope);
     }
 
     /// <summary>The trunk past the envelope of lean, bend and twist, as far as that would carry the shoulder.</summary>

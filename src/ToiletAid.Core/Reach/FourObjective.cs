@@ -11,9 +11,6 @@ internal sealed partial class FourObjective
 {
     private const int N = JointVector.Count;
 
-    /// <summary>Nearer to where the way touches, curvature is taken as here: it goes to infinity at that point. For a stature of one.</summary>
-    private const float NearestTouch = 0.006f;
-
     private readonly float _pelvisLean;
     private readonly float _pelvisBend;
     private readonly bool _hasSeat;
@@ -145,7 +142,7 @@ internal sealed partial class FourObjective
     {
         FourPoints slope = _arm.FromPelvis(in _way.Slope);
         FourPoints line = _arm.FromPelvis(_grip - _way.Touch);
-        Four inverse = FourMath.One / Vector128.MaxNative(line.Length, NearestTouch * _n.Unit);
+        Four inverse = FourMath.One / Vector128.MaxNative(line.Length, (float)BoxMinimiser.NearestTouch * _n.Unit);
         line = inverse * line;
 
         // The grip as the pelvis sees it, which turns by a share of lean and bend.

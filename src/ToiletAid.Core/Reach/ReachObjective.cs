@@ -78,7 +78,8 @@ internal readonly partial struct ReachObjective(in Body body, in Scene scene)
             + (_body.HandleBend * ((trial.Tilt * trial.Tilt) + (trial.Turn * trial.Turn)));
     }
 
-    private static double Slope(double angle) => angle < Math.PI / 2 ? Math.Tan(angle) : double.MaxValue;
+    /// <summary>Slope of a direction across the hand at which a turn of the forearm is used up.</summary>
+    internal static double Slope(double angle) => angle < Math.PI / 2 ? Math.Tan(angle) : double.MaxValue;
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static double Over(double depth) => depth > 0 ? depth : 0;

@@ -12,10 +12,10 @@ internal static class ReachSolver
     private const int SecondKept = 12;
     private const int ThirdRounds = 20;
     private const int ThirdKept = 6;
-    private const int FineRounds = 80;
+    internal const int FineRounds = 80;
 
     /// <summary>Share of the stature that two rounds must gain while the field is narrowed.</summary>
-    private const double RoughTolerance = 1e-4;
+    internal const double RoughTolerance = 1e-4;
 
     /// <summary>The same for the pose that is told.</summary>
     private const double FineTolerance = 1e-6;
@@ -24,7 +24,7 @@ internal static class ReachSolver
     private const double Indifferent = 2e-5;
 
     /// <summary>Share of the stature that two rounds must gain; half a millimetre matters to nobody.</summary>
-    private const double DrawTolerance = 3e-4;
+    internal const double DrawTolerance = 3e-4;
 
     // Poses that were best for random people, chosen so that few remain for which none of them leads to the best. One line a start:
     // lean, bend, twist, shoulder flexion, abduction, internal rotation, elbow, in rad.
@@ -84,6 +84,9 @@ internal static class ReachSolver
         new(0.00, -0.22, 0.28, -0.53, 0.23, 0.62, 0.90),
     ];
 
+    /// <summary>A hand from the side may end as one from behind does.</summary>
+    private static readonly ImmutableArray<JointVector> SideAndBehindStarts = [.. SideStarts, .. BehindStarts];
+
     /// <summary>Poses to go down from by an approach.</summary>
     public static ImmutableArray<JointVector> Starts(Approach approach) => approach switch
     {
@@ -113,10 +116,9 @@ internal static class ReachSolver
     /// <returns>m.</returns>
     public static double Solve(in ReachObjective objective, in JointBox box, Approach approach, out PoseLeaders leaders)
     {
-        // A hand from the side may end as one from behind does.
-        ImmutableArray<JointVector> starts = approach == Approach.Side ? [.. SideStarts, .. BehindStarts] : Starts(approach);
+        ImmutableArray<JointVector> starts = approach == Approach.Side ? SideAndBehindStarts : Starts(approach);
         // The field is narrowed in steps, because which valley is deepest shows only some way down.
-        var minimiser = new FourMinimiser(new FourObjective(in objective.Scene), [objective.Numbers(in box)], risk: 0);
+        var minimiser = FourMinimiser.Of(in objective, in box);
         PoseLeaders first = Deeper(minimiser, starts.AsSpan(), FirstRounds);
         PoseLeaders second = Deeper(minimiser, first.Best(SecondKept), SecondRounds);
         leaders = Deeper(minimiser, second.Best(ThirdKept), ThirdRounds);
@@ -173,7 +175,7 @@ internal static class ReachSolver
             descents[i].Pose = middle.Poses[i - 1];
         }
 
-        new FourMinimiser(new FourObjective(in objective.Scene), [objective.Numbers(in box)], risk: 0).Descend(descents, FineRounds, DrawTolerance);
+        FourMinimiser.Of(in objective, in box).Descend(descents, FineRounds, DrawTolerance);
         double value = double.PositiveInfinity;
         foreach (ref readonly Descent descent in descents)
         {

@@ -13,7 +13,7 @@ internal sealed class HandTasks
     private readonly HazardTable _hazards;
     private readonly Appraiser _appraiser;
     private readonly Dictionary<Posture, bool> _pats = [];
-    private readonly Dictionary<Plan, bool> _hasNoAir = new(SamePlan.Object);
+    private readonly Dictionary<Plan, bool> _hasNoAir = new(SameObject<Plan>.Comparer);
     private readonly double _patted;
     private readonly RuleCheck? _noAir;
     private readonly Dictionary<Plan, SettledPlan> _settled;
@@ -23,7 +23,7 @@ internal sealed class HandTasks
 
     internal HandTasks(KnowledgeBase knowledge, HazardTable hazards, Appraiser appraiser, HandTasks? butForGrip)
     {
-        _settled = butForGrip?._settled ?? new(SamePlan.Object);
+        _settled = butForGrip?._settled ?? new(SameObject<Plan>.Comparer);
         _ofTools = butForGrip?._ofTools ?? [];
         _mayRuleOut = butForGrip?._mayRuleOut ?? default;
         _knowledge = knowledge;
